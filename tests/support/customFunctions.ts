@@ -1,0 +1,30 @@
+/** A stand-in for the runtime object Excel provides, for tests that call the worksheet functions directly. */
+class CellError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message);
+    this.name = "CustomFunctions.Error";
+  }
+}
+
+const associated = new Map<string, unknown>();
+
+Object.assign(globalThis, {
+  CustomFunctions: {
+    Error: CellError,
+    ErrorCode: {
+      invalidValue: "#VALUE!",
+      notAvailable: "#N/A",
+      divisionByZero: "#DIV/0!",
+      invalidNumber: "#NUM!",
+      nullReference: "#NULL!",
+      invalidName: "#NAME?",
+      invalidReference: "#REF!",
+    },
+    associate: (id: string, implementation: unknown) => associated.set(id, implementation),
+  },
+});
+
+export { associated };
