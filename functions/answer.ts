@@ -16,7 +16,7 @@ export function answer<T>(body: () => T): T {
   }
 }
 
-function cellError(error: unknown): Error {
+function cellError(error: unknown): CustomFunctions.Error {
   if (error instanceof NotListedError) {
     return new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, error.message);
   }
