@@ -1,0 +1,53 @@
+/** The words of a route: what its text says (steps), and what the steps come to (pulls of corner points). */
+import type { Vec3 } from "../geometry/vector";
+
+export const DIRECTIONS = ["up", "down", "north", "south", "east", "west"] as const;
+export type Direction = (typeof DIRECTIONS)[number];
+
+/** How far [in], and which way, an offset moves the run. */
+export interface Rise {
+  rise: number;
+  toward: Direction;
+}
+
+/** One step of the route text. Its number is its place in the list, counted from 1. Lengths [in], angles [°]. */
+export type RouteStep =
+  | { kind: "leg"; direction: Direction; length: number }
+  | { kind: "ahead"; length: number }
+  | { kind: "to"; point: Vec3 }
+  | { kind: "bend"; angle: number; toward: Direction }
+  | { kind: "offset"; rises: Rise[]; angle: number }
+  | { kind: "box offset"; rise: Rise; angle: number }
+  | { kind: "saddle"; height: number; toward: Direction; over: number | null; angle: number }
+  | { kind: "sweep"; radius: number; shots: number | null }
+  | { kind: "box" };
+
+export type CornerKind =
+  "bend" | "offset" | "rolling offset" | "box offset" | "three-bend saddle" | "four-bend saddle" | "sweep";
+
+/** A bend of a pull: the corner point of its centerline and what the bend belongs to. */
+export interface RouteCorner {
+  /** Where the two straight legs would meet [in]. */
+  point: Vec3;
+  /** Centerline radius [in]: the shoe's, for every bend. */
+  radius: number;
+  kind: CornerKind;
+  /** Number of the step that asks for the bend, counted from 1. */
+  step: number;
+  /** Bends that are made together (the two of an offset, the shots of a sweep) share a group. Counted from 1 in the route. */
+  group: number;
+  /** Place of the bend in its group, 1 to `of`. */
+  place: number;
+  of: number;
+}
+
+/** A stretch of conduit between boxes. `points` runs from end to end; `corners` are its inner points, in order. */
+export interface Pull {
+  points: Vec3[];
+  corners: RouteCorner[];
+}
+
+export interface ResolvedRoute {
+  steps: RouteStep[];
+  pulls: Pull[];
+}
