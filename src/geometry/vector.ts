@@ -9,9 +9,6 @@ export const EAST: Vec3 = [1, 0, 0];
 export const NORTH: Vec3 = [0, 1, 0];
 export const UP: Vec3 = [0, 0, 1];
 
-export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-export const degrees = (radians: number): number => (radians * 180) / Math.PI;
-
 export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const scale = (a: Vec3, factor: number): Vec3 => [a[0] * factor, a[1] * factor, a[2] * factor];
