@@ -1,0 +1,37 @@
+import { checkJob, checksTable } from "../src/shop/checks";
+import { readRuns } from "../src/shop/runsTable";
+import { scheduleRuns, scheduleTable } from "../src/shop/schedule";
+import { readShoes } from "../src/shop/shoeBook";
+import { answer } from "./answer";
+
+/**
+ * Bend schedule of a whole job, piece by piece in bending order; spills with a header row.
+ *
+ * A run that cannot be read or built has one line that says why, and hides no other.
+ * Example: =CONDUIT.JOB.SCHEDULE(Runs[#All], Shoes[#All]) //=> Run, Piece, Cut length, Bend, …
+ * Source: derived from the shoe and true arcs.
+ * @customfunction JOB.SCHEDULE
+ * @helpurl https://raceway-ledger.example/help/job.schedule.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {any[][]} schedule with a header row
+ */
+export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
+  return answer(() => scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes))));
+}
+
+/**
+ * Everything in a job that breaks a rule or cannot be built, in words with a fix; spills with a header row.
+ *
+ * Example: =CONDUIT.JOB.CHECKS(Runs[#All], Shoes[#All]) //=> Run, Weight, Rule, Finding, Fix
+ * Source: each line names its rule.
+ * @customfunction JOB.CHECKS
+ * @helpurl https://raceway-ledger.example/help/job.checks.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @returns {any[][]} findings with a header row
+ */
+export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][] {
+  return answer(() => checksTable(checkJob(readRuns(runs), readShoes(shoes), edition)));
+}

@@ -1,0 +1,116 @@
+import { checkBuiltRun, checkText } from "../src/shop/checks";
+import { buildOneRun } from "../src/shop/oneRun";
+import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
+import { scheduleRun, scheduleTable } from "../src/shop/schedule";
+import { isUserError } from "../src/units/errors";
+import { answer } from "./answer";
+
+/**
+ * Developed length of a run's conduit in inches: corner-to-corner legs less the gain of each bend.
+ *
+ * Example: =CONDUIT.RUN.LENGTH("up 36, east 60", "EMT", "1/2") //=> 94.2832
+ * Source: derived, Σ legs − Σ(2R·tan(A/2) − R·A).
+ * @customfunction RUN.LENGTH
+ * @helpurl https://raceway-ledger.example/help/run.length.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {number} developed length [in]
+ */
+export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
+  return answer(() => runLength(buildOneRun(route, raceway, size, shoes)));
+}
+
+/**
+ * How many bends the bender makes for a run; an offset counts two, a sweep its shots.
+ *
+ * Example: =CONDUIT.RUN.BENDS("up 36, east 60, offset 6 up at 30, ahead 40", "EMT", "1/2") //=> 3
+ * Source: derived from the route.
+ * @customfunction RUN.BENDS
+ * @helpurl https://raceway-ledger.example/help/run.bends.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {number} bends
+ */
+export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
+  return answer(() => runBends(buildOneRun(route, raceway, size, shoes)));
+}
+
+/**
+ * Degrees of bend between pull points: the most in any stretch of the run from box to box.
+ *
+ * Example: =CONDUIT.RUN.DEGREES("up 36, east 60, down 36", "EMT", "1/2") //=> 180
+ * Source: derived from the route.
+ * @customfunction RUN.DEGREES
+ * @helpurl https://raceway-ledger.example/help/run.degrees.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {number} degrees
+ */
+export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
+  return answer(() => runDegrees(buildOneRun(route, raceway, size, shoes)));
+}
+
+/**
+ * Every rule the run breaks, in words; "OK" when none was found.
+ *
+ * Example: =CONDUIT.RUN.CHECK("up 36, east 60", "EMT", "1/2") //=> OK
+ * Source: each finding names its rule.
+ * @customfunction RUN.CHECK
+ * @helpurl https://raceway-ledger.example/help/run.check.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @returns {string} the findings, or OK
+ */
+export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): string {
+  return answer(() => {
+    try {
+      return checkText(checkBuiltRun(buildOneRun(route, raceway, size, shoes), edition));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      return `Cannot be built: ${error.message}`;
+    }
+  });
+}
+
+/**
+ * Corner points of a run in inches east, north and up of its datum end; spills with a header row.
+ *
+ * Example: =CONDUIT.RUN.POINTS("up 36, east 60", "EMT", "1/2") //=> Point, East, North, Up, At
+ * Source: derived from the route.
+ * @customfunction RUN.POINTS
+ * @helpurl https://raceway-ledger.example/help/run.points.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {any[][]} points with a header row
+ */
+export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
+  return answer(() => runPoints(buildOneRun(route, raceway, size, shoes)));
+}
+
+/**
+ * Bend schedule of one run: cut lengths, marks, what to line up, dial and turn; spills with a header row.
+ *
+ * Example: =CONDUIT.RUN.MARKS("up 36, east 60", "EMT", "1/2") //=> Run, Piece, Cut length, Bend, …
+ * Source: derived from the shoe, GAIN and SETBACK of true arcs.
+ * @customfunction RUN.MARKS
+ * @helpurl https://raceway-ledger.example/help/run.marks.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @returns {any[][]} schedule with a header row
+ */
+export function runMarks(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
+  return answer(() => scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes))));
+}

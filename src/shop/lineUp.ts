@@ -1,0 +1,67 @@
+import { toRadians } from "../geometry/angle";
+import type { Piece, PieceBend } from "./buildRun";
+import type { Hook, LineUp } from "./marks";
+import { NOTCH_ANGLES, type Shoe } from "./shoe";
+
+/** Angles nearer than this are the same for the choice of a mark [°]. */
+const SAME_ANGLE = 1e-6;
+
+export const isAngle = (angle: number, wanted: number): boolean => Math.abs(angle - wanted) < SAME_ANGLE;
+
+/** The trade's word for one bend of a run. */
+export type BendKind =
+  | "stub-up"
+  | "back-to-back"
+  | "90"
+  | "kick"
+  | "offset"
+  | "rolling offset"
+  | "box offset"
+  | "three-bend saddle"
+  | "four-bend saddle"
+  | "sweep";
+
+/**
+ * Names a bend: what the route step says, or for plain corners: the first 90 of a pull is a stub-up; a 90 that follows
+ * a 90 and turns the same way in the same plane is the back of a back-to-back; any other angle is a kick.
+ */
+export function bendKind(bend: PieceBend, before: PieceBend | undefined): BendKind {
+  const kind = bend.corner.kind;
+  if (kind !== "bend") return kind;
+  if (!isAngle(bend.angle, 90)) return "kick";
+  if (bend.place === 0) return "stub-up";
+  return before && isBackToBack(before, bend) ? "back-to-back" : "90";
+}
+
+const isBackToBack = (first: PieceBend, second: PieceBend): boolean =>
+  first.corner.kind === "bend" &&
+  second.corner.kind === "bend" &&
+  isAngle(first.angle, 90) &&
+  isAngle(second.angle, 90) &&
+  isAngle(second.plane, 0);
+
+/** What to line up and which end to hook for a bend of a piece. */
+export interface Setting {
+  readonly lineUp: LineUp;
+  readonly hook: Hook;
+}
+
+/**
+ * Chooses the mark as the trade does: the center notch for the middle bend of a saddle, the star for the second 90 of
+ * a back-to-back, the arrow for the rest. The arrow hooks the datum end unless that end is shorter than the shoe's
+ * shortest tail and the far end is not.
+ */
+export function settingFor(piece: Piece, index: number, shoe: Shoe): Setting {
+  const bend = piece.bends[index];
+  const before = piece.bends[index - 1];
+  if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
+  const { kind, place } = bend.corner;
+  const notched = NOTCH_ANGLES.some((angle) => isAngle(bend.angle, angle));
+  if (kind === "three-bend saddle" && place === 2 && notched) return { lineUp: "notch", hook: "datum" };
+  if (before && isBackToBack(before, bend)) return { lineUp: "star", hook: "far" };
+  const end = bend.start + bend.radius * toRadians(bend.angle);
+  const datumTail = bend.start;
+  const farTail = piece.cutLength - end;
+  const hookFar = datumTail < shoe.shortestTail && farTail >= shoe.shortestTail;
+  return { lineUp: "arrow", hook: hookFar ? "far" : "datum" };
+}

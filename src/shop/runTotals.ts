@@ -1,0 +1,29 @@
+import type { BuiltRun } from "./buildRun";
+
+/** Developed length of the conduit of a run [in]: legs less the gain of each bend. */
+export const runLength = (built: BuiltRun): number =>
+  built.pulls.reduce((sum, pull) => sum + pull.parts.developed, 0);
+
+/** Bends to make in a run. */
+export const runBends = (built: BuiltRun): number => built.pulls.reduce((sum, pull) => sum + pull.parts.bends.length, 0);
+
+/** Degrees of bend in each pull of a run, box to box. */
+export const pullDegrees = (built: BuiltRun): number[] =>
+  built.pulls.map((pull) => pull.parts.bends.reduce((sum, bend) => sum + bend.angle, 0));
+
+/** The most degrees of bend between two pull points of a run. */
+export const runDegrees = (built: BuiltRun): number => Math.max(0, ...pullDegrees(built));
+
+/** Corner points of a run as a table with a header row [in]. */
+export function runPoints(built: BuiltRun): (string | number)[][] {
+  const rows: (string | number)[][] = [];
+  built.pulls.forEach((pull, pullIndex) => {
+    pull.pull.points.forEach((point, index, points) => {
+      const last = index === points.length - 1;
+      if (index === 0 && pullIndex > 0) return;
+      const at = index === 0 ? "start" : !last ? "corner" : pullIndex === built.pulls.length - 1 ? "end" : "box";
+      rows.push([rows.length + 1, point[0], point[1], point[2], at]);
+    });
+  });
+  return [["Point", "East", "North", "Up", "At"], ...rows];
+}

@@ -1,0 +1,92 @@
+import { readRaceway, type Raceway } from "../raceway/raceway";
+import { readTradeSize, type TradeSize } from "../raceway/tradeSize";
+import { readTable, type Column, type TableRow } from "../table/headerTable";
+import { InputError, isUserError } from "../units/errors";
+import { toInches } from "../units/length";
+import { toNumber } from "../units/number";
+
+/** Columns of the Runs table. */
+export const RUN_COLUMNS: readonly Column[] = [
+  { name: "Run", required: true },
+  { name: "Job" },
+  { name: "Area" },
+  { name: "Raceway", required: true, also: ["Conduit"] },
+  { name: "Size", required: true, also: ["Trade size"] },
+  { name: "Route", required: true },
+  { name: "Quantity", also: ["Qty"] },
+  { name: "From" },
+  { name: "To" },
+  { name: "Conductors" },
+  { name: "Stick", also: ["Stick length"] },
+  { name: "Date" },
+  { name: "Crew" },
+];
+
+/** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
+export const STICK = 120;
+
+/** One run as the user wrote it, its cells read. */
+export interface Run {
+  readonly rowNumber: number;
+  readonly name: string;
+  readonly job: string;
+  readonly area: string;
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+  readonly route: string;
+  readonly quantity: number;
+  readonly from: string;
+  readonly to: string;
+  readonly conductors: string;
+  /** Longest piece a stick gives [in]. */
+  readonly stick: number;
+  readonly date: string;
+  readonly crew: string;
+}
+
+/** A row of the Runs table: read, or told in words why not. */
+export type RunRow =
+  | { readonly run: Run }
+  | { readonly problem: string; readonly rowNumber: number; readonly name: string };
+
+/**
+ * Reads the Runs range. A row that cannot be read is kept in its place with its message.
+ * @throws InputError when the header row lacks a needed column
+ */
+export function readRuns(range: unknown): RunRow[] {
+  return readTable(range, "runs", RUN_COLUMNS).rows.map((row) => {
+    try {
+      return { run: readRun(row) };
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      return { problem: error.message, rowNumber: row.rowNumber, name: runName(row) };
+    }
+  });
+}
+
+const text = (cell: unknown): string => (cell === null || cell === undefined ? "" : String(cell).trim());
+
+const runName = (row: TableRow): string => text(row.get("Run")) || `row ${row.rowNumber}`;
+
+function readRun(row: TableRow): Run {
+  const route = row.get("Route");
+  if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
+  const quantity = row.get("Quantity");
+  const stick = row.get("Stick");
+  return {
+    rowNumber: row.rowNumber,
+    name: runName(row),
+    job: text(row.get("Job")),
+    area: text(row.get("Area")),
+    raceway: readRaceway(row.get("Raceway"), "Raceway"),
+    size: readTradeSize(row.get("Size"), "Size"),
+    route: text(route),
+    quantity: quantity === null ? 1 : toNumber(quantity, "Quantity", { min: 1, integer: true }),
+    from: text(row.get("From")),
+    to: text(row.get("To")),
+    conductors: text(row.get("Conductors")),
+    stick: stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 }),
+    date: text(row.get("Date")),
+    crew: text(row.get("Crew")),
+  };
+}

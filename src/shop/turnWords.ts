@@ -1,0 +1,27 @@
+import { showDegrees } from "../units/show";
+import type { Hook } from "./marks";
+
+/**
+ * What the person at the bender does with the conduit between two bends, in words.
+ *
+ * The bench always bends the free end the same way, so to bring a plane that is rotated clockwise (seen from the datum
+ * end) to the shoe, the conduit is rolled the other way. Swapping the conduit end for end about an upright axis leaves
+ * the finished bend pointing as it did, so the roll is the same whichever end is hooked.
+ *
+ * @param plane [°] rotation from the last bend to this one, positive clockwise seen from the datum end
+ * @param hook which end is hooked for this bend; `before` for the last one of the piece, undefined for the first bend
+ */
+export function turnWords(plane: number, hook: Hook, before: Hook | undefined): string {
+  if (before === undefined) return hook === "datum" ? "first bend" : "first bend; put the far end on the hook's side";
+  const swap = hook === before ? "" : "swap the conduit end for end, last bend pointing as before";
+  const roll = rollWords(plane);
+  if (!swap) return roll || "do not turn; slide to the mark";
+  return roll ? `${swap}; then ${roll}` : swap;
+}
+
+function rollWords(plane: number): string {
+  const size = Math.abs(plane);
+  if (size < 0.005) return "";
+  if (size > 179.995) return "turn 180°";
+  return `turn ${showDegrees(size)} ${plane > 0 ? "counterclockwise" : "clockwise"}, seen from the datum end`;
+}

@@ -1,0 +1,87 @@
+import { InputError, quoteValue } from "../units/errors";
+
+/** One column a table may have: the name shown to people, whether it must be there, and other spellings. */
+export interface Column {
+  readonly name: string;
+  readonly required?: boolean;
+  readonly also?: readonly string[];
+}
+
+/** One row of a table read by its headers. */
+export interface TableRow {
+  /** Place of the row in the range that was given, 1 for the first row of the range. */
+  readonly rowNumber: number;
+  /** The cell under a header; null when the cell is empty or the column is absent. */
+  get(column: string): unknown;
+}
+
+/** A range with a header row, read by its headers: any order, extra columns ignored, empty rows passed over. */
+export interface HeaderTable {
+  readonly rows: readonly TableRow[];
+  has(column: string): boolean;
+}
+
+const isBlank = (cell: unknown): boolean =>
+  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+
+/** Headers match whatever their case, spaces and punctuation. */
+const headerKey = (text: unknown): string =>
+  String(text ?? "")
+    .toLowerCase()
+    .replace(/[^a-z0-9/]+/g, "");
+
+/**
+ * Reads a range whose first non-empty row holds headers.
+ *
+ * @param range the cells, row by row
+ * @param argument what the range is called in messages
+ * @param columns the columns to look for
+ * @throws InputError when a required header is missing or a header stands twice
+ */
+export function readTable(range: unknown, argument: string, columns: readonly Column[]): HeaderTable {
+  const cells = asRange(range, argument);
+  const headerRow = cells.findIndex((row) => row.some((cell) => !isBlank(cell)));
+  if (headerRow < 0) throw new InputError(`${argument} must have a header row; the range is empty.`);
+  const places = findColumns(cells[headerRow] ?? [], argument, columns);
+  const rows: TableRow[] = [];
+  for (let index = headerRow + 1; index < cells.length; index++) {
+    const row = cells[index] ?? [];
+    if ([...places.values()].every((place) => isBlank(row[place]))) continue;
+    rows.push({ rowNumber: index + 1, get: (column) => cellAt(row, places.get(column)) });
+  }
+  return { rows, has: (column) => places.has(column) };
+}
+
+function cellAt(row: readonly unknown[], place: number | undefined): unknown {
+  const cell = place === undefined ? null : row[place];
+  return isBlank(cell) ? null : cell;
+}
+
+function asRange(range: unknown, argument: string): readonly (readonly unknown[])[] {
+  if (!Array.isArray(range) || !range.every(Array.isArray)) {
+    throw new InputError(`${argument} must be a range with a header row; got ${quoteValue(range)}.`);
+  }
+  return range;
+}
+
+function findColumns(headers: readonly unknown[], argument: string, columns: readonly Column[]): Map<string, number> {
+  const places = new Map<string, number>();
+  const keys = headers.map(headerKey);
+  for (const column of columns) {
+    const wanted = [column.name, ...(column.also ?? [])].map(headerKey);
+    const found = keys.flatMap((key, place) => (wanted.includes(key) ? [place] : []));
+    if (found.length > 1) {
+      throw new InputError(`${argument} must have one column "${column.name}"; the header row has ${found.length}.`);
+    }
+    if (found[0] !== undefined) places.set(column.name, found[0]);
+  }
+  const missing = columns.filter((column) => column.required && !places.has(column.name));
+  if (missing.length > 0) {
+    const read = headers.filter((header) => !isBlank(header)).map(quoteValue);
+    throw new InputError(
+      `${argument} must have the column${missing.length > 1 ? "s" : ""} ` +
+        `${missing.map((column) => `"${column.name}"`).join(", ")}; the header row reads ${read.join(", ")}.`,
+    );
+  }
+  return places;
+}
