@@ -1,7 +1,7 @@
 /** The centerline of a path taken span by span, straight or arc, so that any distance along it can be found. */
 import { arcLength, setback } from "./arc";
 import { legsOf, pathParts, type Path } from "./path";
-import { add, along, cross, rotate, subtract, type Vec3 } from "./vector";
+import { add, along, cross, rotate, subtract, unit, type Vec3 } from "./vector";
 
 interface SpanPlace {
   /** Distance from the datum end along the centerline to where the span begins [in]. */

@@ -10,9 +10,17 @@ export interface Rise {
   toward: Direction;
 }
 
+/** A leg from corner to corner; with `back`, its length is to the outside of the 90° bends at its ends instead. */
+export interface LegStep {
+  kind: "leg";
+  direction: Direction;
+  length: number;
+  back?: true;
+}
+
 /** One step of the route text. Its number is its place in the list, counted from 1. Lengths [in], angles [°]. */
 export type RouteStep =
-  | { kind: "leg"; direction: Direction; length: number }
+  | LegStep
   | { kind: "ahead"; length: number }
   | { kind: "to"; point: Vec3 }
   | { kind: "bend"; angle: number; toward: Direction }

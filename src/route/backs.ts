@@ -1,0 +1,46 @@
+import { dot } from "../geometry/vector";
+import { InputError } from "../units/errors";
+import { showInches } from "../units/show";
+import { directionVector } from "./directions";
+import { stepError } from "./stepError";
+import type { LegStep, RouteStep } from "./types";
+import { writeStep } from "./writeRoute";
+
+/**
+ * The steps with every leg that was measured to the back of its 90° bends (a stub-up, a back-to-back) told from corner
+ * to corner instead: half the outside diameter shorter for each such bend. Derived: the back of a 90 lies half a
+ * diameter beyond the centerline of the leg that follows.
+ *
+ * @throws InputError where the leg does not end at a 90 between two of the six directions
+ */
+export function centerlineLegs(steps: readonly RouteStep[], outsideDiameter: number | undefined): RouteStep[] {
+  return steps.map((step, index) => {
+    if (step.kind !== "leg" || !step.back) return step;
+    const bends = backsOf(step, index + 1, steps[index - 1], steps[index + 1]);
+    if (outsideDiameter === undefined) {
+      throw new InputError(`step ${index + 1}: a length to the back of a bend needs the conduit's outside diameter.`);
+    }
+    const length = step.length - (bends * outsideDiameter) / 2;
+    if (length > 0) return { kind: "leg", direction: step.direction, length };
+    throw stepError(index + 1, writeStep(step), `a length above ${showInches((bends * outsideDiameter) / 2)}`);
+  });
+}
+
+/** How many of a leg's ends are a 90: one or two. */
+function backsOf(leg: LegStep, number: number, before?: RouteStep, after?: RouteStep): number {
+  const squares = [before, after].map((neighbor) => {
+    if (neighbor === undefined || neighbor.kind === "box") return 0;
+    if (neighbor.kind === "leg" && square(leg, neighbor)) return 1;
+    return NaN;
+  });
+  const count = squares[0]! + squares[1]!;
+  if (count > 0) return count;
+  throw stepError(
+    number,
+    writeStep(leg),
+    "only plain legs square to it before and after, since it is measured to a 90",
+  );
+}
+
+const square = (a: LegStep, b: LegStep): boolean =>
+  dot(directionVector(a.direction), directionVector(b.direction)) === 0;

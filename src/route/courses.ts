@@ -1,0 +1,50 @@
+/** What the steps say, before bends take their room: straight stretches, and what joins one stretch to the next. */
+import type { Vec3 } from "../geometry/vector";
+
+export interface Stretch {
+  direction: Vec3;
+  /** From joint to joint [in]: to an obstacle's center, to the true corner of a sweep. */
+  length: number;
+  /** Step that begins it, counted from 1. */
+  step: number;
+}
+
+export interface Sweep {
+  radius: number;
+  shots: number | null;
+  step: number;
+}
+
+export interface CornerJoint {
+  type: "corner";
+  step: number;
+  sweep: Sweep | null;
+}
+
+/** What an offset and a saddle have in common: `rise` [in] toward the unit vector `side` (square to the run) at `angle` [°]. */
+interface Slanted {
+  step: number;
+  side: Vec3;
+  rise: number;
+  angle: number;
+}
+
+export interface OffsetJoint extends Slanted {
+  type: "offset";
+  kind: "offset" | "rolling offset" | "box offset";
+}
+
+export interface SaddleJoint extends Slanted {
+  type: "saddle";
+  /** Width of the obstacle [in]: four bends; null: three. */
+  over: number | null;
+}
+
+export type Joint = CornerJoint | OffsetJoint | SaddleJoint;
+
+/** A run between boxes: stretch, joint, stretch, … stretch. */
+export interface Course {
+  start: Vec3;
+  stretches: Stretch[];
+  joints: Joint[];
+}

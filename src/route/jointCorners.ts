@@ -1,0 +1,76 @@
+/**
+ * The corners of one joint: how far they reach into the stretches on either side, and where they stand. Points are
+ * relative to the joint: the true corner, the obstacle's center on the base line, or an offset's first corner.
+ */
+import { toRadians } from "../geometry/angle";
+import { cornerHeight, setback } from "../geometry/arc";
+import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
+import { toDegrees } from "../geometry/angle";
+import { InputError } from "../units/errors";
+import { showInches } from "../units/show";
+import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";
+import type { CornerKind } from "./types";
+
+export interface JointCorners {
+  kind: CornerKind;
+  step: number;
+  corners: Vec3[];
+  /** What the corners take of the stretch before and of the stretch after [in]. */
+  takes: number;
+  /** From where the stretch before ends to where the stretch after starts. */
+  shift: Vec3;
+}
+
+/** Most turn of one shot when the number is not given [°]: common practice (nine shots for a 90 by hickey). */
+const SHOT = 10;
+
+/** @param before direction of the stretch before; @param after of the one after; @param radius the shoe's [in] */
+export function jointCorners(joint: Joint, before: Vec3, after: Vec3, radius: number): JointCorners {
+  if (joint.type === "offset") return offsetCorners(joint, before);
+  if (joint.type === "saddle") return saddleCorners(joint, before, radius);
+  if (joint.sweep) return sweepCorners(joint.sweep, before, after, radius);
+  return { kind: "bend", step: joint.step, corners: [ORIGIN], takes: 0, shift: ORIGIN };
+}
+
+function offsetCorners({ kind, step, side, rise, angle }: OffsetJoint, before: Vec3): JointCorners {
+  const second = add(scale(before, rise / Math.tan(toRadians(angle))), scale(side, rise));
+  return { kind, step, corners: [ORIGIN, second], takes: 0, shift: second };
+}
+
+/** Three bends: the crest of the arc is `rise` high, so its corner stands higher. Four: the top is straight for `over`. */
+function saddleCorners({ step, side, rise, angle, over }: SaddleJoint, before: Vec3, radius: number): JointCorners {
+  const at = (distance: number, height: number) => along(scale(before, distance), side, height);
+  if (over === null) {
+    const top = rise + cornerHeight(angle, radius);
+    const takes = top / Math.tan(toRadians(angle / 2));
+    return {
+      kind: "three-bend saddle",
+      step,
+      corners: [at(-takes, 0), at(0, top), at(takes, 0)],
+      takes,
+      shift: ORIGIN,
+    };
+  }
+  const inner = over / 2 + setback(angle, radius);
+  const takes = inner + rise / Math.tan(toRadians(angle));
+  const corners = [at(-takes, 0), at(-inner, rise), at(inner, rise), at(takes, 0)];
+  return { kind: "four-bend saddle", step, corners, takes, shift: ORIGIN };
+}
+
+/** Equal shots on the corners of the polygon drawn around the ideal arc: each side touches the arc in its middle. */
+function sweepCorners({ step, ...sweep }: Sweep, before: Vec3, after: Vec3, radius: number): JointCorners {
+  if (sweep.radius < radius) {
+    const least = `sweep radius must be at least the shoe's ${showInches(radius)}`;
+    throw new InputError(`step ${step}: ${least}; got ${showInches(sweep.radius)}`);
+  }
+  const turn = toDegrees(angleBetween(before, after));
+  const shots = sweep.shots ?? Math.max(2, Math.ceil(turn / SHOT - 1e-9));
+  const axis = unit(cross(before, after));
+  const half = setback(turn / shots, sweep.radius);
+  const takes = setback(turn, sweep.radius) - half;
+  const corners = [scale(before, -takes)];
+  for (let shot = 1; shot < shots; shot += 1) {
+    corners.push(along(corners[shot - 1]!, rotate(before, axis, toRadians((turn * shot) / shots)), 2 * half));
+  }
+  return { kind: "sweep", step, corners, takes, shift: ORIGIN };
+}

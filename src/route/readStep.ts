@@ -1,0 +1,44 @@
+import { toAngle } from "../units/angle";
+import { toInches } from "../units/length";
+import { toNumber } from "../units/number";
+import { stepError } from "./stepError";
+import { STEP_FORMS, type Values } from "./stepForms";
+import type { RouteStep } from "./types";
+
+/** Longest length in a route [in], ten thousand feet: beyond it a unit was mistaken. */
+const LONGEST = 120000;
+/** Longest text of one step [characters]. */
+const LONGEST_STEP = 120;
+const MOST_SHOTS = 90;
+
+const ANY_STEP =
+  "up, down, north, south, east or west with a length, ahead, to, bend, kick, offset, saddle, sweep, stub or box";
+const PARTED = `${ANY_STEP} (commas part steps: write 12.5 for twelve and a half)`;
+
+/**
+ * Reads the text of one step.
+ *
+ * @param text as the person wrote it, without the comma
+ * @param step its number, counted from 1, for the messages
+ * @throws InputError with the step's number, what was read and what was expected
+ */
+export function readStep(text: string, step: number): RouteStep {
+  const words = text.trim().replace(/\s+/g, " ").toLowerCase();
+  if (words.length > LONGEST_STEP) throw stepError(step, text, `at most ${LONGEST_STEP} characters in a step`);
+  const form = STEP_FORMS.find(({ opens }) => opens.test(words));
+  if (!form) throw stepError(step, text, /^[-.\d]/.test(words) ? PARTED : ANY_STEP);
+  const match = form.whole.exec(words);
+  if (!match) throw stepError(step, text, form.expected);
+  return form.read(match, valuesOf(step));
+}
+
+function valuesOf(step: number): Values {
+  const name = (what: string) => `step ${step}: ${what}`;
+  return {
+    length: (text, what) => toInches(text, name(what), { above: 0, max: LONGEST }),
+    coordinate: (text, what) => toInches(text, name(what), { min: -LONGEST, max: LONGEST }),
+    angle: (text, what, max) =>
+      toAngle(text?.replace(/\s*(°|deg|degrees?)$/, ""), name(what), max === undefined ? undefined : { above: 0, max }),
+    shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS, integer: true }),
+  };
+}

@@ -1,0 +1,76 @@
+import { add, along, type Vec3 } from "../geometry/vector";
+import { InputError } from "../units/errors";
+import { showInches } from "../units/show";
+import type { Course, Stretch } from "./courses";
+import { jointCorners, type JointCorners } from "./jointCorners";
+import { centerlineLegs } from "./backs";
+import type { Pull, ResolvedRoute, RouteCorner, RouteStep } from "./types";
+import { Walk } from "./walk";
+
+/** A leg of less than this is no leg [in]. */
+const NOTHING = 1e-9;
+
+/**
+ * Corner points of a route, pull by pull, from the datum at 0 0 0.
+ *
+ * A leg runs from corner to corner on the centerline. A saddle's legs run to the obstacle's center; its height is that
+ * of the crest of the centerline above the base line. A sweep is parted into equal shots of the shoe's radius.
+ *
+ * @param radius the shoe's finished centerline radius [in], above 0; every bend gets it
+ * @param outsideDiameter of the conduit [in]; needed only when a leg is measured to the back of its bends
+ * @throws InputError with the step's number, what was read and what was expected
+ * @example resolveRoute(readRoute("up 48, east 150"), 4).pulls[0].points
+ * //=> [[0, 0, 0], [0, 0, 48], [150, 0, 48]]
+ */
+export function resolveRoute(steps: readonly RouteStep[], radius: number, outsideDiameter?: number): ResolvedRoute {
+  if (!(radius > 0 && radius < Infinity)) throw new InputError(`radius must be above 0; got ${radius}.`);
+  const walk = new Walk();
+  for (const step of centerlineLegs(steps, outsideDiameter)) walk.take(step);
+  let group = 0;
+  const pulls = walk.finish().map((course) => {
+    const pull = pullOf(course, radius, group);
+    group += course.joints.length;
+    return pull;
+  });
+  return { steps: [...steps], pulls };
+}
+
+function pullOf({ start, stretches, joints }: Course, radius: number, groupsBefore: number): Pull {
+  const made = joints.map((joint, index) =>
+    jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radius),
+  );
+  const corners: RouteCorner[] = [];
+  let base: Vec3 = start;
+  stretches.forEach((stretch, index) => {
+    checkRoom(stretch, made[index - 1], made[index]);
+    base = along(base, stretch.direction, stretch.length);
+    const joint = made[index];
+    if (!joint) return;
+    const { kind, step, corners: points, shift } = joint;
+    points.forEach((point, place) => {
+      const of = points.length;
+      corners.push({
+        point: add(base, point),
+        radius,
+        kind,
+        step,
+        group: groupsBefore + index + 1,
+        place: place + 1,
+        of,
+      });
+    });
+    base = add(base, shift);
+  });
+  return { points: [start, ...corners.map(({ point }) => point), base], corners };
+}
+
+/** A saddle and a sweep stand on the stretches beside them: refuses when they take a stretch whole. */
+function checkRoom({ length, step }: Stretch, before: JointCorners | undefined, after: JointCorners | undefined): void {
+  const takers = [before, after].filter((joint) => joint !== undefined && joint.takes > 0) as JointCorners[];
+  const left = takers.reduce((rest, { takes }) => rest - takes, length);
+  if (left > NOTHING) return;
+  const taken = takers.map((joint) => `the ${joint.kind} of step ${joint.step} takes ${showInches(joint.takes)}`);
+  throw new InputError(
+    `step ${step}: the leg is ${showInches(length)} long, but ${taken.join(" and ")} of it: ${showInches(-left)} short.`,
+  );
+}

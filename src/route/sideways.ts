@@ -1,0 +1,32 @@
+/** Which way a step turns or moves a run that goes along `heading`. Each answers undefined when there is no such way. */
+import { toRadians } from "../geometry/angle";
+import { add, dot, norm, rotate, scale, squareTo, unit, cross, type Vec3 } from "../geometry/vector";
+import { directionVector } from "./directions";
+import type { Direction, Rise } from "./types";
+
+/** Directions closer than this to parallel, or to square, are taken for it [rad]. */
+const NEAR = 1e-6;
+
+/** Unit direction square to `heading` in the plane toward `toward`; undefined when the run goes that way, or from it. */
+export function sideToward(toward: Direction, heading: Vec3): Vec3 | undefined {
+  const side = squareTo(directionVector(toward), heading);
+  return norm(side) < NEAR ? undefined : unit(side);
+}
+
+/** `heading` turned by `angle` [°] toward `toward`. */
+export function turnToward(toward: Direction, angle: number, heading: Vec3): Vec3 | undefined {
+  const side = sideToward(toward, heading);
+  return side && unit(rotate(heading, cross(heading, side), toRadians(angle)));
+}
+
+/** Side and true rise [in] of an offset by one rise, or by two that are square to each other seen along the run. */
+export function offsetSide(rises: readonly Rise[], heading: Vec3): { side: Vec3; rise: number } | undefined {
+  const sides = rises.map(({ toward }) => sideToward(toward, heading));
+  let sum: Vec3 = [0, 0, 0];
+  for (const [index, side] of sides.entries()) {
+    if (!side) return undefined;
+    if (sides.some((other, place) => place < index && other && Math.abs(dot(other, side)) > NEAR)) return undefined;
+    sum = add(sum, scale(side, rises[index]!.rise));
+  }
+  return { side: unit(sum), rise: norm(sum) };
+}

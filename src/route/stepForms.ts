@@ -1,0 +1,123 @@
+/** The grammar of one step: which word takes what. The values themselves are read through {@link Values}. */
+import { DIRECTIONS, type Direction, type Rise, type RouteStep } from "./types";
+
+/** Angle of each bend of a box offset when none is given [°]: Modern Residential Wiring (2015), p. 91. */
+const BOX_OFFSET_ANGLE = 5;
+/** An offset or a kick of more than a right angle would run back on itself. */
+const RIGHT_ANGLE = 90;
+
+const DIRECTION = `(${DIRECTIONS.join("|")})`;
+
+/** Reads the values that were matched; names the step and the value when one is wrong. Lengths [in], angles [°]. */
+export interface Values {
+  length(text: string | undefined, what: string): number;
+  coordinate(text: string | undefined, what: string): number;
+  angle(text: string | undefined, what: string, max?: number): number;
+  shots(text: string): number;
+}
+
+export interface StepForm {
+  /** The words the step opens with. */
+  opens: RegExp;
+  whole: RegExp;
+  /** What a person is told was expected. */
+  expected: string;
+  read(match: RegExpMatchArray, values: Values): RouteStep;
+}
+
+const form = (opens: string, rest: string, expected: string, read: StepForm["read"]): StepForm => ({
+  opens: new RegExp(`^${opens}`),
+  whole: new RegExp(`^${opens}${rest}$`),
+  expected,
+  read,
+});
+
+/** In this order: "box offset" before "box" and before "offset". */
+export const STEP_FORMS: readonly StepForm[] = [
+  form(DIRECTION, `\\s*(.+?)(\\s*(?:to back|back[ -]to[ -]back))?`, `a direction and a length, as in up 4'`, (m, v) => {
+    const leg = { kind: "leg", direction: m[1] as Direction, length: v.length(m[2], "length") } as const;
+    return m[3] ? { ...leg, back: true } : leg;
+  }),
+  form(
+    "stub",
+    `\\s*(.+?)\\s*(up|down)`,
+    "a length to the back of the bend and up or down, as in stub 10 up",
+    (m, v) => ({
+      kind: "leg",
+      direction: m[2] as Direction,
+      length: v.length(m[1], "stub length"),
+      back: true,
+    }),
+  ),
+  form("ahead", `\\s*(.+)`, "ahead and a length, as in ahead 24", (m, v) => ({
+    kind: "ahead",
+    length: v.length(m[1], "length"),
+  })),
+  form("bend", `\\s*(.+?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in bend 30 up", (m, v) => ({
+    kind: "bend",
+    angle: v.angle(m[1], "angle"),
+    toward: m[2] as Direction,
+  })),
+  form("kick", `\\s*(.+?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in kick 20 up", (m, v) => ({
+    kind: "bend",
+    angle: v.angle(m[1], "kick angle", RIGHT_ANGLE),
+    toward: m[2] as Direction,
+  })),
+  form(
+    "box\\s*offset",
+    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*at\\s*(.+))?`,
+    "a rise, its direction and an angle, as in box offset 1/2 up at 5",
+    (m, v) => ({
+      kind: "box offset",
+      rise: readRise(m[1], m[2], v),
+      angle: m[3] === undefined ? BOX_OFFSET_ANGLE : v.angle(m[3], "angle", RIGHT_ANGLE),
+    }),
+  ),
+  form(
+    "offset",
+    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*(?:and\\s*)?(.+?)\\s*${DIRECTION})?\\s*at\\s*(.+)`,
+    "a rise, its direction and an angle, as in offset 6 up at 30 or offset 8 up 12 east at 45",
+    (m, v) => {
+      const rises = [readRise(m[1], m[2], v)];
+      if (m[3] !== undefined) rises.push(readRise(m[3], m[4], v));
+      return { kind: "offset", rises, angle: v.angle(m[5], "angle", RIGHT_ANGLE) };
+    },
+  ),
+  form(
+    "saddle",
+    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*over\\s*(.+?))?\\s*at\\s*(.+)`,
+    "a height, its direction and an angle, as in saddle 3 up at 45 or saddle 3 up over 12 at 30",
+    (m, v) => ({
+      kind: "saddle",
+      height: v.length(m[1], "saddle height"),
+      toward: m[2] as Direction,
+      over: m[3] === undefined ? null : v.length(m[3], "obstacle width"),
+      angle: v.angle(m[4], "angle", RIGHT_ANGLE),
+    }),
+  ),
+  form(
+    "sweep",
+    `\\s*(.+?)(?:\\s*in\\s*(\\d+)(?:\\s*shots?)?)?`,
+    "a radius, as in sweep 24 or sweep 24 in 9",
+    (m, v) => ({
+      kind: "sweep",
+      radius: v.length(m[1], "sweep radius"),
+      shots: m[2] === undefined ? null : v.shots(m[2]),
+    }),
+  ),
+  form(
+    "to",
+    `\\s+(\\S+)\\s+(\\S+)\\s+(\\S+)`,
+    "inches east, north and up of the datum, parted by spaces, as in to 100 0 -20",
+    (m, v) => ({
+      kind: "to",
+      point: [v.coordinate(m[1], "east"), v.coordinate(m[2], "north"), v.coordinate(m[3], "up")],
+    }),
+  ),
+  form("box", "", "box alone, or box offset 1/2 up at 5", () => ({ kind: "box" })),
+];
+
+const readRise = (length: string | undefined, toward: string | undefined, values: Values): Rise => ({
+  rise: values.length(length, "rise"),
+  toward: toward as Direction,
+});

@@ -1,0 +1,154 @@
+import { toDegrees, toRadians } from "../geometry/angle";
+import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
+import { show } from "../units/show";
+import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
+import { directionVector, directionWord } from "./directions";
+import { offsetSide, sideToward, turnToward } from "./sideways";
+import { stepError } from "./stepError";
+import type { Rise, RouteStep } from "./types";
+import { writeStep } from "./writeRoute";
+
+/** Directions [rad] and points [in] closer than this are the same: over rounding, far under what can be measured. */
+const SAME = 1e-9;
+/** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
+const LEAST_TURN = 0.05;
+
+/**
+ * Walks the steps from the datum and gathers the stretches between boxes. It stands at the start of a course, at the
+ * end of a stretch, or at a joint (a bend, offset or saddle) that waits for the stretch after it.
+ */
+export class Walk {
+  private readonly courses: Course[] = [];
+  private course: Course = { start: ORIGIN, stretches: [], joints: [] };
+  private position = ORIGIN;
+  private heading: Vec3 | undefined;
+  private sweep: Sweep | null = null;
+  private number = 0;
+  private got = "";
+
+  take(step: RouteStep): void {
+    this.number += 1;
+    this.got = writeStep(step);
+    switch (step.kind) {
+      case "leg":
+        return this.go(directionVector(step.direction), step.length);
+      case "ahead":
+        if (!this.heading) throw this.expected("a leg with a direction first, as in up 24");
+        return this.go(this.heading, step.length);
+      case "to":
+        return this.goTo(step.point);
+      case "bend":
+        return this.bend(step.angle, turnToward(step.toward, step.angle, this.headingOfLeg()));
+      case "offset":
+        return this.offset(step.rises.length > 1 ? "rolling offset" : "offset", step.rises, step.angle);
+      case "box offset":
+        return this.offset("box offset", [step.rise], step.angle);
+      case "saddle": {
+        const side = sideToward(step.toward, this.headingOfLeg()) ?? this.refuseSide();
+        this.needNoSweep();
+        const { height: rise, angle, over } = step;
+        return void this.course.joints.push({ type: "saddle", step: this.number, side, rise, angle, over });
+      }
+      case "sweep":
+        this.needNoSweep();
+        this.sweep = { radius: step.radius, shots: step.shots, step: this.number };
+        return;
+      case "box":
+        return this.closeCourse();
+    }
+  }
+
+  /** The courses walked. Called once, after the last step. A run may end in a box: no course follows it. */
+  finish(): Course[] {
+    this.number += 1;
+    this.got = "the end of the route";
+    const endsInBox = this.courses.length > 0 && this.course.stretches.length === 0;
+    if (endsInBox) this.needNoSweep();
+    else this.closeCourse();
+    return this.courses;
+  }
+
+  private go(direction: Vec3, length: number): void {
+    const { stretches } = this.course;
+    const last = stretches.at(-1);
+    const turn = last ? angleBetween(this.heading!, direction) : 0;
+    if (last && turn < SAME) direction = this.heading!;
+    if (last && !this.waits() && turn < SAME) {
+      last.length += length;
+    } else {
+      if (this.waits() && turn >= SAME) throw this.expected(`the run to go on ${this.way()} here, as in ahead 24`);
+      if (last && !this.waits()) this.corner(toDegrees(turn));
+      stretches.push({ direction, length, step: this.number });
+    }
+    this.heading = direction;
+    this.position = along(this.position, direction, length);
+  }
+
+  private goTo(point: Vec3): void {
+    const way = subtract(point, this.position);
+    if (norm(way) < SAME) throw this.expected("a point away from where the run already is");
+    this.go(unit(way), norm(way));
+  }
+
+  private bend(angle: number, heading: Vec3 | undefined): void {
+    this.heading = heading ?? this.refuseSide();
+    this.corner(angle);
+  }
+
+  private offset(kind: OffsetJoint["kind"], rises: readonly Rise[], angle: number): void {
+    const heading = this.headingOfLeg();
+    this.needNoSweep();
+    const moved = offsetSide(rises, heading) ?? this.refuseSide();
+    this.course.joints.push({ type: "offset", step: this.number, kind, angle, ...moved });
+    this.position = along(this.position, heading, moved.rise / Math.tan(toRadians(angle)));
+    this.position = along(this.position, moved.side, moved.rise);
+  }
+
+  private corner(turn: number): void {
+    if (turn < LEAST_TURN) {
+      throw this.expected(`a turn of at least ${LEAST_TURN}°, not ${show(turn, 6)}°; leave out a point, or move it`);
+    }
+    if (turn > 180 - LEAST_TURN) throw this.expected(`a turn below 180°; this runs straight back over the leg before`);
+    this.course.joints.push({ type: "corner", step: this.number, sweep: this.sweep });
+    this.sweep = null;
+  }
+
+  private closeCourse(): void {
+    this.headingOfLeg();
+    this.needNoSweep();
+    this.courses.push(this.course);
+    this.course = { start: this.position, stretches: [], joints: [] };
+  }
+
+  /** True at a joint: the stretch after it is still to come. */
+  private waits(): boolean {
+    return this.course.joints.length > 0 && this.course.joints.length === this.course.stretches.length;
+  }
+
+  /** The heading at the end of a stretch; everywhere else the step lacks a leg before it. */
+  private headingOfLeg(): Vec3 {
+    const before: Joint | undefined = this.waits() ? this.course.joints.at(-1) : undefined;
+    if (before) throw this.expected(`a leg first after step ${before.step}, as in ahead 24`);
+    if (!this.heading || this.course.stretches.length === 0) {
+      throw this.expected(`a leg first after ${this.courses.length > 0 ? "the box" : "the start"}, as in up 24`);
+    }
+    return this.heading;
+  }
+
+  private needNoSweep(): void {
+    if (this.sweep) throw this.expected(`a change of direction first, for the sweep of step ${this.sweep.step}`);
+  }
+
+  private refuseSide(): never {
+    throw this.expected(`directions square to each other and to the side of the run, which goes ${this.way()}`);
+  }
+
+  private way(): string {
+    const slant = this.heading!.map((value) => show(value)).join(" ");
+    return directionWord(this.heading!) ?? `straight on along ${slant} (east north up)`;
+  }
+
+  private expected(what: string): Error {
+    return stepError(this.number, this.got, what);
+  }
+}
