@@ -58,7 +58,6 @@ export interface BuiltRun {
 /** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
 const COUPLING_SEAT = 1;
 
-
 /**
  * Works a run out: route to corner points, corner points to bends on straight pieces.
  * @throws InputError when the route cannot be read or cannot be built with this shoe
@@ -104,8 +103,6 @@ function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, stick: 
   });
   return { pull, parts, pieces, joints: division.joints };
 }
-
-
 
 const shortestPiece = (shoe: Shoe): number => 2 * (shoe.shortestTail + COUPLING_SEAT);
 

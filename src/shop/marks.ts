@@ -6,7 +6,6 @@ export type LineUp = "arrow" | "star" | "notch";
 /** Which end of the piece lies on the hook's side of the shoe. */
 export type Hook = "datum" | "far";
 
-
 /**
  * Where to mark a straight stick for one bend.
  *

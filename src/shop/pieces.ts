@@ -1,6 +1,6 @@
 /** Dividing a length of conduit into pieces that join on straight conduit only. All lengths are developed inches. */
 
-/** A stretch of developed length in which a coupling may stand, both ends included. */
+/** A stretch of developed length, both ends included: where a coupling may stand. */
 export interface JoinZone {
   readonly from: number;
   readonly to: number;
@@ -8,93 +8,116 @@ export interface JoinZone {
 
 /** How a pull was divided: where its couplings stand, or the stretch that no stick can span. */
 export type Division =
-  | { readonly joints: readonly number[] }
-  | { readonly tooLong: { readonly from: number; readonly to: number } };
+  { readonly joints: readonly number[] } | { readonly tooLong: { readonly from: number; readonly to: number } };
 
 /** Lengths nearer than this are the same place [in]; far below anything a tape reads. */
 const SAME_PLACE = 1e-9;
 
 /**
- * Divides a developed length into the fewest pieces no longer than a stick. Among the divisions with that many pieces,
- * the shortest piece is made as short as it can be, so that the longest remnant of a stick is left over; it never gets
- * shorter than `shortestPiece` while another division exists. Where several are equal, the short piece comes last.
+ * Divides a developed length into the fewest pieces no longer than a stick and, if it can be, none shorter than
+ * `shortestPiece`. Among those divisions the shortest piece is as short as it can be, so that the longest remnant of a
+ * stick is left over; where several are equal, the short piece comes last.
  *
  * @param length [in] developed length
  * @param stick [in] longest piece that can be cut
  * @param zones where couplings may stand, in order along the length
  * @param shortestPiece [in]
  */
-export function dividePull(
-  length: number,
-  stick: number,
-  zones: readonly JoinZone[],
-  shortestPiece: number,
-): Division {
+export function dividePull(length: number, stick: number, zones: readonly JoinZone[], shortestPiece: number): Division {
   if (length <= stick + SAME_PLACE) return { joints: [] };
-  const forward = farthestJoints(length, stick, zones);
-  if ("tooLong" in forward) return forward;
-  const backward = mirrored(farthestJoints(length, stick, mirroredZones(zones, length)), length);
-  const count = forward.joints.length;
-  let best: readonly number[] = forward.joints;
-  let bestShort = Infinity;
-  for (let short = count; short >= 0; short--) {
-    const before = forward.joints.slice(0, short);
-    const after = backward.slice(short);
-    const end = after[0] ?? length;
-    if (short > 0) before[short - 1] = leaveRoom(before, short - 1, end - shortestPiece, zones);
-    const from = before[short - 1] ?? 0;
-    const piece = end - from;
-    const joints = [...before, ...after];
-    if (piece >= shortestPiece - SAME_PLACE && piece < bestShort - SAME_PLACE && fits(joints, length, stick)) {
-      best = joints;
-      bestShort = piece;
-    }
-  }
-  return { joints: best };
+  const reach = { length, stick, zones };
+  return (
+    divideWith(reach, Math.min(shortestPiece, stick)) ??
+    divideWith(reach, 0) ?? { tooLong: firstGap(length, stick, zones) }
+  );
 }
 
-/** From the start, put each coupling as far along as a stick reaches. */
-function farthestJoints(length: number, stick: number, zones: readonly JoinZone[]): Division {
-  const joints: number[] = [];
-  let at = 0;
-  while (length - at > stick + SAME_PLACE) {
-    const next = lastPlaceUpTo(at + stick, zones);
-    if (next === undefined || next <= at + SAME_PLACE) {
-      const zoneAfter = zones.find((zone) => zone.from > at + SAME_PLACE);
-      return { tooLong: { from: at, to: zoneAfter?.from ?? length } };
-    }
-    joints.push(next);
-    at = next;
-  }
-  return { joints };
+interface Reach {
+  readonly length: number;
+  readonly stick: number;
+  readonly zones: readonly JoinZone[];
 }
 
-function lastPlaceUpTo(limit: number, zones: readonly JoinZone[]): number | undefined {
-  let place: number | undefined;
-  for (const zone of zones) {
-    if (zone.from > limit) break;
-    place = Math.min(zone.to, limit);
+function divideWith(reach: Reach, shortest: number): Division | undefined {
+  const { length, stick } = reach;
+  // reachable[k]: where the k-th coupling can stand with every piece before it a proper length.
+  const reachable = [[{ from: 0, to: 0 }]];
+  for (;;) {
+    const last = reachable[reachable.length - 1] ?? [];
+    if (last.length === 0) return undefined;
+    if (last.some((zone) => length - zone.to <= stick + SAME_PLACE && length - zone.from >= shortest)) break;
+    const next = shifted(last, shortest, stick, reach.zones);
+    if (farthest(next) <= farthest(last) + SAME_PLACE) return undefined;
+    reachable.push(next);
   }
-  return place;
+  const back = [[{ from: length, to: length }]];
+  const mirror = { ...reach, zones: flipped(reach.zones, length) };
+  while (back.length < reachable.length) {
+    const last = flipped(back[0] ?? [], length);
+    back.unshift(flipped(shifted(last, shortest, stick, mirror.zones), length));
+  }
+  return { joints: chain(reachable, back, shortest, stick) };
 }
 
-const mirroredZones = (zones: readonly JoinZone[], length: number): JoinZone[] =>
+const farthest = (zones: readonly JoinZone[]): number => Math.max(...zones.map((zone) => zone.to), -1);
+
+const flipped = (zones: readonly JoinZone[], length: number): JoinZone[] =>
   zones.map((zone) => ({ from: length - zone.to, to: length - zone.from })).reverse();
 
-const mirrored = (division: Division, length: number): number[] =>
-  "joints" in division ? division.joints.map((joint) => length - joint).reverse() : [];
-
-/** Moves a coupling back so that the piece after it keeps its shortest length, if a coupling may stand there. */
-function leaveRoom(joints: readonly number[], index: number, limit: number, zones: readonly JoinZone[]): number {
-  const joint = joints[index] ?? 0;
-  if (joint <= limit) return joint;
-  const moved = lastPlaceUpTo(limit, zones);
-  return moved !== undefined && moved > (joints[index - 1] ?? 0) ? moved : joint;
+/** Where a coupling can stand one piece further on. */
+function shifted(from: readonly JoinZone[], shortest: number, stick: number, zones: readonly JoinZone[]): JoinZone[] {
+  return zones.flatMap((zone) =>
+    from.flatMap((start) => {
+      const low = Math.max(zone.from, start.from + Math.max(shortest, SAME_PLACE));
+      const high = Math.min(zone.to, start.to + stick);
+      return low <= high ? [{ from: low, to: high }] : [];
+    }),
+  );
 }
 
-function fits(joints: readonly number[], length: number, stick: number): boolean {
-  const ends = [0, ...joints, length];
-  return ends.every((end, index) => index === 0 || isPiece(end - (ends[index - 1] ?? 0), stick));
+/** Chooses which piece is the short one, then walks to both ends with pieces as long as they can be. */
+function chain(reachable: JoinZone[][], back: JoinZone[][], shortest: number, stick: number): number[] {
+  let best: { piece: number; index: number; start: number; end: number } | undefined;
+  for (let index = reachable.length - 1; index >= 0; index--) {
+    for (const start of reachable[index] ?? []) {
+      for (const end of back[index] ?? []) {
+        const piece = Math.max(end.from - start.to, shortest, SAME_PLACE);
+        if (piece > Math.min(stick, end.to - start.from) + SAME_PLACE) continue;
+        if (best && piece >= best.piece - SAME_PLACE) continue;
+        const from = Math.min(start.to, end.to - piece);
+        best = { piece, index, start: from, end: from + piece };
+      }
+    }
+  }
+  if (!best) throw new RangeError("a division was promised but not found");
+  const joints: number[] = [];
+  let at = best.start;
+  for (let index = best.index; index > 0; index--) {
+    joints.unshift(at);
+    at = nearest(reachable[index - 1] ?? [], at - stick, at - shortest, "low");
+  }
+  at = best.end;
+  for (let index = best.index; index < back.length - 1; index++) {
+    joints.push(at);
+    at = nearest(back[index + 1] ?? [], at + shortest, at + stick, "high");
+  }
+  return joints;
 }
 
-const isPiece = (piece: number, stick: number): boolean => piece > SAME_PLACE && piece <= stick + SAME_PLACE;
+/** The lowest or highest place in the zones between two limits. */
+function nearest(zones: readonly JoinZone[], low: number, high: number, wanted: "low" | "high"): number {
+  const places = zones
+    .filter((zone) => zone.to >= low - SAME_PLACE && zone.from <= high + SAME_PLACE)
+    .map((zone) => (wanted === "low" ? Math.max(zone.from, low) : Math.min(zone.to, high)));
+  return wanted === "low" ? Math.min(...places) : Math.max(...places);
+}
+
+/** The first stretch without a place for a coupling that a stick cannot span. */
+function firstGap(length: number, stick: number, zones: readonly JoinZone[]): { from: number; to: number } {
+  let at = 0;
+  for (const zone of zones) {
+    if (zone.from - at > stick) return { from: at, to: zone.from };
+    at = zone.to;
+  }
+  return { from: at, to: length };
+}

@@ -1,11 +1,11 @@
 import type { BuiltRun } from "./buildRun";
 
 /** Developed length of the conduit of a run [in]: legs less the gain of each bend. */
-export const runLength = (built: BuiltRun): number =>
-  built.pulls.reduce((sum, pull) => sum + pull.parts.developed, 0);
+export const runLength = (built: BuiltRun): number => built.pulls.reduce((sum, pull) => sum + pull.parts.developed, 0);
 
 /** Bends to make in a run. */
-export const runBends = (built: BuiltRun): number => built.pulls.reduce((sum, pull) => sum + pull.parts.bends.length, 0);
+export const runBends = (built: BuiltRun): number =>
+  built.pulls.reduce((sum, pull) => sum + pull.parts.bends.length, 0);
 
 /** Degrees of bend in each pull of a run, box to box. */
 export const pullDegrees = (built: BuiltRun): number[] =>

@@ -46,8 +46,7 @@ export interface Run {
 
 /** A row of the Runs table: read, or told in words why not. */
 export type RunRow =
-  | { readonly run: Run }
-  | { readonly problem: string; readonly rowNumber: number; readonly name: string };
+  { readonly run: Run } | { readonly problem: string; readonly rowNumber: number; readonly name: string };
 
 /**
  * Reads the Runs range. A row that cannot be read is kept in its place with its message.

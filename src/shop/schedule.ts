@@ -5,7 +5,8 @@ import { dialOrWords } from "./dialOrWords";
 import { bendKind, settingFor, type Setting } from "./lineUp";
 import { markFor } from "./marks";
 import type { RunRow } from "./runsTable";
-import { handbookDifference, scheduleNote } from "./scheduleNotes";
+import { handbookSpacing } from "./handbook";
+import { scheduleNote } from "./scheduleNotes";
 import type { ShoeBook } from "./shoeBook";
 import { turnWords } from "./turnWords";
 
@@ -76,7 +77,7 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
       Plane: bend.plane,
       Note: scheduleNote(built, piece, index),
       "Mark 1/16": formatLength(mark, 16, "feet"),
-      "Handbook off": handbookDifference(piece, index) ?? "",
+      "Handbook off": handbookOff(built, piece, index),
     };
   });
 }
@@ -111,3 +112,9 @@ export const scheduleTable = (rows: readonly ScheduleRow[]): (string | number)[]
   [...SCHEDULE_HEADERS],
   ...rows.map((row) => SCHEDULE_HEADERS.map((header) => row[header])),
 ];
+
+/** Handbook spacing less exact spacing [in]; empty for a bend that no handbook spaces. */
+function handbookOff(built: BuiltRun, piece: Piece, index: number): number | string {
+  const spacing = handbookSpacing(piece, index, built.shoe);
+  return spacing ? spacing.handbook - spacing.exact : "";
+}

@@ -27,7 +27,6 @@ export interface Shoe {
 /** Bend angles that have a center notch on the shoe [°]. Common practice, no source. */
 export const NOTCH_ANGLES: readonly number[] = [30, 45, 60];
 
-
 /** Gain of a 90 measured outside to outside [in]: 2(R + OD/2) − πR/2. */
 export function backGain(shoe: Pick<Shoe, "radius" | "outsideDiameter">): number {
   return 2 * (shoe.radius + shoe.outsideDiameter / 2) - (Math.PI * shoe.radius) / 2;

@@ -108,13 +108,37 @@ function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
   const shoe: Shoe = {
     raceway,
     size,
-    radius: optional("Radius", (cell) => toInches(cell, "Radius", { above: 0 }), () => base().radius),
-    deduct: optional("Deduct", (cell) => toInches(cell, "Deduct", { above: 0 }), () => base().deduct),
+    radius: optional(
+      "Radius",
+      (cell) => toInches(cell, "Radius", { above: 0 }),
+      () => base().radius,
+    ),
+    deduct: optional(
+      "Deduct",
+      (cell) => toInches(cell, "Deduct", { above: 0 }),
+      () => base().deduct,
+    ),
     outsideDiameter: outsideDiameter(raceway, size),
-    springback: optional("Springback", (cell) => toNumber(cell, "Springback", { min: 0, max: 45 }), () => 0),
-    dialFrom: optional("Dial from", (cell) => toNumber(cell, "Dial from", { min: -90, max: 90 }), () => DIAL.from),
-    dialTo: optional("Dial to", (cell) => toNumber(cell, "Dial to", { min: 0, max: 270 }), () => DIAL.to),
-    dialStart: optional("Dial start", (cell) => toNumber(cell, "Dial start", { min: -90, max: 90 }), () => DIAL.start),
+    springback: optional(
+      "Springback",
+      (cell) => toNumber(cell, "Springback", { min: 0, max: 45 }),
+      () => 0,
+    ),
+    dialFrom: optional(
+      "Dial from",
+      (cell) => toNumber(cell, "Dial from", { min: -90, max: 90 }),
+      () => DIAL.from,
+    ),
+    dialTo: optional(
+      "Dial to",
+      (cell) => toNumber(cell, "Dial to", { min: 0, max: 270 }),
+      () => DIAL.to,
+    ),
+    dialStart: optional(
+      "Dial start",
+      (cell) => toNumber(cell, "Dial start", { min: -90, max: 90 }),
+      () => DIAL.start,
+    ),
     shortestTail: optional(
       "Shortest tail",
       (cell) => toInches(cell, "Shortest tail", { min: 0 }),
