@@ -1,0 +1,80 @@
+/**
+ * Bends a schedule again. It takes only the schedule's rows and the shoe, lays straight sticks on the shoe, and gives
+ * the shape that comes off the bench, to be held against the run that was asked for.
+ */
+import { bentStretch, type BenchShoe } from "./bench";
+import { endOf, measure, type Centerline, type Segment } from "./centerline";
+import { BENCH, type Frame } from "./frame";
+import { readTickets, type Row, type Ticket } from "./readRows";
+
+export interface BentPiece extends Centerline {
+  readonly piece: string;
+}
+
+/** A run from box to box: its pieces, each as it lies on the bench, and all of them coupled together. */
+export interface BentPull extends Centerline {
+  readonly run: string;
+  readonly pull: string;
+  readonly pieces: readonly BentPiece[];
+}
+
+/** Lengths closer than this are the same [in]: far under a pencil line, far over rounding. */
+const ROUNDING = 1e-9;
+
+/**
+ * @throws Error where the rows cannot be followed: a cell missing or unreadable, a bend that runs off the stick, a bend
+ * that starts in the bend before it
+ */
+export function bendAgain(rows: readonly Row[], shoe: BenchShoe): BentPull[] {
+  const pulls: { run: string; pull: string; tickets: Ticket[] }[] = [];
+  for (const ticket of readTickets(rows)) {
+    const last = pulls.at(-1);
+    if (last?.run === ticket.run && last.pull === ticket.pull) last.tickets.push(ticket);
+    else pulls.push({ run: ticket.run, pull: ticket.pull, tickets: [ticket] });
+  }
+  return pulls.map(({ run, pull, tickets }) => ({ run, pull, ...bendPull(tickets, shoe) }));
+}
+
+function bendPull(tickets: readonly Ticket[], shoe: BenchShoe): Centerline & { pieces: BentPiece[] } {
+  const segments: Segment[] = [];
+  let end = BENCH;
+  let azimuth = 0;
+  const pieces = tickets.map((ticket): BentPiece => {
+    const alone = bendPiece(ticket, shoe, BENCH, 0);
+    const joined = bendPiece(ticket, shoe, end, azimuth);
+    segments.push(...joined.segments);
+    end = joined.end;
+    azimuth = joined.azimuth;
+    return { piece: ticket.piece, ...measure(alone.segments, BENCH) };
+  });
+  return { pieces, ...measure(segments, BENCH) };
+}
+
+/** One stick, whose chalk line goes on from `begin` and whose last bend before curled toward `azimuth` [°]. */
+function bendPiece(
+  ticket: Ticket,
+  shoe: BenchShoe,
+  begin: Frame,
+  azimuth: number,
+): { segments: Segment[]; end: Frame; azimuth: number } {
+  const segments: Segment[] = [];
+  let [end, reached] = [begin, 0];
+  const put = (segment: Segment): void => {
+    segments.push(segment);
+    end = endOf(segment);
+  };
+  ticket.strokes.forEach((stroke, index) => {
+    const { from, to } = bentStretch(shoe, stroke);
+    const who = `run ${ticket.run} piece ${ticket.piece} bend ${index + 1}`;
+    if (from < reached - ROUNDING) {
+      throw new Error(`${who} starts at ${from}, before the stick or the last bend leaves off at ${reached}`);
+    }
+    if (to > ticket.cutLength + ROUNDING) throw new Error(`${who} ends at ${to}, past the cut at ${ticket.cutLength}`);
+    azimuth += stroke.plane;
+    put({ begin: end, length: from - reached });
+    put({ begin: end, length: to - from, arc: { angle: stroke.angle, radius: shoe.radius, azimuth } });
+    reached = to;
+  });
+  put({ begin: end, length: ticket.cutLength - reached });
+  return { segments, end, azimuth };
+}

@@ -1,0 +1,65 @@
+/** Reads a schedule as the person at the bench does: piece by piece, stroke by stroke, nothing guessed. */
+import { HOOKS, LINE_UPS, type Stroke } from "./bench";
+
+/** A line of the schedule: a cell under each header. */
+export type Row = Readonly<Record<string, unknown>>;
+
+export interface Ticket {
+  readonly run: string;
+  readonly pull: string;
+  readonly piece: string;
+  readonly cutLength: number;
+  readonly strokes: readonly Stroke[];
+}
+
+/** Rows of a table whose first line is the headers. */
+export const rowsOf = ([headers = [], ...lines]: readonly (readonly unknown[])[]): Row[] =>
+  lines.map((line) => Object.fromEntries(headers.map((header, column) => [String(header), line[column]])));
+
+/** Tickets in the order of the schedule. A schedule without a Pull column is one pull to each run. */
+export function readTickets(rows: readonly Row[]): Ticket[] {
+  const tickets: (Ticket & { strokes: Stroke[] })[] = [];
+  for (const row of rows) {
+    const [run, pull, piece] = [text(row, "Run"), String(row["Pull"] ?? ""), text(row, "Piece")];
+    const cutLength = number(row, "Cut length");
+    let ticket = tickets.at(-1);
+    if (ticket?.run !== run || ticket.pull !== pull || ticket.piece !== piece) {
+      ticket = { run, pull, piece, cutLength, strokes: [] };
+      tickets.push(ticket);
+    }
+    if (ticket.cutLength !== cutLength) throw new Error(`${where(row)} gives two cut lengths`);
+    if (row["Bend"] === "") continue;
+    if (number(row, "Bend") !== ticket.strokes.length + 1) throw new Error(`${where(row)} is out of order`);
+    ticket.strokes.push(readStroke(row));
+  }
+  return tickets;
+}
+
+const readStroke = (row: Row): Stroke => ({
+  mark: number(row, "Mark"),
+  lineUp: word(row, "Line up", LINE_UPS),
+  hook: word(row, "Hook", HOOKS),
+  angle: number(row, "Angle"),
+  plane: number(row, "Plane"),
+});
+
+const where = (row: Row): string =>
+  `run ${String(row["Run"])} piece ${String(row["Piece"])} bend ${String(row["Bend"])}`;
+
+function number(row: Row, header: string): number {
+  const cell = row[header];
+  if (typeof cell === "number" && Number.isFinite(cell)) return cell;
+  throw new Error(`${where(row)}: ${header} is not a number: ${JSON.stringify(cell)}`);
+}
+
+function text(row: Row, header: string): string {
+  const cell = row[header];
+  if (typeof cell === "number" || (typeof cell === "string" && cell !== "")) return String(cell);
+  throw new Error(`${where(row)}: ${header} is empty`);
+}
+
+function word<Word extends string>(row: Row, header: string, words: readonly Word[]): Word {
+  const found = words.find((each) => each === row[header]);
+  if (found) return found;
+  throw new Error(`${where(row)}: ${header} is none of ${words.join(", ")}: ${JSON.stringify(row[header])}`);
+}
