@@ -1,6 +1,6 @@
 import { toRadians } from "../geometry/angle";
 import { pathParts, type PathParts } from "../geometry/path";
-import { pathProblems } from "../route/problems";
+import { pathProblems, pullPath } from "../route/problems";
 import { readRoute } from "../route/readRoute";
 import { resolveRoute } from "../route/resolveRoute";
 import type { Pull, RouteCorner } from "../route/types";
@@ -63,7 +63,7 @@ const COUPLING_SEAT = 1;
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
 export function buildRun(run: Run, shoe: Shoe): BuiltRun {
-  const { pulls } = resolveRoute(readRoute(run.route), shoe.radius);
+  const { pulls } = resolveRoute(readRoute(run.route), shoe.radius, shoe.outsideDiameter);
   const problems = pulls.flatMap((pull) => pathProblems(pull));
   if (problems.length > 0) throw new InputError(problems.join(" "));
   let pieceNumber = 0;
@@ -79,7 +79,7 @@ export function buildRun(run: Run, shoe: Shoe): BuiltRun {
 }
 
 function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, stick: number, shoe: Shoe): BuiltPull {
-  const parts = pathParts({ points: pull.points, radii: pull.corners.map((corner) => corner.radius) });
+  const parts = pathParts(pullPath(pull));
   const starts = bendStarts(parts);
   const division = dividePull(parts.developed, stick, joinZones(parts, starts, shoe), shortestPiece(shoe));
   if ("tooLong" in division) {

@@ -81,7 +81,7 @@ const RUNS: readonly DemoRun[] = [
     "Ticket hall",
     "EMT",
     "1/2",
-    `up 8', box offset 1/2 up, ahead 10`,
+    `up 8', box offset 1/2 north, ahead 10`,
     5,
     "Ceiling box 3",
     "Speaker box",
