@@ -14,7 +14,10 @@ const one = (name: string): Element => {
 };
 const value = (element: Element): string => element.getAttribute("DefaultValue") ?? element.textContent ?? "";
 const resources = new Map(
-  ["Image", "Url", "String"].flatMap(all).map((element) => [element.getAttribute("id") ?? "", value(element)]),
+  ["Image", "Url", "String"]
+    .flatMap(all)
+    .filter((element) => element.hasAttribute("id"))
+    .map((element) => [element.getAttribute("id") ?? "", value(element)]),
 );
 const resid = (element: Element): string => element.getAttribute("resid") ?? "";
 
