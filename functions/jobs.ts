@@ -1,4 +1,6 @@
-import { checkJob, checksTable } from "../src/shop/checks";
+import { readEdition } from "../src/raceway/rules";
+import { checkJob } from "../src/shop/checks";
+import { findingsTable } from "../src/shop/findings";
 import { readRuns } from "../src/shop/runsTable";
 import { scheduleRuns, scheduleTable } from "../src/shop/schedule";
 import { readShoes } from "../src/shop/shoeBook";
@@ -33,5 +35,8 @@ export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
  * @returns {any[][]} findings with a header row
  */
 export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][] {
-  return answer(() => checksTable(checkJob(readRuns(runs), readShoes(shoes), edition)));
+  return answer(() => {
+    const rows = readRuns(runs);
+    return findingsTable(checkJob(rows, readShoes(shoes), readEdition(edition)), rows.length);
+  });
 }

@@ -1,4 +1,6 @@
-import { checkBuiltRun, checkText } from "../src/shop/checks";
+import { readEdition } from "../src/raceway/rules";
+import { checkBuiltRun, notBuilt } from "../src/shop/checks";
+import { findingsText } from "../src/shop/findings";
 import { buildOneRun } from "../src/shop/oneRun";
 import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
 import { scheduleRun, scheduleTable } from "../src/shop/schedule";
@@ -72,11 +74,12 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  */
 export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): string {
   return answer(() => {
+    const codeEdition = readEdition(edition);
     try {
-      return checkText(checkBuiltRun(buildOneRun(route, raceway, size, shoes), edition));
+      return findingsText(checkBuiltRun(buildOneRun(route, raceway, size, shoes), codeEdition));
     } catch (error) {
       if (!isUserError(error)) throw error;
-      return `Cannot be built: ${error.message}`;
+      return findingsText([notBuilt("run", error.message)]);
     }
   });
 }

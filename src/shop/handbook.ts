@@ -27,7 +27,7 @@ export function handbookSpacing(piece: Piece, index: number, shoe: Shoe): Handbo
   }
   const closesOffset = kind === "four-bend saddle" ? place === 2 || place === 4 : place === 2;
   if (!closesOffset || !["offset", "rolling offset", "box offset", "four-bend saddle"].includes(kind)) return undefined;
-  return offsetPair(piece, index, shoe);
+  return offsetPair(piece, index);
 }
 
 const sameGroup = (first: PieceBend, second: PieceBend | undefined): second is PieceBend =>
@@ -39,15 +39,16 @@ function markOf(piece: Piece, index: number, shoe: Shoe): number {
   return markFor(shoe, bend.start, bend.angle, lineUp, hook);
 }
 
-function offsetPair(piece: Piece, index: number, shoe: Shoe): HandbookSpacing | undefined {
+function offsetPair(piece: Piece, index: number): HandbookSpacing | undefined {
   const bend = piece.bends[index] as PieceBend;
-  if (!sameGroup(bend, piece.bends[index - 1])) return undefined;
+  const first = piece.bends[index - 1];
+  if (!sameGroup(bend, first)) return undefined;
   const rise = bend.legBefore * Math.sin(toRadians(bend.angle));
   const printed = printedConstants(bend.angle)?.multiplier;
   const multiplier = printed ?? 1 / Math.sin(toRadians(bend.angle));
   return {
     handbook: multiplier * rise,
-    exact: markOf(piece, index, shoe) - markOf(piece, index - 1, shoe),
+    exact: bend.start - first.start,
     rule: printed === undefined ? `cosecant ${show(multiplier)} × rise` : `${show(printed)} × rise`,
   };
 }

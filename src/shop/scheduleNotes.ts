@@ -1,5 +1,5 @@
 import { toRadians } from "../geometry/angle";
-import { show, showInches } from "../units/show";
+import { showInches } from "../units/show";
 import type { BuiltRun, Piece, PieceBend } from "./buildRun";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
@@ -32,20 +32,23 @@ function bendNotes(built: BuiltRun, piece: Piece, bend: PieceBend, index: number
           : `${showInches(Math.abs(off))} too ${off > 0 ? "long" : "short"}`),
     );
   }
-  const tail = shortTail(built, piece, bend, index);
-  if (tail) notes.push(tail);
+  const tail = shortTail(built, piece, index);
+  if (tail) notes.push(`${tail}: bend it long and cut`);
   return notes;
 }
 
 const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of ${corner.of}`;
 
-function shortTail(built: BuiltRun, piece: Piece, bend: PieceBend, index: number): string | undefined {
+/** Tells when the end on the hook's side is too short for the shoe to hold. */
+export function shortTail(built: BuiltRun, piece: Piece, index: number): string | undefined {
+  const bend = piece.bends[index];
+  if (!bend) return undefined;
   const { hook } = settingFor(piece, index, built.shoe);
   const end = bend.start + bend.radius * toRadians(bend.angle);
   const tail = hook === "datum" ? bend.start : piece.cutLength - end;
   const needed = built.shoe.shortestTail;
   if (tail >= needed) return undefined;
-  return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}: bend it long and cut`;
+  return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
 }
 
 function endNotes(piece: Piece): string[] {

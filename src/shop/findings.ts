@@ -1,0 +1,26 @@
+/** Something that stops a run or wants a second look. */
+export interface Finding {
+  readonly run: string;
+  /** "stop": breaks a rule or cannot be made as written; "look": can be made, but look at it first. */
+  readonly weight: "stop" | "look";
+  /** The rule, with its section and edition where a code is behind it. */
+  readonly rule: string;
+  readonly finding: string;
+  /** What would put it right. */
+  readonly fix: string;
+}
+
+export const FINDING_HEADERS = ["Run", "Weight", "Rule", "Finding", "Fix"] as const;
+
+/** Findings as a table with a header row; without findings one line says so. */
+export function findingsTable(findings: readonly Finding[], runCount: number): string[][] {
+  const rows = findings.map(({ run, weight, rule, finding, fix }) => [run, weight, rule, finding, fix]);
+  const nothing = ["all runs", "ok", "", `${runCount} runs checked, nothing found`, ""];
+  return [[...FINDING_HEADERS], ...(rows.length > 0 ? rows : [nothing])];
+}
+
+/** The findings of one run as one cell's text; "OK" without any. */
+export function findingsText(findings: readonly Finding[]): string {
+  if (findings.length === 0) return "OK";
+  return findings.map(({ rule, finding, fix }) => `${finding} (${rule}) ${fix}`).join(" | ");
+}
