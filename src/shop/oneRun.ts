@@ -25,6 +25,8 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
     stick: STICK,
     date: "",
     crew: "",
+    fittings: "",
+    groundingBushing: "",
   };
 }
 

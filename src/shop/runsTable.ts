@@ -20,6 +20,8 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Stick", also: ["Stick length"] },
   { name: "Date" },
   { name: "Crew" },
+  { name: "Fittings" },
+  { name: "Grounding bushing", also: ["Grounding bushings"] },
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
@@ -42,6 +44,9 @@ export interface Run {
   readonly stick: number;
   readonly date: string;
   readonly crew: string;
+  /** Fitting style and where grounding bushings go, as written; read by the take-off. */
+  readonly fittings: string;
+  readonly groundingBushing: string;
 }
 
 /** A row of the Runs table: read, or told in words why not. */
@@ -87,5 +92,7 @@ function readRun(row: TableRow): Run {
     stick: stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 }),
     date: text(row.get("Date")),
     crew: text(row.get("Crew")),
+    fittings: text(row.get("Fittings")),
+    groundingBushing: text(row.get("Grounding bushing")),
   };
 }
