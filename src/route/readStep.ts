@@ -24,11 +24,11 @@ const PARTED = `${ANY_STEP} (commas part steps: write 12.5 for twelve and a half
  */
 export function readStep(text: string, step: number): RouteStep {
   const words = text.trim().replace(/\s+/g, " ").toLowerCase();
-  if (words.length > LONGEST_STEP) throw stepError(step, text, `at most ${LONGEST_STEP} characters in a step`);
+  if (words.length > LONGEST_STEP) throw stepError(step, text.trim(), `at most ${LONGEST_STEP} characters in a step`);
   const form = STEP_FORMS.find(({ opens }) => opens.test(words));
-  if (!form) throw stepError(step, text, /^[-.\d]/.test(words) ? PARTED : ANY_STEP);
+  if (!form) throw stepError(step, text.trim(), /^[-.\d]/.test(words) ? PARTED : ANY_STEP);
   const match = form.whole.exec(words);
-  if (!match) throw stepError(step, text, form.expected);
+  if (!match) throw stepError(step, text.trim(), form.expected);
   return form.read(match, valuesOf(step));
 }
 
@@ -37,8 +37,7 @@ function valuesOf(step: number): Values {
   return {
     length: (text, what) => toInches(text, name(what), { above: 0, max: LONGEST }),
     coordinate: (text, what) => toInches(text, name(what), { min: -LONGEST, max: LONGEST }),
-    angle: (text, what, max) =>
-      toAngle(text?.replace(/\s*(°|deg|degrees?)$/, ""), name(what), max === undefined ? undefined : { above: 0, max }),
+    angle: (text, what, max) => toAngle(text, name(what), max === undefined ? undefined : { above: 0, max }),
     shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS, integer: true }),
   };
 }

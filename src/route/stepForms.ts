@@ -34,13 +34,18 @@ const form = (opens: string, rest: string, expected: string, read: StepForm["rea
 
 /** In this order: "box offset" before "box" and before "offset". */
 export const STEP_FORMS: readonly StepForm[] = [
-  form(DIRECTION, `\\s*(.+?)(\\s*(?:to back|back[ -]to[ -]back))?`, `a direction and a length, as in up 4'`, (m, v) => {
-    const leg = { kind: "leg", direction: m[1] as Direction, length: v.length(m[2], "length") } as const;
-    return m[3] ? { ...leg, back: true } : leg;
-  }),
+  form(
+    DIRECTION,
+    `\\s*(\\S.*?)(\\s*(?:to back|back[ -]to[ -]back))?`,
+    `a direction and a length, as in up 4'`,
+    (m, v) => {
+      const leg = { kind: "leg", direction: m[1] as Direction, length: v.length(m[2], "length") } as const;
+      return m[3] ? { ...leg, back: true } : leg;
+    },
+  ),
   form(
     "stub",
-    `\\s*(.+?)\\s*(up|down)`,
+    `\\s*(\\S.*?)\\s*(up|down)`,
     "a length to the back of the bend and up or down, as in stub 10 up",
     (m, v) => ({
       kind: "leg",
@@ -49,23 +54,23 @@ export const STEP_FORMS: readonly StepForm[] = [
       back: true,
     }),
   ),
-  form("ahead", `\\s*(.+)`, "ahead and a length, as in ahead 24", (m, v) => ({
+  form("ahead", `\\s*(\\S.*)`, "ahead and a length, as in ahead 24", (m, v) => ({
     kind: "ahead",
     length: v.length(m[1], "length"),
   })),
-  form("bend", `\\s*(.+?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in bend 30 up", (m, v) => ({
+  form("bend", `\\s*(\\S.*?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in bend 30 up", (m, v) => ({
     kind: "bend",
     angle: v.angle(m[1], "angle"),
     toward: m[2] as Direction,
   })),
-  form("kick", `\\s*(.+?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in kick 20 up", (m, v) => ({
+  form("kick", `\\s*(\\S.*?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in kick 20 up", (m, v) => ({
     kind: "bend",
     angle: v.angle(m[1], "kick angle", RIGHT_ANGLE),
     toward: m[2] as Direction,
   })),
   form(
     "box\\s*offset",
-    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*at\\s*(.+))?`,
+    `\\s*(\\S.*?)\\s*${DIRECTION}(?:\\s*at\\s*(\\S.*))?`,
     "a rise, its direction and an angle, as in box offset 1/2 up at 5",
     (m, v) => ({
       kind: "box offset",
@@ -75,7 +80,7 @@ export const STEP_FORMS: readonly StepForm[] = [
   ),
   form(
     "offset",
-    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*(?:and\\s*)?(.+?)\\s*${DIRECTION})?\\s*at\\s*(.+)`,
+    `\\s*(\\S.*?)\\s*${DIRECTION}(?:\\s*(?:and\\s*)?(\\S.*?)\\s*${DIRECTION})?\\s*at\\s*(\\S.*)`,
     "a rise, its direction and an angle, as in offset 6 up at 30 or offset 8 up 12 east at 45",
     (m, v) => {
       const rises = [readRise(m[1], m[2], v)];
@@ -85,7 +90,7 @@ export const STEP_FORMS: readonly StepForm[] = [
   ),
   form(
     "saddle",
-    `\\s*(.+?)\\s*${DIRECTION}(?:\\s*over\\s*(.+?))?\\s*at\\s*(.+)`,
+    `\\s*(\\S.*?)\\s*${DIRECTION}(?:\\s*over\\s*(\\S.*?))?\\s*at\\s*(\\S.*)`,
     "a height, its direction and an angle, as in saddle 3 up at 45 or saddle 3 up over 12 at 30",
     (m, v) => ({
       kind: "saddle",
@@ -97,7 +102,7 @@ export const STEP_FORMS: readonly StepForm[] = [
   ),
   form(
     "sweep",
-    `\\s*(.+?)(?:\\s*in\\s*(\\d+)(?:\\s*shots?)?)?`,
+    `\\s*(\\S.*?)(?:\\s*in\\s*(\\d+)(?:\\s*shots?)?)?`,
     "a radius, as in sweep 24 or sweep 24 in 9",
     (m, v) => ({
       kind: "sweep",
