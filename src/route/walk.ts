@@ -1,5 +1,6 @@
 import { toDegrees, toRadians } from "../geometry/angle";
 import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
+import { InputError } from "../units/errors";
 import { show } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
 import { directionVector, directionWord } from "./directions";
@@ -24,7 +25,8 @@ export class Walk {
   private heading: Vec3 | undefined;
   private sweep: Sweep | null = null;
   private number = 0;
-  private got = "";
+  /** Text of the step being taken; null after the last. */
+  private got: string | null = null;
 
   take(step: RouteStep): void {
     this.number += 1;
@@ -60,8 +62,7 @@ export class Walk {
 
   /** The courses walked. Called once, after the last step. A run may end in a box: no course follows it. */
   finish(): Course[] {
-    this.number += 1;
-    this.got = "the end of the route";
+    this.got = null;
     const endsInBox = this.courses.length > 0 && this.course.stretches.length === 0;
     if (endsInBox) this.needNoSweep();
     else this.closeCourse();
@@ -98,7 +99,7 @@ export class Walk {
   private offset(kind: OffsetJoint["kind"], rises: readonly Rise[], angle: number): void {
     const heading = this.headingOfLeg();
     this.needNoSweep();
-    const moved = offsetSide(rises, heading) ?? this.refuseSide();
+    const moved = offsetSide(rises, heading) ?? this.refuseRises(rises.length);
     this.course.joints.push({ type: "offset", step: this.number, kind, angle, ...moved });
     this.position = along(this.position, heading, moved.rise / Math.tan(toRadians(angle)));
     this.position = along(this.position, moved.side, moved.rise);
@@ -140,15 +141,21 @@ export class Walk {
   }
 
   private refuseSide(): never {
-    throw this.expected(`directions square to each other and to the side of the run, which goes ${this.way()}`);
+    throw this.expected(`a direction to the side of the run, which goes ${this.way()}`);
+  }
+
+  private refuseRises(count: number): never {
+    if (count === 1) this.refuseSide();
+    throw this.expected(`two directions square to each other and to the run, which goes ${this.way()}`);
   }
 
   private way(): string {
     const slant = this.heading!.map((value) => show(value)).join(" ");
-    return directionWord(this.heading!) ?? `straight on along ${slant} (east north up)`;
+    return directionWord(this.heading!) ?? `along ${slant} (east north up)`;
   }
 
-  private expected(what: string): Error {
+  private expected(what: string): InputError {
+    if (this.got === null) return new InputError(`the route ends with step ${this.number}; expected ${what}.`);
     return stepError(this.number, this.got, what);
   }
 }
