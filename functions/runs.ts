@@ -1,7 +1,9 @@
 import { readEdition } from "../src/raceway/rules";
 import { checkBuiltRun, notBuilt } from "../src/shop/checks";
 import { findingsText } from "../src/shop/findings";
-import { buildOneRun } from "../src/shop/oneRun";
+import { buildRun } from "../src/shop/buildRun";
+import { buildOneRun, oneRun } from "../src/shop/oneRun";
+import { readShoes } from "../src/shop/shoeBook";
 import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
 import { scheduleRun, scheduleTable } from "../src/shop/schedule";
 import { isUserError } from "../src/units/errors";
@@ -75,8 +77,10 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
 export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): string {
   return answer(() => {
     const codeEdition = readEdition(edition);
+    const run = oneRun(route, raceway, size);
+    const shoe = readShoes(shoes).shoeFor(run.raceway, run.size);
     try {
-      return findingsText(checkBuiltRun(buildOneRun(route, raceway, size, shoes), codeEdition));
+      return findingsText(checkBuiltRun(buildRun(run, shoe), codeEdition));
     } catch (error) {
       if (!isUserError(error)) throw error;
       return findingsText([notBuilt("run", error.message)]);

@@ -1,0 +1,139 @@
+import fc from "fast-check";
+import { buildRun } from "../../src/shop/buildRun";
+import { scheduleRun } from "../../src/shop/schedule";
+import type { Shoe } from "../../src/shop/shoe";
+import { isUserError } from "../../src/units/errors";
+import { misfit } from "../simulator/alignRigid";
+import { bendAgain } from "../simulator/bendAgain";
+import { HALF_EMT, runOf } from "../support/demoShoe";
+
+/** How near the bent conduit must come to the run's corner points [in]. */
+const LANDS_WITHIN = 1e-6;
+
+const DIRECTIONS = ["up", "down", "north", "south", "east", "west"];
+const ACROSS: Record<string, string[]> = {
+  up: ["north", "south", "east", "west"],
+  down: ["north", "south", "east", "west"],
+  north: ["up", "down", "east", "west"],
+  south: ["up", "down", "east", "west"],
+  east: ["up", "down", "north", "south"],
+  west: ["up", "down", "north", "south"],
+};
+
+const inches = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: min * 16, max: max * 16 }).map((sixteenths) => sixteenths / 16);
+const across = (direction: string): fc.Arbitrary<string> => fc.constantFrom(...ACROSS[direction]!);
+const angle = fc.oneof(fc.constantFrom(10, 15, 22.5, 30, 45, 60), fc.integer({ min: 5, max: 80 }));
+
+/** What may happen in the middle of a straight stretch that runs in a direction. */
+const feature = (direction: string): fc.Arbitrary<string> =>
+  fc.oneof(
+    fc.tuple(inches(2, 14), across(direction), angle).map(([r, d, a]) => `offset ${r} ${d} at ${a}`),
+    fc
+      .tuple(inches(2, 9), inches(2, 9), angle, fc.integer({ min: 0, max: 3 }))
+      .map(([r, q, a, i]) => `offset ${r} ${ACROSS[direction]![i]} ${q} ${ACROSS[direction]![(i + 2) % 4]} at ${a}`),
+    fc
+      .tuple(inches(1, 6), across(direction), fc.constantFrom(30, 45, 60, 52))
+      .map(([h, d, a]) => `saddle ${h} ${d} at ${a}`),
+    fc
+      .tuple(inches(1, 6), across(direction), inches(4, 20), fc.constantFrom(22.5, 30, 45))
+      .map(([h, d, w, a]) => `saddle ${h} ${d} over ${w} at ${a}`),
+  );
+
+/** Routes in three dimensions: legs, turns between the six directions, and features in between. */
+const route: fc.Arbitrary<string> = fc
+  .record({
+    first: fc.constantFrom(...DIRECTIONS),
+    turns: fc.array(
+      fc.record({ turn: fc.nat(3), leg: inches(10, 190), extra: fc.nat(4), rest: inches(30, 90), word: fc.nat(9) }),
+      { minLength: 1, maxLength: 4 },
+    ),
+    start: inches(4, 60),
+    seed: fc.nat(),
+  })
+  .chain(({ first, turns, start, seed }) => {
+    const steps: fc.Arbitrary<string>[] = [fc.constant(`${first} ${start}`)];
+    let direction = first;
+    for (const { turn, leg, extra, rest, word } of turns) {
+      direction = ACROSS[direction]![turn]!;
+      if (word === 0) steps.push(fc.constant("box"));
+      if (word === 1) steps.push(fc.constant(`sweep ${20 + (seed % 7)} in ${3 + (seed % 6)}`));
+      steps.push(fc.constant(`${direction} ${leg + (extra === 0 ? 40 : 0)}`));
+      if (extra === 0) steps.push(feature(direction), fc.constant(`ahead ${rest}`));
+    }
+    return fc.tuple(...steps).map((texts) => texts.join(", "));
+  });
+
+const shoe: fc.Arbitrary<Shoe> = fc
+  .record({ radius: inches(3, 9), outsideDiameter: inches(1, 2), lead: inches(0, 2), shortestTail: inches(0, 6) })
+  .map(({ lead, ...values }) => ({
+    ...HALF_EMT,
+    ...values,
+    deduct: values.radius + values.outsideDiameter / 2 + lead,
+  }));
+
+describe("the schedule, bent again on a simulated bench, gives the run back", () => {
+  const seen = new Map<string, number>();
+  let builtRuns = 0;
+
+  test("random runs in three dimensions, cut into pieces, land on their corner points", () => {
+    fc.assert(
+      fc.property(route, shoe, (text, anyShoe) => {
+        const built = buildOrSkip(text, anyShoe);
+        if (!built) return;
+        builtRuns++;
+        const rows = scheduleRun(built);
+        for (const row of rows) {
+          for (const key of [`${row["Line up"]} ${row.Hook}`, String(row.Kind), `pieces ${rows.length > 6}`]) {
+            seen.set(key, (seen.get(key) ?? 0) + 1);
+          }
+        }
+        const bent = bendAgain(rows, anyShoe);
+        expect(bent).toHaveLength(built.pulls.length);
+        bent.forEach((pull, index) => {
+          const wanted = built.pulls[index]!.pull.points;
+          if (wanted.length > 2) expect(misfit(pull.points, wanted)).toBeLessThan(LANDS_WITHIN);
+          const cut = built.pulls[index]!.pieces.reduce((sum, piece) => sum + piece.cutLength, 0);
+          expect(Math.abs(cut - pull.length)).toBeLessThan(LANDS_WITHIN);
+        });
+      }),
+      { numRuns: 1500, seed: 20260714 },
+    );
+  });
+
+  test("the random runs covered every line-up, both hooks and every kind of bend", () => {
+    expect(builtRuns).toBeGreaterThan(300);
+    for (const key of ["arrow datum", "arrow far", "star far", "notch datum"]) {
+      expect([key, seen.get(key) ?? 0]).toEqual([key, expect.any(Number)]);
+      expect(seen.get(key) ?? 0).toBeGreaterThan(5);
+    }
+    for (const kind of [
+      "stub-up",
+      "back-to-back",
+      "90",
+      "offset",
+      "rolling offset",
+      "three-bend saddle",
+      "four-bend saddle",
+      "sweep",
+    ]) {
+      expect({ kind, times: (seen.get(kind) ?? 0) > 5 }).toEqual({ kind, times: true });
+    }
+  });
+
+  test("a mark that is off by 0.01 in. is noticed", () => {
+    const built = buildRun(runOf("up 30, east 50, offset 6 up at 30, ahead 40"), HALF_EMT);
+    const rows = scheduleRun(built).map((row) => ({ ...row }));
+    rows[1]!.Mark = (rows[1]!.Mark as number) + 0.01;
+    expect(misfit(bendAgain(rows, HALF_EMT)[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.005);
+  });
+});
+
+function buildOrSkip(text: string, anyShoe: Shoe): ReturnType<typeof buildRun> | undefined {
+  try {
+    return buildRun(runOf(text), anyShoe);
+  } catch (error) {
+    if (isUserError(error)) return undefined;
+    throw error;
+  }
+}
