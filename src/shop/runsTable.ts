@@ -55,10 +55,11 @@ export type RunRow =
 
 /**
  * Reads the Runs range. A row that cannot be read is kept in its place with its message.
+ * @param argument what the range is called in messages
  * @throws InputError when the header row lacks a needed column
  */
-export function readRuns(range: unknown): RunRow[] {
-  return readTable(range, "runs", RUN_COLUMNS).rows.map((row) => {
+export function readRuns(range: unknown, argument = "runs"): RunRow[] {
+  return readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
     try {
       return { run: readRun(row) };
     } catch (error) {
