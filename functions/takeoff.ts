@@ -1,0 +1,100 @@
+import { bendCounts } from "../src/takeoff/bendCounts";
+import { changes } from "../src/takeoff/changes";
+import { readRules, rulesTable } from "../src/takeoff/rules";
+import { takeoff } from "../src/takeoff/takeoff";
+import { trace } from "../src/takeoff/trace";
+import { answer } from "./answer";
+
+/**
+ * Material take-off of a whole job: conduit, sticks, couplings, fittings, straps, boxes, conductors, bends; priced when prices are given; spills with a header row.
+ *
+ * Sticks are counted within each group. A run that cannot be counted and an item without a price are named, never zero.
+ * Example: =CONDUIT.JOB.TAKEOFF(Runs[#All], Prices[#All], Shoes[#All], "Area") //=> Area, Item, Unit, Quantity, …
+ * Source: derived from the routes; the rules and their sources stand in JOB.RULES.
+ * @customfunction JOB.TAKEOFF
+ * @helpurl https://raceway-ledger.example/help/job.takeoff.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [by] columns to group by, for example: Job, Area; omitted: no grouping
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
+ * @returns {any[][]} take-off with a header row
+ */
+export function jobTakeoff(
+  runs: any[][],
+  prices?: any[][],
+  shoes?: any[][],
+  by?: any,
+  labor?: any[][],
+  rules?: any[][],
+): any[][] {
+  return answer(() => takeoff(runs, { prices, shoes, by, labor, rules }));
+}
+
+/**
+ * The runs behind one item of the take-off, with what each takes and their sum; spills with a header row.
+ *
+ * Example: =CONDUIT.JOB.TRACE(Runs[#All], "EMT 1/2 strap") //=> Run, Row, Each, Times, Amount, Note
+ * Source: derived, as JOB.TAKEOFF.
+ * @customfunction JOB.TRACE
+ * @helpurl https://raceway-ledger.example/help/job.trace.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any} item name of the item as JOB.TAKEOFF shows it
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @returns {any[][]} runs and amounts with a header row
+ */
+export function jobTrace(runs: any[][], item: any, shoes?: any[][], rules?: any[][]): any[][] {
+  return answer(() => trace(runs, item, shoes, rules));
+}
+
+/**
+ * The rules a take-off counts by, each with its value, unit and source; spills with a header row.
+ *
+ * Copy the table, change values, and give it to JOB.TAKEOFF as rules.
+ * Example: =CONDUIT.JOB.RULES() //=> Rule, Value, Unit, Source
+ * Source: named in each row; many are common practice without a published source.
+ * @customfunction JOB.RULES
+ * @helpurl https://raceway-ledger.example/help/job.rules.html
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; they take the place of the built-in values
+ * @returns {any[][]} rules with a header row
+ */
+export function jobRules(rules?: any[][]): any[][] {
+  return answer(() => rulesTable(readRules(rules)));
+}
+
+/**
+ * Bends the shop makes, counted by job, raceway, size, kind or what you name; hours when labor is given; spills with a header row.
+ *
+ * Example: =CONDUIT.JOB.BENDS(Runs[#All], "Crew, Kind, Angle") //=> Crew, Kind, Angle, Bends, Note
+ * Source: derived from the routes.
+ * @customfunction JOB.BENDS
+ * @helpurl https://raceway-ledger.example/help/job.bends.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any} [by] columns to count by: Job, Area, Raceway, Size, Run, From, To, Date, Crew, Kind, Angle; omitted: Job, Raceway, Size, Kind
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [labor] Labor table with its header row: Operation (kind of bend, or bend), Minutes for one bend
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @returns {any[][]} bend counts with a header row and a total
+ */
+export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[][], rules?: any[][]): any[][] {
+  return answer(() => bendCounts(runs, { by, shoes, labor, rules }));
+}
+
+/**
+ * What changed between two Runs tables: runs added, gone and changed, and the difference in every line of the take-off; spills with a header row.
+ *
+ * Example: =CONDUIT.JOB.CHANGES(Issued[#All], Runs[#All]) //=> Change, Run or item, Column or unit, Before, After, Difference
+ * Source: derived, as JOB.TAKEOFF.
+ * @customfunction JOB.CHANGES
+ * @helpurl https://raceway-ledger.example/help/job.changes.html
+ * @param {any[][]} before Runs table as it was, with its header row
+ * @param {any[][]} after Runs table as it is, with its header row
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @returns {any[][]} changes with a header row
+ */
+export function jobChanges(before: any[][], after: any[][], shoes?: any[][], rules?: any[][]): any[][] {
+  return answer(() => changes(before, after, shoes, rules));
+}

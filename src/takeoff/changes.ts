@@ -1,0 +1,72 @@
+import { readRuns, type RunRow } from "../shop/runsTable";
+import { readShoes, type ShoeBook } from "../shop/shoeBook";
+import { jobWork, type JobWork } from "./jobWork";
+import type { TakeoffLine } from "./lineBook";
+import { readRules, type RuleBook } from "./rules";
+import { runChanges } from "./runChanges";
+import { compareLines, takeoffLines } from "./takeoffLines";
+
+type Cell = string | number;
+
+const HEADERS = ["Change", "Run or item", "Column or unit", "Before", "After", "Difference"];
+
+/**
+ * What changed between two Runs ranges, as a table with a header row: runs added, gone and changed, then every line of
+ * the take-off before and after with the difference, then the runs that could not be counted.
+ *
+ * @throws InputError when a range lacks a needed column
+ */
+export function changes(before: unknown, after: unknown, shoeRange?: unknown, ruleRange?: unknown): Cell[][] {
+  const shoes = readShoes(shoeRange);
+  const rules = readRules(ruleRange);
+  const [old, now] = [stateOf(before, "before", shoes, rules), stateOf(after, "after", shoes, rules)];
+  return [
+    HEADERS,
+    ...runChanges(old.rows, now.rows).map((entry) => [
+      entry.change,
+      entry.run,
+      entry.column,
+      entry.before,
+      entry.after,
+      "",
+    ]),
+    ...quantityRows(old.lines, now.lines),
+    ...problemRows(old.job, "before"),
+    ...problemRows(now.job, "after"),
+    ...[...shoes.problems.map(({ message }) => message), ...rules.problems].map((text) => [
+      "not read",
+      text,
+      "",
+      "",
+      "",
+      "",
+    ]),
+  ];
+}
+
+interface JobState {
+  readonly rows: readonly RunRow[];
+  readonly job: JobWork;
+  readonly lines: readonly TakeoffLine[];
+}
+
+function stateOf(range: unknown, argument: string, shoes: ShoeBook, rules: RuleBook): JobState {
+  const rows = readRuns(range, argument);
+  const job = jobWork(rows, shoes, rules);
+  return { rows, job, lines: takeoffLines(job.works, [], rules) };
+}
+
+function quantityRows(before: readonly TakeoffLine[], after: readonly TakeoffLine[]): Cell[][] {
+  const [old, now] = [byName(before), byName(after)];
+  const all = [...new Map([...old, ...now]).values()].sort((a, b) => compareLines([], a, b));
+  return all.map(({ item }) => {
+    const [was, is] = [old.get(item.name)?.quantity ?? 0, now.get(item.name)?.quantity ?? 0];
+    return ["quantity", item.name, item.unit, was, is, is - was];
+  });
+}
+
+const byName = (lines: readonly TakeoffLine[]): Map<string, TakeoffLine> =>
+  new Map(lines.map((line) => [line.item.name, line]));
+
+const problemRows = (job: JobWork, state: string): Cell[][] =>
+  job.problems.map(({ name, message }) => ["not counted", name, state, message, "", ""]);

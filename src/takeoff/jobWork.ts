@@ -1,0 +1,44 @@
+import { buildRun } from "../shop/buildRun";
+import type { Run, RunRow } from "../shop/runsTable";
+import type { ShoeBook } from "../shop/shoeBook";
+import { isUserError } from "../units/errors";
+import { compareText } from "./naturalOrder";
+import type { RuleBook } from "./rules";
+import { runWork, type RunWork } from "./runWork";
+
+/** A run that could not be counted, and why. */
+export interface RunProblem {
+  readonly name: string;
+  readonly message: string;
+}
+
+/** A whole job: what its runs take, and the runs that could not be counted. */
+export interface JobWork {
+  /** In an order of their own, so that the order of the rows changes no result, not by the last digit. */
+  readonly works: readonly RunWork[];
+  readonly problems: readonly RunProblem[];
+}
+
+/** Works every run of a job out. */
+export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook): JobWork {
+  const works: RunWork[] = [];
+  const problems: RunProblem[] = [];
+  for (const row of rows) {
+    if ("problem" in row) {
+      problems.push({ name: row.name, message: row.problem });
+      continue;
+    }
+    try {
+      const { run } = row;
+      works.push(runWork(buildRun(run, shoes.shoeFor(run.raceway, run.size)), rules));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push({ name: row.run.name, message: error.message });
+    }
+  }
+  const sorted = works.map((work) => ({ work, key: runKey(work.run) })).sort((a, b) => compareText(a.key, b.key));
+  return { works: sorted.map(({ work }) => work), problems };
+}
+
+/** Every cell of a run but its place in the table. */
+export const runKey = ({ rowNumber: _place, ...cells }: Run): string => JSON.stringify(Object.values(cells));

@@ -1,0 +1,40 @@
+import { readRuns } from "../shop/runsTable";
+import { readShoes } from "../shop/shoeBook";
+import { readBy, RUN_GROUP_NAMES } from "./groupBy";
+import { jobWork } from "./jobWork";
+import { readLabor } from "./labor";
+import { readPrices } from "./prices";
+import { readRules } from "./rules";
+import { takeoffLines } from "./takeoffLines";
+import { takeoffTable } from "./takeoffTable";
+
+const given = (range: unknown): boolean => range !== null && range !== undefined;
+
+/** What a take-off may be given besides the runs. */
+export interface TakeoffRanges {
+  readonly prices?: unknown;
+  readonly shoes?: unknown;
+  readonly by?: unknown;
+  readonly labor?: unknown;
+  readonly rules?: unknown;
+}
+
+/**
+ * Take-off of a Runs range as a table with a header row.
+ * @throws InputError when a range lacks a needed column or `by` names none
+ */
+export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] {
+  const by = readBy(ranges.by, RUN_GROUP_NAMES, []);
+  const rules = readRules(ranges.rules);
+  const shoes = readShoes(ranges.shoes);
+  const prices = given(ranges.prices) ? readPrices(ranges.prices) : undefined;
+  const labor = given(ranges.labor) ? readLabor(ranges.labor) : undefined;
+  const job = jobWork(readRuns(runs), shoes, rules);
+  const problems = [
+    ...shoes.problems.map(({ message }) => message),
+    ...rules.problems,
+    ...(prices?.problems ?? []),
+    ...(labor?.problems ?? []),
+  ];
+  return takeoffTable(takeoffLines(job.works, by, rules), job, { by, prices, labor, problems });
+}
