@@ -1,8 +1,10 @@
+import { readBench } from "../src/shop/bench";
 import { readEdition } from "../src/raceway/rules";
 import { checkJob } from "../src/shop/checks";
 import { findingsTable } from "../src/shop/findings";
 import { readRuns } from "../src/shop/runsTable";
 import { scheduleRuns, scheduleTable } from "../src/shop/schedule";
+import { setupTable } from "../src/shop/setupTable";
 import { readShoes } from "../src/shop/shoeBook";
 import { answer } from "./answer";
 
@@ -39,4 +41,21 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][
     const rows = readRuns(runs);
     return findingsTable(checkJob(rows, readShoes(shoes), readEdition(edition)), rows.length);
   });
+}
+
+/**
+ * How each piece is set up on the bench: order of bends, end to hook, room the swing takes, and what is in the way.
+ *
+ * The usual order is kept when it clears the floor, the room and the table; else every order and both ends are tried.
+ * Example: =CONDUIT.JOB.SETUP(Runs[#All], Shoes[#All], Bench[#All]) //=> Run, Piece, Step, Bend, Mark, …
+ * Source: derived, the bent conduit carried round the shoe.
+ * @customfunction JOB.SETUP
+ * @helpurl https://raceway-ledger.example/help/job.setup.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [bench] Bench table with its header row: Setting, Value; omitted: a usual bench
+ * @returns {any[][]} set-up steps with a header row
+ */
+export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][]): any[][] {
+  return answer(() => setupTable(readRuns(runs), readShoes(shoes), readBench(bench)));
 }

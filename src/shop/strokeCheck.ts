@@ -1,0 +1,79 @@
+import { arcLength } from "../geometry/arc";
+import { showInches } from "../units/show";
+import type { Bench } from "./bench";
+import { stroke } from "./benchShape";
+import type { Piece } from "./buildRun";
+import type { Hook } from "./marks";
+import type { Shoe } from "./shoe";
+
+/** Room a stroke takes, from the conduit at the shoe [in], and what stands in its way. */
+export interface StrokeRoom {
+  readonly above: number;
+  readonly below: number;
+  readonly beside: number;
+  /** How far the conduit reaches on the hook's side and on the other side. */
+  readonly behind: number;
+  readonly ahead: number;
+  /** Why the stroke cannot be made; empty when it can. */
+  readonly blocked: readonly string[];
+}
+
+/** Rounding allowed before something counts as hit [in]. */
+const TOUCH = 1e-6;
+
+/**
+ * Works out the room for one stroke and whether the bench gives it.
+ *
+ * @param done which bends of the piece are made already
+ * @param index the bend to make
+ */
+export function strokeRoom(
+  piece: Piece,
+  done: readonly boolean[],
+  index: number,
+  hook: Hook,
+  shoe: Shoe,
+  bench: Bench,
+): StrokeRoom {
+  const radius = shoe.outsideDiameter / 2;
+  const points = stroke(piece, done, index, hook, bench).flatMap((moment) => moment.points);
+  const most = (pick: (point: readonly [number, number, number]) => number): number => Math.max(0, ...points.map(pick));
+  const room = {
+    above: most(([, , z]) => z + radius),
+    below: most(([, , z]) => radius - z),
+    beside: most(([, y]) => Math.abs(y) + radius),
+    behind: most(([x]) => -x),
+    ahead: most(([x]) => x),
+  };
+  const onTable = points.some(
+    ([x, y, z]) =>
+      x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2 && z - radius < -bench.tableDrop - TOUCH,
+  );
+  const blocked = [
+    room.below > bench.height + TOUCH
+      ? `meets the floor: reaches ${showInches(room.below, 1)} below the conduit, the floor is ${showInches(bench.height, 1)} below`
+      : "",
+    room.above > bench.roomAbove + TOUCH
+      ? `needs ${showInches(room.above, 1)} above the conduit; there is ${showInches(bench.roomAbove, 1)}`
+      : "",
+    room.beside > bench.roomBeside + TOUCH
+      ? `needs ${showInches(room.beside, 1)} beside the conduit; there is ${showInches(bench.roomBeside, 1)}`
+      : "",
+    onTable ? "meets the table" : "",
+    tailProblem(piece, done, index, hook, shoe),
+  ].filter((words) => words !== "");
+  return { ...room, blocked };
+}
+
+/** The straight that the hook holds: from the bend to the last bend already made on that side, or to the end. */
+function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
+  const bend = piece.bends[index];
+  if (!bend) return "";
+  const bends = piece.bends.filter((_, place) => done[place]);
+  const ends = bends.map((other) => other.start + arcLength(other.angle, other.radius));
+  const from = Math.max(0, ...ends.filter((end) => end <= bend.start + TOUCH));
+  const to = Math.min(piece.cutLength, ...bends.map((other) => other.start).filter((start) => start > bend.start));
+  const tail = hook === "datum" ? bend.start - from : to - (bend.start + arcLength(bend.angle, bend.radius));
+  if (tail >= shoe.shortestTail - TOUCH) return "";
+  return `the ${hook} side has ${showInches(tail, 2)} straight to hold; the shoe needs ${showInches(shoe.shortestTail, 2)}`;
+}
