@@ -1,0 +1,31 @@
+import { arcLength } from "../geometry/arc";
+import type { BendForm } from "./bendForm";
+import { offsetShrink, offsetSpacing } from "./offset";
+
+/** Marks of a four-bend saddle along the conduit, counted from the first, and what each pair of bends shortens. */
+export interface FourBendSaddle {
+  /** Four marks [in], the first at 0. */
+  readonly marks: readonly [number, number, number, number];
+  /** Shrink of each of the two offsets [in]; the whole saddle shrinks twice as much. */
+  readonly shrink: number;
+}
+
+/**
+ * A four-bend saddle: two equal offsets, back to back over an obstacle.
+ *
+ * The conduit runs straight at full height over the whole width: with true arcs, marks 2 and 3 stand apart by the
+ * width and one arc; in the handbook and with sharp corners, by the width alone.
+ *
+ * @param height [in] @param width [in] of the obstacle with its clearance @param angle [°] of each bend
+ * @param form radius for true arcs, sharp corners, or the printed constants
+ * @throws InputError when the bends of an offset overlap; NotListedError when the constants are not in print
+ * @example fourBendSaddle(3, 12, 30).marks //=> [0, 6, 18, 24]
+ */
+export function fourBendSaddle(height: number, width: number, angle: number, form: BendForm = "sharp"): FourBendSaddle {
+  const spacing = offsetSpacing(height, angle, form);
+  const top = width + (typeof form === "number" ? arcLength(angle, form) : 0);
+  return {
+    marks: [0, spacing, spacing + top, 2 * spacing + top],
+    shrink: offsetShrink(height, angle, form),
+  };
+}
