@@ -92,7 +92,7 @@ export function pointAlong(path: Path, distance: number): { point: Vec3; directi
  * The centerline as a chain of points for a drawing: the ends, the tangent points, and arc points no more than
  * `maxStepDegrees` of turn apart. All points lie on the centerline.
  *
- * @example samplePath(path, 5).length
+ * @example samplePath({ points: [[0, 0, 0], [0, 0, 40], [30, 0, 40]], radii: [5] }, 30).length //=> 6
  */
 export function samplePath(path: Path, maxStepDegrees: number): Vec3[] {
   if (!(maxStepDegrees > 0)) throw new RangeError(`maxStepDegrees must be above 0; got ${maxStepDegrees}.`);

@@ -2,10 +2,9 @@
  * The corners of one joint: how far they reach into the stretches on either side, and where they stand. Points are
  * relative to the joint: the true corner, the obstacle's center on the base line, or an offset's first corner.
  */
-import { toRadians } from "../geometry/angle";
+import { toDegrees, toRadians } from "../geometry/angle";
 import { cornerHeight, setback } from "../geometry/arc";
 import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
-import { toDegrees } from "../geometry/angle";
 import { InputError } from "../units/errors";
 import { showInches } from "../units/show";
 import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";

@@ -13,7 +13,7 @@ export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: c
  * ends, with its steps and how much is missing. Empty when all legs are long enough.
  *
  * @example pathProblems(resolveRoute(readRoute("up 3, east 40"), 4).pulls[0])
- * //=> ["step 1 … "]
+ * //=> ["step 2: the leg before the bend is 3 in. long, but its bends need 4 in. for their setbacks: 1 in. short."]
  */
 export function pathProblems(pull: Pull): string[] {
   const { legs, straights } = pathParts(pullPath(pull));

@@ -1,7 +1,7 @@
 /** Which way a step turns or moves a run that goes along `heading`. Each answers undefined when there is no such way. */
 import { toRadians } from "../geometry/angle";
-import { add, dot, norm, rotate, scale, squareTo, unit, cross, type Vec3 } from "../geometry/vector";
-import { directionVector } from "./directions";
+import { add, cross, dot, norm, rotate, scale, squareTo, unit, type Vec3 } from "../geometry/vector";
+import { directionVector, directionWord } from "./directions";
 import type { Direction, Rise } from "./types";
 
 /** Directions closer than this to parallel, or to square, are taken for it [rad]. */
@@ -13,10 +13,13 @@ export function sideToward(toward: Direction, heading: Vec3): Vec3 | undefined {
   return norm(side) < NEAR ? undefined : unit(side);
 }
 
-/** `heading` turned by `angle` [°] toward `toward`. */
+/** `heading` turned by `angle` [°] toward `toward`; on one of the six directions exactly, where it comes to one. */
 export function turnToward(toward: Direction, angle: number, heading: Vec3): Vec3 | undefined {
   const side = sideToward(toward, heading);
-  return side && unit(rotate(heading, cross(heading, side), toRadians(angle)));
+  if (!side) return undefined;
+  const turned = unit(rotate(heading, cross(heading, side), toRadians(angle)));
+  const word = directionWord(turned);
+  return word ? directionVector(word) : turned;
 }
 
 /** Side and true rise [in] of an offset by one rise, or by two that are square to each other seen along the run. */

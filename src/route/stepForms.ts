@@ -39,7 +39,7 @@ export const STEP_FORMS: readonly StepForm[] = [
     `\\s*(\\S.*?)(\\s*(?:to back|back[ -]to[ -]back))?`,
     `a direction and a length, as in up 4'`,
     (m, v) => {
-      const leg = { kind: "leg", direction: m[1] as Direction, length: v.length(m[2], "length") } as const;
+      const leg = { kind: "leg", direction: m[1] as Direction, length: v.length(m[2], m[1]!) } as const;
       return m[3] ? { ...leg, back: true } : leg;
     },
   ),
@@ -56,7 +56,7 @@ export const STEP_FORMS: readonly StepForm[] = [
   ),
   form("ahead", `\\s*(\\S.*)`, "ahead and a length, as in ahead 24", (m, v) => ({
     kind: "ahead",
-    length: v.length(m[1], "length"),
+    length: v.length(m[1], "ahead"),
   })),
   form("bend", `\\s*(\\S.*?)\\s*${DIRECTION}`, "an angle and a direction to turn toward, as in bend 30 up", (m, v) => ({
     kind: "bend",

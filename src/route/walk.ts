@@ -25,12 +25,12 @@ export class Walk {
   private heading: Vec3 | undefined;
   private sweep: Sweep | null = null;
   private number = 0;
-  /** Text of the step being taken; null after the last. */
-  private got: string | null = null;
+  /** The step being taken; null after the last. */
+  private step: RouteStep | null = null;
 
   take(step: RouteStep): void {
     this.number += 1;
-    this.got = writeStep(step);
+    this.step = step;
     switch (step.kind) {
       case "leg":
         return this.go(directionVector(step.direction), step.length);
@@ -62,7 +62,7 @@ export class Walk {
 
   /** The courses walked. Called once, after the last step. A run may end in a box: no course follows it. */
   finish(): Course[] {
-    this.got = null;
+    this.step = null;
     const endsInBox = this.courses.length > 0 && this.course.stretches.length === 0;
     if (endsInBox) this.needNoSweep();
     else this.closeCourse();
@@ -109,7 +109,7 @@ export class Walk {
     if (turn < LEAST_TURN) {
       throw this.expected(`a turn of at least ${LEAST_TURN}°, not ${show(turn, 6)}°; leave out a point, or move it`);
     }
-    if (turn > 180 - LEAST_TURN) throw this.expected(`a turn below 180°; this runs straight back over the leg before`);
+    if (turn > 180 - LEAST_TURN) throw this.expected("a turn below 180°; this runs straight back over the leg before");
     this.course.joints.push({ type: "corner", step: this.number, sweep: this.sweep });
     this.sweep = null;
   }
@@ -155,7 +155,7 @@ export class Walk {
   }
 
   private expected(what: string): InputError {
-    if (this.got === null) return new InputError(`the route ends with step ${this.number}; expected ${what}.`);
-    return stepError(this.number, this.got, what);
+    if (!this.step) return new InputError(`the route ends with step ${this.number}; expected ${what}.`);
+    return stepError(this.number, writeStep(this.step), what);
   }
 }

@@ -139,12 +139,12 @@ test.each([
 });
 
 test.each([
-  ["up -4", /^step 1: length must be .*above 0.*got/],
-  ["up 40, east 0", /^step 2: length must be .*above 0.*got/],
-  ["up forty", /^step 1: length .*forty/],
-  ["up 40 apples", /^step 1: length .*40 apples/],
-  ["up 4'6'', east 3\"4", /^step 2: length .*3"4/],
-  ["up 120001", /^step 1: length .*120000/],
+  ["up -4", /^step 1: up must be .*above 0.*got/],
+  ["up 40, east 0", /^step 2: east must be .*above 0.*got/],
+  ["up forty", /^step 1: up .*forty/],
+  ["up 40 apples", /^step 1: up .*40 apples/],
+  ["up 4'6'', east 3\"4", /^step 2: east .*3"4/],
+  ["up 120001", /^step 1: up .*120000/],
   ["bend 0 up", /^step 1: angle must be above 0.*got 0/],
   ["bend 180 up", /^step 1: angle must be .*below 180.*got 180/],
   ["bend x up", /^step 1: angle .*x/],
