@@ -13,8 +13,10 @@ const NOTHING = 1e-9;
 /**
  * Corner points of a route, pull by pull, from the datum at 0 0 0.
  *
- * A leg runs from corner to corner on the centerline. A saddle's legs run to the obstacle's center; its height is that
- * of the crest of the centerline above the base line. A sweep is parted into equal shots of the shoe's radius.
+ * A leg runs from corner to corner on the centerline: to the first corner of an offset and from its second, to the true
+ * corner of a sweep, to the center of a saddle's obstacle. A three-bend saddle is as high as the crest of its arc, which
+ * clears the obstacle, and its angle is the middle bend's; a four-bend saddle is straight for the obstacle's width, from
+ * tangent point to tangent point. A sweep is parted into equal shots of the shoe's radius, of at most 10° unless told.
  *
  * @param radius the shoe's finished centerline radius [in], above 0; every bend gets it
  * @param outsideDiameter of the conduit [in]; needed only when a leg is measured to the back of its bends
