@@ -1,0 +1,38 @@
+import code from "./data/codeRules.json";
+import type { Edition } from "./edition";
+import type { Raceway } from "./raceway";
+
+export { readEdition, type Edition } from "./edition";
+
+/** A rule of the code: where it stands, what it says in our own words, and its limit. */
+export interface Rule {
+  /** Section, for example "358.24(B)". */
+  readonly section: string;
+  readonly edition: Edition;
+  readonly text: string;
+}
+
+export interface LimitRule extends Rule {
+  /** The number the rule holds things to; its unit stands with the function that gives the rule. */
+  readonly limit: number;
+}
+
+export type RuleName = keyof typeof code.rules;
+
+/** A rule by its name in the data file, with the section of the raceway's article in that edition. */
+export function codeRule(name: RuleName, raceway: Raceway, edition: Edition): Rule {
+  const rule = code.rules[name];
+  return { section: rule[edition].replace("{article}", code.articles[raceway]), edition, text: rule.text };
+}
+
+/** How a message names a rule. @example "NEC 2023, 358.24(B)" */
+export const nameRule = ({ section, edition }: Rule): string => `NEC ${edition}, ${section}`;
+
+/** Most degrees of bend between pull points [°]. */
+export const degreesLimitRule = (raceway: Raceway, edition: Edition): LimitRule => ({
+  ...codeRule("degrees", raceway, edition),
+  limit: 360,
+});
+
+/** Least centerline radius; the radius itself is `minimumRadius`. */
+export const radiusRule = (raceway: Raceway, edition: Edition): Rule => codeRule("radius", raceway, edition);

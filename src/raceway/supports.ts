@@ -1,0 +1,53 @@
+import { InputError } from "../units/errors";
+import spacing from "./data/supports.json";
+import { codeRule, type Edition, type LimitRule } from "./rules";
+import type { Raceway } from "./raceway";
+import type { TradeSize } from "./tradeSize";
+
+/** "any": a run as it comes; "straight": a straight run with threaded couplings throughout (IMC and RMC). */
+export type SupportedRun = "any" | "straight";
+
+export interface SupportRule extends LimitRule {
+  /** Farthest the first support may be from each end of the run [in]. */
+  readonly fromEnd: number;
+}
+
+const FOOT = 12;
+
+/**
+ * How far apart supports may be: `limit` and `fromEnd` [in].
+ *
+ * @throws InputError when a raceway without threaded couplings is given as a straight threaded run
+ * @example supportRule("EMT", "1/2", 2023).limit //=> 120
+ */
+export function supportRule(
+  raceway: Raceway,
+  size: TradeSize,
+  edition: Edition,
+  run: SupportedRun = "any",
+): SupportRule {
+  const fromEnd = spacing.fromEnd * FOOT;
+  const plastic = raceway === "PVC 40" || raceway === "PVC 80";
+  if (run === "straight") {
+    if (plastic || raceway === "EMT") {
+      throw new InputError(`run must be "any" for ${raceway}; only IMC and RMC have threaded couplings.`);
+    }
+    const rule = codeRule("threadedSupports", raceway, edition);
+    return { ...rule, limit: spacing.straightThreaded[size] * FOOT, fromEnd };
+  }
+  if (plastic) return { ...codeRule("pvcSupports", raceway, edition), limit: spacing.pvc[size] * FOOT, fromEnd };
+  return { ...codeRule("supports", raceway, edition), limit: spacing.metal * FOOT, fromEnd };
+}
+
+/**
+ * Fewest supports of a run from one box to the next: one within `fromEnd` of each end, which one support in the middle
+ * does for a run of twice that, and between those no gap above the spacing.
+ *
+ * @param length [in] @returns ⌈(length − 2·fromEnd)/spacing⌉ + 1, at least 1
+ * @example countSupports(300, supportRule("EMT", "1/2", 2023)) //=> 3
+ */
+export const countSupports = (length: number, rule: Pick<SupportRule, "limit" | "fromEnd">): number =>
+  Math.max(1, Math.ceil((length - 2 * rule.fromEnd) / rule.limit - ROUNDING) + 1);
+
+/** A run that is longer by rounding alone takes no further support [spacings]. */
+const ROUNDING = 1e-9;
