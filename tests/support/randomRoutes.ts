@@ -40,7 +40,7 @@ export const randomRoute: fc.Arbitrary<RouteStep[]> = fc
         steps.push({ kind: "bend", angle, toward }, ahead, { kind: "leg", direction: other, length: length + 3 });
         heading = other;
       } else if (kind === "saddle" || kind === "wide saddle") {
-        steps.push({ kind: "saddle", height: size + 1, toward, over: kind === "saddle" ? null : width, angle }, ahead);
+        steps.push({ kind: "saddle", height: size + 2, toward, over: kind === "saddle" ? null : width, angle }, ahead);
       } else {
         const rise = { rise: size + 3, toward };
         if (kind === "box offset") steps.push({ kind, rise, angle });
