@@ -20,8 +20,11 @@ interface Frame {
   readonly curl: Vec3;
 }
 
-/** Steps a stroke is looked at in, and the largest step along an arc [°]. */
-const MOMENTS = 12;
+/**
+ * Moments a stroke is looked at, and the largest step along an arc [°]. Between two looks at a 90° swing a conduit that
+ * reaches 10 ft can be 0.06 in. farther out: less than a hand's breadth by far.
+ */
+const MOMENTS = 24;
 const ARC_STEP = 15;
 
 /** Azimuth of each bend round the straight piece [°], the first at 0: what the planes add up to. */

@@ -1,5 +1,5 @@
 import { minimumRadius } from "../raceway/minimumRadius";
-import { degreesLimitRule, radiusRule, type Edition } from "../raceway/rules";
+import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../raceway/rules";
 import { isUserError } from "../units/errors";
 import { showDegrees, showInches } from "../units/show";
 import { buildRun, type BuiltRun, type Piece } from "./buildRun";
@@ -85,7 +85,7 @@ function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
       {
         run: built.run.name,
         weight: "stop",
-        rule: ruleName(rule),
+        rule: nameRule(rule),
         finding: `${where} ${showDegrees(degrees)} between pull points; the limit is ${showDegrees(rule.limit)}.`,
         fix: 'Put a "box" step into the route, or make it with fewer bends.',
       },
@@ -101,7 +101,7 @@ function tooTight(built: BuiltRun, edition: Edition): Finding[] {
     {
       run: run.name,
       weight: "stop",
-      rule: ruleName(radiusRule(run.raceway, edition)),
+      rule: nameRule(radiusRule(run.raceway, edition)),
       finding: `the shoe bends to ${showInches(shoe.radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
       fix: "Use a shoe with a larger radius, or correct Radius in the Shoes table.",
     },
@@ -137,5 +137,3 @@ function shortTails(built: BuiltRun, piece: Piece): Finding[] {
     ];
   });
 }
-
-const ruleName = (rule: { section: string; edition: Edition }): string => `NEC ${rule.edition}, ${rule.section}`;
