@@ -1,9 +1,9 @@
-import type { BendForm } from "./bendForm";
+import type { CornerForm } from "./bendForm";
 import { offsetShrink } from "./offset";
 import { offsetAngle } from "./offsetAngle";
 
-/** Marks of a box offset from the end of the conduit: Modern Residential Wiring (2015), p. 91 [in]. */
-export const BOX_OFFSET_MARKS = { first: 2, second: 8 };
+/** First mark of a box offset from the end of the conduit, and second from first: Modern Residential Wiring (2015), p. 91 [in]. */
+export const BOX_OFFSET_MARKS = { first: 2, apart: 6 };
 
 /**
  * The small offset that brings a conduit on a surface into a box's knockout: two marks near the end, both bends of the
@@ -19,7 +19,7 @@ export function boxOffset(
   rise: number,
   first: number,
   second: number,
-  form: Exclude<BendForm, "table"> = "sharp",
+  form: CornerForm = "sharp",
 ): { angle: number; shrink: number } {
   const angle = offsetAngle(rise, second - first, form);
   return { angle, shrink: offsetShrink(rise, angle, form) };

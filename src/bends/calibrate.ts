@@ -19,8 +19,8 @@ export interface Extras {
   readonly radius?: number;
 }
 
-/** Sixteenths of the tape; degrees of a common protractor or dial. */
-export const COMMON_READINGS: Readings = { tape: 1 / 16, protractor: 0 };
+/** Sixteenths of an inch on the tape, whole degrees on the protractor and on the dial. */
+export const COMMON_READINGS: Readings = { tape: 1 / 16, protractor: 1 };
 
 const LINES: readonly [name: keyof MeasuredShoe, quantity: string, meaning: string][] = [
   ["radius", "Radius", "centerline radius of the finished bend"],
@@ -35,7 +35,8 @@ const LINES: readonly [name: keyof MeasuredShoe, quantity: string, meaning: stri
 ];
 
 /**
- * Everything one test bend tells of a shoe, each with what reading the tape to its divisions may be off.
+ * Everything one test bend tells of a shoe, each with what reading the tape to its divisions may be off. The angle is
+ * taken as measured; one line says what a degree more would do to the radius.
  *
  * @param outsideDiameter [in] of the conduit
  * @throws InputError when the measures do not belong to a bend, or the dial did not pass the angle
@@ -46,15 +47,23 @@ export function calibrate(
   extras: Extras = {},
   readings: Readings = COMMON_READINGS,
 ): Calibrated[] {
-  const line = (quantity: string, meaning: string, result: (test: TestBend) => number, unit: "in." | "°" = "in.") => ({
+  const line = (quantity: string, meaning: string, result: (test: TestBend) => number): Calibrated => ({
     quantity,
     value: result(test),
-    ...readingError(result, test, readings),
-    unit,
+    ...readingError(result, test, readings.tape),
+    unit: "in.",
     meaning,
   });
   const lines = LINES.map(([name, quantity, meaning]) =>
     line(quantity, meaning, (moved) => measuredShoe(moved, outsideDiameter)[name]),
+  );
+  const radiusAt = (angle: number) => measuredShoe({ ...test, angle }, outsideDiameter).radius;
+  lines.push(
+    line(
+      "Radius per degree",
+      "change of the radius above if the bend is really one degree more",
+      () => radiusAt(test.angle + 1) - radiusAt(test.angle),
+    ),
   );
   const { dialReached, radius } = extras;
   if (dialReached !== undefined) lines.push(springbackLine(dialReached, test.angle, readings));

@@ -12,6 +12,8 @@ export interface Comparison {
   readonly exact: number;
 }
 
+const NOT_IN_PRINT = "not in print";
+
 /** Spacing and shrink of an offset, the three ways. @param rise [in] @param angle [°] @param radius [in] */
 export const compareOffset = (rise: number, angle: number, radius: number): Comparison[] => [
   compare("Spacing", (form) => offsetSpacing(rise, angle, form), radius),
@@ -36,3 +38,15 @@ function inPrint(read: () => number): number | undefined {
     throw error;
   }
 }
+
+/** Comparisons as a table with a header row; how far the handbook is off is its value less that of true arcs. */
+export const comparisonTable = (rows: readonly Comparison[]): (string | number)[][] => [
+  ["Quantity", "Handbook", "Sharp corners", "True arcs", "Handbook off by"],
+  ...rows.map(({ quantity, handbook, sharp, exact }) => [
+    quantity,
+    handbook ?? NOT_IN_PRINT,
+    sharp,
+    exact,
+    handbook === undefined ? NOT_IN_PRINT : handbook - exact,
+  ]),
+];

@@ -2,11 +2,9 @@ import { arcLength } from "../geometry/arc";
 import type { BendForm } from "./bendForm";
 import { offsetShrink, offsetSpacing } from "./offset";
 
-/** Marks of a four-bend saddle along the conduit, counted from the first, and what each pair of bends shortens. */
-export interface FourBendSaddle {
-  /** Four marks [in], the first at 0. */
-  readonly marks: readonly [number, number, number, number];
-  /** Shrink of each of the two offsets [in]; the whole saddle shrinks twice as much. */
+/** One mark of a four-bend saddle [in]: where it stands from the first, and what the saddle shortens up to it. */
+export interface SaddleMark {
+  readonly at: number;
   readonly shrink: number;
 }
 
@@ -19,13 +17,16 @@ export interface FourBendSaddle {
  * @param height [in] @param width [in] of the obstacle with its clearance @param angle [°] of each bend
  * @param form radius for true arcs, sharp corners, or the printed constants
  * @throws InputError when the bends of an offset overlap; NotListedError when the constants are not in print
- * @example fourBendSaddle(3, 12, 30).marks //=> [0, 6, 18, 24]
+ * @example fourBendSaddle(3, 12, 30).map(({ at }) => at) //=> [0, 6, 18, 24]
  */
-export function fourBendSaddle(height: number, width: number, angle: number, form: BendForm = "sharp"): FourBendSaddle {
+export function fourBendSaddle(height: number, width: number, angle: number, form: BendForm = "sharp"): SaddleMark[] {
   const spacing = offsetSpacing(height, angle, form);
   const top = width + (typeof form === "number" ? arcLength(angle, form) : 0);
-  return {
-    marks: [0, spacing, spacing + top, 2 * spacing + top],
-    shrink: offsetShrink(height, angle, form),
-  };
+  const shrink = offsetShrink(height, angle, form);
+  return [
+    { at: 0, shrink: 0 },
+    { at: spacing, shrink },
+    { at: spacing + top, shrink },
+    { at: 2 * spacing + top, shrink: 2 * shrink },
+  ];
 }

@@ -1,8 +1,8 @@
 import { toDegrees, toRadians } from "../geometry/angle";
-import { arcLength, gain, setback } from "../geometry/arc";
+import { arcLength } from "../geometry/arc";
 import { InputError } from "../units/errors";
 import { show, showDegrees, showInches } from "../units/show";
-import { cornerRadius, type BendForm } from "./bendForm";
+import { cornerRadius, type BendForm, type CornerForm } from "./bendForm";
 import { offsetMultiplier } from "./offset";
 import { printed } from "./printedConstants";
 import { falling } from "./solve";
@@ -34,8 +34,11 @@ export function kickRise(length: number, angle: number, form: BendForm = "sharp"
         `got ${show(length)} in.`,
     );
   }
-  return arcRise(angle, radius) + (length - arc) * Math.sin(toRadians(angle));
+  return endRise(length, angle, radius);
 }
+
+const endRise = (length: number, angle: number, radius: number): number =>
+  arcRise(angle, radius) + (length - arcLength(angle, radius)) * Math.sin(toRadians(angle));
 
 /**
  * How far from the end a kick starts so that it moves the end aside by `rise`: the inverse of the rise.
@@ -64,32 +67,15 @@ export function kickLength(rise: number, angle: number, form: BendForm = "sharp"
  * @throws InputError when no angle up to 90° reaches the rise
  * @example kickAngle(24, 12) //=> 30
  */
-export function kickAngle(length: number, rise: number, form: Exclude<BendForm, "table"> = "sharp"): number {
+export function kickAngle(length: number, rise: number, form: CornerForm = "sharp"): number {
   const radius = cornerRadius(form);
-  const steepest = radius === 0 ? 90 : Math.min(90, toDegrees(length / radius) * (1 - 1e-15));
-  const most = kickRise(length, steepest, form);
+  const steepest = radius === 0 ? 90 : Math.min(90, toDegrees(length / radius));
+  const most = endRise(length, steepest, radius);
   if (rise > most) {
     throw new InputError(
       `rise must be at most ${showInches(most)} for a length of ${showInches(length)}; got ${show(rise)} in.`,
     );
   }
   if (radius === 0) return toDegrees(Math.asin(rise / length));
-  return falling((angle) => -kickRise(length, angle, form), -rise, steepest);
-}
-
-/**
- * How far from the back of a finished 90 to start a kick that moves the 90 aside by `rise`.
- *
- * The rise is that of the stub's centerline, the tape is hooked over the back of the 90 and runs along the kicked leg.
- * Derived: `rise / sin A + T − g + OD/2`, with setback `T` and gain `g` of the kick. Handbook and sharp corners leave
- * out `T` and `g`.
- *
- * @param outsideDiameter [in] of the conduit
- * @returns [in]
- * @example kickNinety(6, 30, 0.706) //=> 12.353
- */
-export function kickNinety(rise: number, angle: number, outsideDiameter: number, form: BendForm = "sharp"): number {
-  if (form === "table") return rise * printed("multiplier", angle) + outsideDiameter / 2;
-  const radius = cornerRadius(form);
-  return rise * offsetMultiplier(angle) + setback(angle, radius) - gain(angle, radius) + outsideDiameter / 2;
+  return falling((angle) => -endRise(length, angle, radius), -rise, steepest);
 }

@@ -1,15 +1,23 @@
 import { toRadians } from "../geometry/angle";
+import { toAngle } from "../units/angle";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { offsetShape } from "./offsetShape";
 import { printed } from "./printedConstants";
 
+/** Reads the angle of an offset's or a kick's bends [°]: past a right angle the conduit would run back. */
+export const readOffsetAngle = (value: unknown, argument = "angle"): number =>
+  toAngle(value, argument, { above: 0, max: 90 });
+
 /**
- * Cosecant of the bend angle: what the rise is multiplied by for the spacing of an offset's marks, unrounded.
+ * What the rise is multiplied by for the spacing of an offset's marks: the cosecant of the angle, unrounded, or the
+ * printed constant.
  *
  * @param angle [°] above 0 to 90
+ * @throws NotListedError when the multiplier is not in print
  * @example offsetMultiplier(30) //=> 2
  */
-export const offsetMultiplier = (angle: number): number => 1 / Math.sin(toRadians(angle));
+export const offsetMultiplier = (angle: number, form: "sharp" | "table" = "sharp"): number =>
+  form === "table" ? printed("multiplier", angle) : 1 / Math.sin(toRadians(angle));
 
 /**
  * Distance between the two marks of an offset, for bends lined up the same way.

@@ -1,5 +1,7 @@
 import { cornerRadius, type BendForm } from "./bendForm";
 import { printed } from "./printedConstants";
+import { InputError, quoteValue } from "../units/errors";
+import { isOmitted } from "../units/optional";
 import { saddleShape, type HeightTo } from "./saddleShape";
 
 /**
@@ -33,4 +35,12 @@ export function saddleSpacing(height: number, angle: number, form: BendForm = "s
 export function saddleShrink(height: number, angle: number, form: BendForm = "sharp", heightTo?: HeightTo): number {
   if (form === "table") return height * printed("saddleShrink", angle);
   return saddleShape(height, angle, cornerRadius(form), heightTo).shrink;
+}
+
+/** Reads what a saddle's height is measured to; left out: the crest. */
+export function readHeightTo(value: unknown, argument = "height to"): HeightTo {
+  if (isOmitted(value)) return "crest";
+  const word = typeof value === "string" ? value.trim().toLowerCase() : "";
+  if (word === "crest" || word === "corner") return word;
+  throw new InputError(`${argument} must be crest or corner; got ${quoteValue(value)}.`);
 }

@@ -7,6 +7,7 @@ import { showInches } from "../units/show";
 export interface SweepLayout {
   /** What each shot turns. */
   readonly anglePerShot: number;
+  readonly shots: number;
   /** From one mark to the next; each mark is the middle of its shot. */
   readonly spacing: number;
   /** From the start of the sweep to its first mark: half a spacing. */
@@ -23,7 +24,7 @@ export interface SweepLayout {
  * @param angle [°] of the whole sweep @param radius [in] of the ideal arc @param shots 2 or more
  * @param shoeRadius [in] on the centerline, not above the sweep's
  * @throws InputError when the shoe's radius is above the sweep's
- * @example sweepLayout(90, 24, 9) //=> { anglePerShot: 10, spacing: 4.1888, firstMark: 2.0944 }
+ * @example sweepLayout(90, 24, 9) //=> { anglePerShot: 10, shots: 9, spacing: 4.1888, firstMark: 2.0944 }
  */
 export function sweepLayout(angle: number, radius: number, shots: number, shoeRadius?: number): SweepLayout {
   const anglePerShot = angle / shots;
@@ -32,7 +33,25 @@ export function sweepLayout(angle: number, radius: number, shots: number, shoeRa
     shoeRadius === undefined
       ? arcLength(angle, radius) / shots
       : 2 * setback(anglePerShot, radius) - gain(anglePerShot, shoeRadius);
-  return { anglePerShot, spacing, firstMark: spacing / 2 };
+  return { anglePerShot, shots, spacing, firstMark: spacing / 2 };
+}
+
+/**
+ * The marks of a sweep.
+ *
+ * @param firstMark [in] where the first stands; omitted: half a spacing past the start of the sweep, which is at 0
+ * @returns mark [in], what the shot turns and what has been turned with it [°]
+ */
+export function sweepMarks(
+  { anglePerShot, shots, spacing, firstMark: half }: SweepLayout,
+  firstMark = half,
+): { shot: number; mark: number; angle: number; total: number }[] {
+  return Array.from({ length: shots }, (_, place) => ({
+    shot: place + 1,
+    mark: firstMark + place * spacing,
+    angle: anglePerShot,
+    total: anglePerShot * (place + 1),
+  }));
 }
 
 /** How a sweep in shots differs from the ideal arc between the same legs. All [in]. */
@@ -40,7 +59,7 @@ export interface SweepError {
   /** Radius of the circle that the finished sweep touches between its shots, for marks at the handbook's spacing. */
   readonly radius: number;
   /** By how much each end of the handbook's sweep lies nearer to the corner than the ideal arc's. */
-  readonly shortOfCorner: number;
+  readonly shortOfTangent: number;
   /** How far each shot stands out of the circle touched between the shots. */
   readonly bulge: number;
   /** Spacing that would end on the ideal arc's tangents, less the handbook's. */
@@ -64,7 +83,7 @@ export function sweepError(angle: number, radius: number, shots: number, shoeRad
   const touched = (handbook.spacing + gain(shot, shoeRadius)) / 2 / Math.tan(toRadians(shot) / 2);
   return {
     radius: touched,
-    shortOfCorner: setback(angle, radius) - setback(angle, touched),
+    shortOfTangent: setback(angle, radius) - setback(angle, touched),
     bulge: (touched - shoeRadius) * (1 / Math.cos(toRadians(shot) / 2) - 1),
     spacingError: exact.spacing - handbook.spacing,
   };
@@ -75,24 +94,4 @@ function needSmallerShoe(radius: number, shoeRadius: number): void {
   throw new InputError(
     `shoe radius must be at most the sweep's ${showInches(radius)}; got ${showInches(shoeRadius).replace(/\.$/, "")}.`,
   );
-}
-
-/**
- * Radii of conduits that turn around one center, side by side.
- *
- * @param radius [in] of the innermost @param spacing [in] center to center @param count of conduits
- * @param angle [°] that all turn
- * @returns radius [in] and length of arc [in] of each, from the inside out
- * @example concentricGroup(24, 3, 2, 90) //=> [{ radius: 24, arc: 37.6991 }, { radius: 27, arc: 42.4115 }]
- */
-export function concentricGroup(
-  radius: number,
-  spacing: number,
-  count: number,
-  angle: number,
-): { radius: number; arc: number }[] {
-  return Array.from({ length: count }, (_, place) => {
-    const own = radius + place * spacing;
-    return { radius: own, arc: arcLength(angle, own) };
-  });
 }

@@ -15,21 +15,20 @@ export interface ReadingError {
 }
 
 const LENGTHS = ["cutLength", "mark", "stub", "leg"] as const;
-/** Step of the central differences [in] or [°]: results are linear in the lengths and nearly so in the angle. */
+/** Step of the central differences [in]: results are linear in the lengths, so any step will do. */
 const STEP = 1e-3;
 /** A reading that is anywhere within a division of width 1 has this standard deviation. */
 const UNIFORM = 1 / Math.sqrt(12);
 
 /**
- * Carries the readings' errors through to a result, by how the result follows each reading.
+ * Carries the errors of four tape readings through to a result, by how the result follows each of them.
  *
- * @param result of the test bend
+ * @param result of the test bend @param division [in] smallest division of the tape
  */
-export function readingError(result: (test: TestBend) => number, test: TestBend, readings: Readings): ReadingError {
-  const effects = [...LENGTHS, "angle" as const].map((name) => {
+export function readingError(result: (test: TestBend) => number, test: TestBend, division: number): ReadingError {
+  const effects = LENGTHS.map((name) => {
     const moved = (by: number) => result({ ...test, [name]: test[name] + by });
-    const slope = (moved(STEP) - moved(-STEP)) / (2 * STEP);
-    return slope * (name === "angle" ? readings.protractor : readings.tape);
+    return ((moved(STEP) - moved(-STEP)) / (2 * STEP)) * division;
   });
   return {
     worst: effects.reduce((sum, effect) => sum + Math.abs(effect) / 2, 0),
