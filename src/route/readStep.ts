@@ -7,6 +7,8 @@ import type { RouteStep } from "./types";
 
 /** Longest length in a route [in], ten thousand feet: beyond it a unit was mistaken. */
 const LONGEST = 120000;
+/** A length must be more than this [in]: a thousandth cannot be laid out. */
+const SHORTEST = 0.001;
 /** Longest text of one step [characters]. */
 const LONGEST_STEP = 120;
 const MOST_SHOTS = 90;
@@ -35,7 +37,7 @@ export function readStep(text: string, step: number): RouteStep {
 function valuesOf(step: number): Values {
   const name = (what: string) => `step ${step}: ${what}`;
   return {
-    length: (text, what) => toInches(text, name(what), { above: 0, max: LONGEST }),
+    length: (text, what) => toInches(text, name(what), { above: SHORTEST, max: LONGEST }),
     coordinate: (text, what) => toInches(text, name(what), { min: -LONGEST, max: LONGEST }),
     angle: (text, what, max) => toAngle(text, name(what), max === undefined ? undefined : { above: 0, max }),
     shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS, integer: true }),

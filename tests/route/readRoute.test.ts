@@ -176,3 +176,10 @@ test("a route of 10,000 characters is refused with its length", () => {
   const text = "up 40, ".repeat(1500).slice(0, 10000);
   expect(() => readRoute(text)).toThrow("route must be at most 4000 characters long; got 10000. Part it at a box.");
 });
+
+test("a length too small to lay out is refused, one just above it is read", () => {
+  expect(() => readRoute("up 40, east 0.001")).toThrow(
+    "step 2: east must be above 0.001 in. and at most 120000 in.; got 0.001 in.",
+  );
+  expect(readRoute("east 0.0011")).toHaveLength(1);
+});
