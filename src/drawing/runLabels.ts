@@ -1,0 +1,69 @@
+import { pathParts } from "../geometry/path";
+import { pathSpans, onSpan } from "../geometry/span";
+import type { Vec3 } from "../geometry/vector";
+import type { ShowLength } from "./bendDimensions";
+import type { RunPull } from "./drawRun";
+import type { Spot } from "./scene";
+import type { Place, Sketch } from "./sketch";
+import { between, move, perpendicular, spread, toward } from "./spots";
+import { bubble, BUBBLE } from "./symbols";
+
+type ToPage = (point: Vec3) => Spot;
+
+/** Numbers at the bends, counted through all pulls, on the outside of each bend where there is room. */
+export function numberBends(sketch: Sketch, pulls: readonly RunPull[], page: ToPage): void {
+  let number = 0;
+  for (const { path } of pulls) {
+    for (const span of pathSpans(path)) {
+      if (span.kind !== "arc") continue;
+      number += 1;
+      const [middle, center] = [page(onSpan(span, span.length / 2).point), page(span.center)];
+      const out = toward(center, middle);
+      const off = BUBBLE + 7;
+      const ways: [Spot, ...Spot[]] = [
+        out,
+        [-out[0], -out[1]],
+        perpendicular(out),
+        [-out[1], out[0]],
+        [0, -1],
+        [0, 1],
+        [1, 0],
+        [-1, 0],
+      ];
+      const spots = [off, off + 12].flatMap((reach) => ways.map((way) => move(middle, way, reach))) as [
+        Spot,
+        ...Spot[],
+      ];
+      bubble(sketch, sketch.freeSpot(spots, BUBBLE), number);
+    }
+  }
+}
+
+/** Lengths of the legs, corner to corner, beside them. Gives those that found no room, in words. */
+export function labelLegs(sketch: Sketch, pulls: readonly RunPull[], page: ToPage, show: ShowLength): string[] {
+  const left: string[] = [];
+  let number = 0;
+  for (const { path } of pulls) {
+    pathParts(path).legs.forEach((length, index) => {
+      number += 1;
+      const ends = [page(path.points[index]!), page(path.points[index + 1]!)] as const;
+      if (!sketch.labelIfFree(show(length), placesBeside(...ends))) left.push(`leg ${number} ${show(length)}`);
+    });
+  }
+  return left;
+}
+
+/** Places along a leg, its middle first, on both sides, near and then farther. */
+function placesBeside(from: Spot, to: Spot): Place[] {
+  const side = perpendicular(toward(from, to));
+  const steep = Math.abs(side[0]);
+  const shares = spread(from, to) > 30 ? [0.5, 0.35, 0.65, 0.2, 0.8] : [0.5];
+  return [0, 9].flatMap((more) =>
+    shares.flatMap((share) =>
+      [1, -1].map((sign): Place => {
+        const anchor = steep < 0.25 ? "middle" : side[0] * sign > 0 ? "start" : "end";
+        return { at: move(between(from, to, share), side, sign * (12 - 4 * steep + more)), anchor };
+      }),
+    ),
+  );
+}
