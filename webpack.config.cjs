@@ -1,0 +1,142 @@
+// Four bundles from one config:
+//   functions   dist/functions.js + functions.json   what Excel and the local page both load
+//   taskpane    dist/taskpane.html                    the pane (only once taskpane/index.tsx exists)
+//   workbench   dist/workbench/                       the local spreadsheet page
+//   tools       dist/tools/                           the command line and the engine, for Node
+const fs = require("node:fs");
+const path = require("node:path");
+const CopyPlugin = require("copy-webpack-plugin");
+const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+
+const root = __dirname;
+const dist = path.join(root, "dist");
+const from = (...parts) => path.join(root, ...parts);
+
+/** Files of functions/ that define worksheet functions, in a stable order. */
+function functionFiles() {
+  const folder = from("functions");
+  return fs
+    .readdirSync(folder)
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => path.join(folder, name))
+    .filter((file) => /@customfunction\b/i.test(fs.readFileSync(file, "utf8")))
+    .sort();
+}
+
+const typescript = {
+  test: /\.tsx?$/,
+  exclude: /node_modules/,
+  use: {
+    loader: "swc-loader",
+    options: {
+      jsc: {
+        parser: { syntax: "typescript", tsx: true },
+        target: "es2020",
+        transform: { react: { runtime: "automatic" } },
+      },
+    },
+  },
+};
+
+const styles = { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] };
+
+function base(name, mode) {
+  return {
+    name,
+    mode,
+    context: root,
+    devtool: mode === "production" ? false : "source-map",
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    module: { rules: [typescript, styles] },
+    output: { path: dist, filename: "[name].js" },
+    performance: { hints: false },
+    stats: "errors-warnings",
+    cache: { type: "filesystem", name: `${name}-${mode}`, cacheDirectory: from(".cache", "webpack") },
+  };
+}
+
+/** The metadata is read anew on every build, so this bundle is not cached. */
+function functions(mode) {
+  const files = functionFiles();
+  if (files.length === 0) throw new Error("functions/ holds no file with @customfunction.");
+  return {
+    ...base("functions", mode),
+    cache: false,
+    target: ["web", "es2020"],
+    entry: { functions: files },
+    plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: files }), acceptErrorCells],
+  };
+}
+
+/** One error cell in a table must not hide the table: Excel hands such a range over only if the metadata says so. */
+const acceptErrorCells = {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("AcceptErrorCells", (compilation) => {
+      const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE;
+      compilation.hooks.processAssets.tap({ name: "AcceptErrorCells", stage }, () => {
+        compilation.updateAsset("functions.json", (asset) => {
+          const metadata = { allowErrorForDataTypeAny: true, ...JSON.parse(asset.source().toString()) };
+          return new compiler.webpack.sources.RawSource(JSON.stringify(metadata, null, 2));
+        });
+      });
+    });
+  },
+};
+
+function taskpane(mode) {
+  // `minimized` tells the optimizer that office.js is minified already; without it the build takes minutes.
+  const officeJs = { from: from("node_modules/@microsoft/office-js/dist"), to: "office-js", info: { minimized: true } };
+  return {
+    ...base("taskpane", mode),
+    target: ["web", "es2020"],
+    entry: { taskpane: from("taskpane", "index.tsx") },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new HtmlPlugin({ template: from("taskpane", "taskpane.html"), filename: "taskpane.html" }),
+      new CopyPlugin({
+        patterns: [
+          { ...officeJs, globOptions: { ignore: ["**/*.debug.js", "**/*.d.ts", "**/*.map"] } },
+          { from: "assets/**/*.png", to: "[path][name][ext]", noErrorOnMissing: true },
+        ],
+      }),
+    ],
+  };
+}
+
+function workbench(mode) {
+  return {
+    ...base("workbench", mode),
+    target: ["web", "es2020"],
+    entry: { workbench: from("workbench", "page", "index.ts") },
+    output: { path: path.join(dist, "workbench"), filename: "[name].js", publicPath: "" },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new HtmlPlugin({ template: from("workbench", "page", "index.html"), filename: "index.html" }),
+    ],
+  };
+}
+
+/** Packages stay outside the command-line bundle: Node loads them itself. */
+function tools(mode) {
+  return {
+    ...base("tools", mode),
+    target: "node20",
+    entry: {
+      evaluate: from("workbench", "commandLine", "evaluate.ts"),
+      engine: from("workbench", "commandLine", "engine.ts"),
+    },
+    output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" } },
+    externalsType: "commonjs",
+    externals: [({ request }, done) => (/^@univerjs\/|^rxjs/.test(request ?? "") ? done(null, request) : done())],
+    optimization: { minimize: false },
+  };
+}
+
+module.exports = (_env, { mode = "production" } = {}) => {
+  const configs = [functions(mode), tools(mode)];
+  if (fs.existsSync(from("taskpane", "index.tsx"))) configs.push(taskpane(mode));
+  if (fs.existsSync(from("workbench", "page", "index.ts"))) configs.push(workbench(mode));
+  return configs;
+};

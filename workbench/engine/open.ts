@@ -1,0 +1,24 @@
+import type { IWorkbookData, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets-numfmt/facade";
+import "@univerjs/sheets-data-validation/facade";
+import "@univerjs/sheets-table/facade";
+import { readArrayConstantsAsText } from "./arrayConstant";
+import { Book } from "./book";
+import { type FunctionSet, registerFunctions } from "./register";
+
+/** Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. */
+export function openBook(univer: Univer, functions: FunctionSet, data: Partial<IWorkbookData>): Book {
+  readArrayConstantsAsText();
+  const api = FUniver.newAPI(univer);
+  const workbook = api.createWorkbook(data);
+  const injector = univer.__getInjector();
+  // The engine's services exist only once a workbook does, so functions come after it and then everything is computed.
+  registerFunctions(injector, functions);
+  const book = new Book(api, injector, workbook);
+  book.calculation.recalculateAll();
+  return book;
+}
