@@ -1,7 +1,7 @@
 import { readEdition } from "../src/raceway/rules";
 import { checkBuiltRun, notBuilt } from "../src/shop/checks";
 import { findingsText } from "../src/shop/findings";
-import { buildRun } from "../src/shop/buildRun";
+import { buildRunWith } from "../src/shop/buildRun";
 import { buildOneRun, oneRun } from "../src/shop/oneRun";
 import { readShoes } from "../src/shop/shoeBook";
 import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
@@ -78,9 +78,9 @@ export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], e
   return answer(() => {
     const codeEdition = readEdition(edition);
     const run = oneRun(route, raceway, size);
-    const shoe = readShoes(shoes).shoeFor(run.raceway, run.size);
+    const book = readShoes(shoes);
     try {
-      return findingsText(checkBuiltRun(buildRun(run, shoe), codeEdition));
+      return findingsText(checkBuiltRun(buildRunWith(run, book), codeEdition));
     } catch (error) {
       if (!isUserError(error)) throw error;
       return findingsText([notBuilt("run", error.message)]);

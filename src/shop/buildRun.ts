@@ -4,11 +4,14 @@ import { pathProblems, pullPath } from "../route/problems";
 import { readRoute } from "../route/readRoute";
 import { resolveRoute } from "../route/resolveRoute";
 import type { Pull, RouteCorner } from "../route/types";
-import { InputError } from "../units/errors";
+import { outsideDiameter } from "../raceway/dimensions";
+import { minimumRadius } from "../raceway/minimumRadius";
+import { InputError, NotListedError } from "../units/errors";
 import { showInches } from "../units/show";
 import { dividePull, type JoinZone } from "./pieces";
 import type { Run } from "./runsTable";
 import type { Shoe } from "./shoe";
+import type { ShoeBook } from "./shoeBook";
 
 /** A bend of a piece, placed on the straight stick. */
 export interface PieceBend {
@@ -75,6 +78,32 @@ export function buildRun(run: Run, shoe: Shoe): BuiltRun {
       pieceNumber += built.pieces.length;
       return built;
     }),
+  };
+}
+
+/**
+ * Works a run out with the shoe that the shop has for it. Straight conduit needs no shoe: where none is listed, a run
+ * without bends is built all the same.
+ */
+export function buildRunWith(run: Run, shoes: ShoeBook): BuiltRun {
+  let shoe: Shoe;
+  try {
+    shoe = shoes.shoeFor(run.raceway, run.size);
+  } catch (error) {
+    if (!(error instanceof NotListedError)) throw error;
+    const built = buildRun(run, straightOnly(run));
+    if (built.pulls.some((pull) => pull.parts.bends.length > 0)) throw error;
+    return built;
+  }
+  return buildRun(run, shoe);
+}
+
+function straightOnly(run: Run): Shoe {
+  const radius = minimumRadius(run.size, "other");
+  const outside = outsideDiameter(run.raceway, run.size);
+  return {
+    ...{ raceway: run.raceway, size: run.size, radius, outsideDiameter: outside, deduct: radius + outside / 2 },
+    ...{ springback: 0, dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source: "no shoe: straight conduit" },
   };
 }
 

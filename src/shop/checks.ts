@@ -2,7 +2,7 @@ import { minimumRadius } from "../raceway/minimumRadius";
 import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../raceway/rules";
 import { isUserError } from "../units/errors";
 import { showDegrees, showInches } from "../units/show";
-import { buildRun, type BuiltRun, type Piece } from "./buildRun";
+import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
 import type { Finding } from "./findings";
 import type { RunRow } from "./runsTable";
@@ -27,7 +27,7 @@ export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edit
 function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition): Finding[] {
   if ("problem" in row) return [notBuilt(row.name, row.problem)];
   try {
-    return checkBuiltRun(buildRun(row.run, shoes.shoeFor(row.run.raceway, row.run.size)), edition);
+    return checkBuiltRun(buildRunWith(row.run, shoes), edition);
   } catch (error) {
     if (!isUserError(error)) throw error;
     return [notBuilt(row.run.name, error.message)];

@@ -1,7 +1,7 @@
 import { readRaceway } from "../raceway/raceway";
 import { readTradeSize } from "../raceway/tradeSize";
 import { InputError, quoteValue } from "../units/errors";
-import { buildRun, type BuiltRun } from "./buildRun";
+import { buildRunWith, type BuiltRun } from "./buildRun";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "./shoeBook";
 
@@ -32,6 +32,5 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
 
 /** Reads the arguments of a RUN function and works the run out. */
 export function buildOneRun(route: unknown, raceway: unknown, size: unknown, shoes: unknown): BuiltRun {
-  const run = oneRun(route, raceway, size);
-  return buildRun(run, readShoes(shoes).shoeFor(run.raceway, run.size));
+  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes));
 }

@@ -1,6 +1,6 @@
 import { isUserError } from "../units/errors";
 import { formatLength } from "../units/length";
-import { buildRun, type BuiltRun, type Piece } from "./buildRun";
+import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
 import { bendKind, settingFor, type Setting } from "./lineUp";
 import { markFor } from "./marks";
@@ -44,7 +44,7 @@ export function scheduleRuns(rows: readonly RunRow[], shoes: ShoeBook): Schedule
   return rows.flatMap((row) => {
     if ("problem" in row) return [problemRow(row.name, row.problem)];
     try {
-      return scheduleRun(buildRun(row.run, shoes.shoeFor(row.run.raceway, row.run.size)));
+      return scheduleRun(buildRunWith(row.run, shoes));
     } catch (error) {
       if (!isUserError(error)) throw error;
       return [problemRow(row.run.name, error.message)];
@@ -71,16 +71,19 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
       Mark: mark,
       "Line up": setting.lineUp,
       Hook: setting.hook,
-      Angle: bend.angle,
-      Dial: dialOrWords(built.shoe, bend.angle),
+      Angle: tidyDegrees(bend.angle),
+      Dial: dialOrWords(built.shoe, tidyDegrees(bend.angle)),
       Turn: turnWords(bend.plane, setting.hook, settings[index - 1]?.hook),
-      Plane: bend.plane,
+      Plane: tidyDegrees(bend.plane),
       Note: scheduleNote(built, piece, index),
       "Mark 1/16": formatLength(mark, 16, "feet"),
       "Handbook off": handbookOff(built, piece, index),
     };
   });
 }
+
+/** Degrees without the last digits, which are rounding: 22.5, not 22.500000000000004. */
+const tidyDegrees = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
 
 function pieceCells(built: BuiltRun, piece: Piece): ScheduleRow {
   const { run } = built;

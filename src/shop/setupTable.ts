@@ -2,7 +2,7 @@ import { isUserError } from "../units/errors";
 import { showInches } from "../units/show";
 import type { Bench } from "./bench";
 import { azimuths } from "./benchShape";
-import { buildRun, type BuiltRun, type Piece } from "./buildRun";
+import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
 import { isAngle, settingFor } from "./lineUp";
 import { markFor, type LineUp } from "./marks";
@@ -37,7 +37,7 @@ export function setupTable(rows: readonly RunRow[], shoes: ShoeBook, bench: Benc
   const lines = rows.flatMap((row): SetupRow[] => {
     if ("problem" in row) return [problemLine(row.name, row.problem)];
     try {
-      const built = buildRun(row.run, shoes.shoeFor(row.run.raceway, row.run.size));
+      const built = buildRunWith(row.run, shoes);
       const pieces = built.pulls.flatMap((pull) => pull.pieces).filter((piece) => piece.bends.length > 0);
       return pieces.flatMap((piece) => pieceLines(built, piece, bench));
     } catch (error) {
