@@ -31,7 +31,8 @@ export const groupCell = (run: Run, column: string): string => RUN_GROUPS[column
  */
 export function readBy(by: unknown, known: readonly string[], fallback: readonly string[]): string[] {
   if (by === null || by === undefined || by === "") return [...fallback];
-  const words = (Array.isArray(by) ? by.flat() : String(by).split(/[,;]/)).filter((word) => lookUpKey(word) !== "");
+  const parts: unknown[] = Array.isArray(by) ? by.flat() : String(by).split(/[,;]/);
+  const words = parts.map((part) => String(part ?? "").trim()).filter((word) => word !== "");
   if (words.length === 1 && lookUpKey(words[0]) === "none") return [];
   const columns = words.map((word) => {
     const column = known.find((name) => lookUpKey(name) === lookUpKey(word));

@@ -6,7 +6,7 @@ import { compareText } from "./naturalOrder";
 import type { RuleBook } from "./rules";
 import { runWork, type RunWork } from "./runWork";
 
-/** A run that could not be counted, and why. */
+/** A run, or a part of one, that could not be counted, and why. */
 export interface RunProblem {
   readonly name: string;
   readonly message: string;
@@ -30,7 +30,9 @@ export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBoo
     }
     try {
       const { run } = row;
-      works.push(runWork(buildRun(run, shoes.shoeFor(run.raceway, run.size)), rules));
+      const work = runWork(buildRun(run, shoes.shoeFor(run.raceway, run.size)), rules);
+      works.push(work);
+      if (work.noConductors) problems.push({ name: `conductors of ${run.name}`, message: work.noConductors });
     } catch (error) {
       if (!isUserError(error)) throw error;
       problems.push({ name: row.run.name, message: error.message });

@@ -17,10 +17,10 @@ export function naturalOrder(a: string, b: string): number {
 
 const partsOf = (text: string): string[] => text.toLowerCase().match(PARTS) ?? [];
 
-function compareParts(a: string, b: string): number {
-  const [x, y] = [Number(a), Number(b)];
-  return Number.isNaN(x) || Number.isNaN(y) ? compareText(a, b) : x - y;
-}
+const isNumber = (part: string): boolean => /^\d/.test(part);
+
+const compareParts = (a: string, b: string): number =>
+  isNumber(a) && isNumber(b) ? Number(a) - Number(b) : compareText(a, b);
 
 /** Compares two texts character by character. */
 export const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

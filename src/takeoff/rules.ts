@@ -1,8 +1,8 @@
 import { readTable } from "../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../units/errors";
-import { toNumber } from "../units/number";
 import defaults from "./data/rules.json";
 import { lookUpKey } from "./lookUpKey";
+import { readRuleValue } from "./ruleValue";
 
 /** One rule of the take-off: how many, how long, or words; and where the value comes from. */
 export interface Rule {
@@ -46,7 +46,7 @@ export function readRules(range: unknown): RuleBook {
       if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
       if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
       seen.add(key);
-      rules.set(key, { ...rule, value: readValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
+      rules.set(key, { ...rule, value: readRuleValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
     } catch (error) {
       if (!isUserError(error)) throw error;
       problems.push(`rules row ${row.rowNumber}: ${error.message}`);
@@ -63,19 +63,6 @@ export function readRules(range: unknown): RuleBook {
     number: (name) => Number(find(name).value),
     text: (name) => String(find(name).value),
   };
-}
-
-const LIMITS: Record<string, { min?: number; above?: number; integer?: boolean }> = {
-  each: { min: 0, integer: true },
-  in: { min: 0 },
-  F: { min: 0 },
-  edition: { min: 2020 },
-};
-
-function readValue(cell: unknown, rule: Rule): string | number {
-  if (typeof rule.value === "string") return cell === null ? "" : String(cell).trim();
-  const limits = rule.rule === "Expansion fitting travel" ? { above: 0 } : LIMITS[rule.unit];
-  return toNumber(cell, `"${rule.rule}"`, limits);
 }
 
 /** The rules in force as a table with a header row. */

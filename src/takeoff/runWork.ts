@@ -1,6 +1,7 @@
 import type { BuiltRun } from "../shop/buildRun";
 import type { Run } from "../shop/runsTable";
 import { runLength } from "../shop/runTotals";
+import { isUserError } from "../units/errors";
 import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
@@ -23,11 +24,13 @@ export interface RunWork {
   readonly joints: number;
   readonly coupling: Amount["item"];
   readonly stickCouplingFits: boolean;
+  /** Why the conductors are not among the amounts, when their cell cannot be read. */
+  readonly noConductors?: string;
 }
 
 /**
- * Everything a run takes, by rule.
- * @throws InputError when a cell of the run cannot be read
+ * Everything a run takes, by rule. Conductors that cannot be read are told, and leave the conduit counted.
+ * @throws InputError when another cell of the run cannot be read
  */
 export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
   const { run } = built;
@@ -36,6 +39,7 @@ export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
   const pieces = materials.flatMap((material) => material.pieces);
   const bends = materials.flatMap((material) => material.bends);
   const elbows = materials.flatMap((material) => material.elbows);
+  const conductors = readableConductors(built, rules);
   return {
     run,
     pieces,
@@ -49,11 +53,22 @@ export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
       ...expansionAmounts(built, rules),
       ...endAmounts(run, built.pulls.length, style, rules),
       ...strapAmounts(built, rules),
-      ...someOf([{ item: sizedItem(run, "pull box"), each: built.pulls.length - 1 }]),
+      ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
       ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
-      ...conductorAmounts(run, runLength(built), built.pulls.length, rules),
+      ...(typeof conductors === "string" ? [] : conductors),
     ],
+    ...(typeof conductors === "string" ? { noConductors: conductors } : {}),
   };
+}
+
+/** The conductors of a run, or why they cannot be read. */
+function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string {
+  try {
+    return conductorAmounts(built.run, runLength(built), built.pulls.length, rules);
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return error.message;
+  }
 }
 
 /** The pulls of a run, with factory elbows where the rules ask for them. */
@@ -63,6 +78,12 @@ function pullMaterials(built: BuiltRun, rules: RuleBook): PullMaterial[] {
     angles.length > 0 ? elbowMaterial(pull, angles, built.run.stick) : bentMaterial(pull),
   );
 }
+
+const ENDS_IN_BOX = /(?:^|[,;\r\n])\s*box[\s,;]*$/i;
+
+/** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
+const pullBoxes = ({ run, pulls }: BuiltRun): number =>
+  pulls.length - 1 + (run.to === "" && ENDS_IN_BOX.test(run.route) ? 1 : 0);
 
 const elbowAmount = (run: Run, angle: number): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),

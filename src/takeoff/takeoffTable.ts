@@ -84,7 +84,7 @@ function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffVi
   const notes = [
     ...(noPrice.length > 0 ? [`no price for ${noPrice.join(", ")}`] : []),
     ...(noLabor.length > 0 ? [`no minutes for ${noLabor.join(", ")}`] : []),
-    ...(left > 0 ? [`${left} ${left === 1 ? "run" : "runs"} not counted`] : []),
+    ...(left > 0 ? [`${left} not counted, named below`] : []),
   ];
   return {
     Item: notes.length > 0 ? "Total, without what the note names" : "Total",

@@ -1,0 +1,51 @@
+import { readEdition } from "../raceway/edition";
+import { readTradeSize } from "../raceway/tradeSize";
+import { InputError, isUserError, quoteValue } from "../units/errors";
+import type { Limits } from "../units/limits";
+import { asNumber, toNumber } from "../units/number";
+
+/** No size: every bend is made in the shop. */
+export const NO_SIZE = "none";
+
+type Reader = (cell: unknown, name: string) => string | number;
+
+/** How the Value of a rule is read, by the rule's unit. */
+const READERS: Record<string, Reader> = {
+  each: number({ min: 0, integer: true }),
+  in: number({ min: 0 }),
+  "in of travel": number({ above: 0 }),
+  F: number({ min: 0 }),
+  edition: (cell, name) => readEdition(cell, name),
+  "trade size"(cell, name) {
+    if (typeof cell === "string" && cell.trim().toLowerCase() === NO_SIZE) return NO_SIZE;
+    try {
+      return readTradeSize(cell);
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      throw mistake(name, "none or a trade size", cell);
+    }
+  },
+  deg(cell, name) {
+    const angles = String(cell ?? "").split(/[,;]/);
+    if (angles.some((angle) => !((asNumber(angle) ?? 0) > 0))) throw mistake(name, "angles parted by commas", cell);
+    return angles.map((angle) => angle.trim()).join(", ");
+  },
+  words: (cell) => String(cell ?? "").trim(),
+};
+
+/**
+ * Reads the Value of a rule.
+ * @throws InputError naming the rule, what it may be and what was read
+ */
+export function readRuleValue(cell: unknown, rule: { readonly rule: string; readonly unit: string }): string | number {
+  const reader = READERS[rule.unit];
+  if (!reader) throw new RangeError(`no reader for the unit ${rule.unit} of rule ${rule.rule}`);
+  return reader(cell, `"${rule.rule}"`);
+}
+
+function number(limits: Limits): Reader {
+  return (cell, name) => toNumber(cell, name, limits);
+}
+
+const mistake = (name: string, expected: string, cell: unknown): InputError =>
+  new InputError(`${name} must be ${expected}; got ${quoteValue(cell)}.`);

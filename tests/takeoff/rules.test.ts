@@ -1,0 +1,36 @@
+import { readRules, rulesTable } from "../../src/takeoff/rules";
+
+const rulesOf = (...rows: (string | number | null)[][]) => readRules([["Rule", "Value"], ...rows]);
+
+test("a rule of the user's takes the place of the built-in one", () => {
+  expect(readRules(null).number("Straps per support")).toBe(1);
+  const book = rulesOf(["straps per SUPPORT", 2]);
+  expect(book.number("Straps per support")).toBe(2);
+  expect(rulesTable(book)).toContainEqual(["Straps per support", 2, "each", "rules row 2"]);
+});
+
+test("every rule says where it comes from", () => {
+  for (const { rule, source } of readRules(null).all)
+    expect([rule, source]).toEqual([rule, expect.stringMatching(/\w{4}/)]);
+});
+
+test.each([
+  ["Straps per supports", 2, 'no rule is called "Straps per supports"; JOB.RULES lists the rules.'],
+  ["Straps per support", -1, '"Straps per support" must be a whole number at least 0; got -1.'],
+  ["Straps per support", null, '"Straps per support" must be a number; got an empty cell.'],
+  ["Expansion fitting travel", 0, '"Expansion fitting travel" must be above 0; got 0.'],
+  ["Support edition", 2019, '"Support edition" must be 2020 or 2023; got 2019.'],
+  ["Factory elbows above size", "big", '"Factory elbows above size" must be none or a trade size; got "big".'],
+  ["Factory elbow angles", "90, 45, x", '"Factory elbow angles" must be angles parted by commas; got "90, 45, x".'],
+])("a rule that cannot be used leaves the built-in one: %s %s", (rule, value, message) => {
+  const book = rulesOf([rule, value], ["Conductor make-up at each end", 18]);
+  expect(book.problems).toEqual([`rules row 2: ${message}`]);
+  expect(book.number("Conductor make-up at each end")).toBe(18);
+  expect(book.number("Straps per support")).toBe(1);
+});
+
+test("a rule that stands twice is told", () => {
+  expect(rulesOf(["Straps per support", 2], ["Straps per support", 3]).problems).toEqual([
+    'rules row 3: "Straps per support" stands twice; keep one row for each rule.',
+  ]);
+});

@@ -1,0 +1,241 @@
+/**
+ * Quantities worked out by hand. With a radius of 4 in. a 90 saves 4·(2 − π/2) = 1.7168 in. of conduit; straps stand
+ * within 3 ft of each end and at most 10 ft apart.
+ */
+import { takeoff } from "../../src/takeoff/takeoff";
+import { quantityOf, records, rowWhere, runsRange, shoesRange } from "./tables";
+
+const SAVED = 4 * (2 - Math.PI / 2);
+/** Feet are held to this [ft]. */
+const FEET = 9;
+const shoes = shoesRange(["EMT", "1/2", 4], ["RMC", "1", 5.75], ["PVC 40", "1", 5.75]);
+const items = (table: (string | number)[][]) => records(table).map((row) => row["Item"]);
+
+describe("a run of EMT, three times", () => {
+  const table = takeoff(runsRange({ Run: "A", Route: "up 36, east 60", Quantity: 3, From: "Box 7", To: "Panel A" }), {
+    shoes,
+  });
+
+  test("conduit is legs less gains, times the quantity", () => {
+    expect(quantityOf(table, "EMT 1/2 conduit")).toBeCloseTo((3 * (96 - SAVED)) / 12, FEET);
+  });
+
+  test.each([
+    ["EMT 1/2 conduit, 10 ft stick", 3],
+    ["EMT 1/2 set-screw connector", 6],
+    ["EMT 1/2 strap", 6],
+    ["EMT 1/2 bend", 3],
+    ["Box", 1],
+  ])("%s: %d", (item, quantity) => {
+    expect(quantityOf(table, item)).toBe(quantity);
+  });
+
+  test("there is no other line", () => {
+    expect(items(table)).toHaveLength(6);
+  });
+});
+
+test("a stick gives several pieces: 3 x 40 in. from one, the fourth opens another", () => {
+  const sticks = (quantity: number) =>
+    quantityOf(takeoff(runsRange({ Run: "A", Route: "east 40", Quantity: quantity })), "EMT 1/2 conduit, 10 ft stick");
+  expect([sticks(3), sticks(4)]).toEqual([1, 2]);
+});
+
+test("20 ft sticks are counted apart from 10 ft ones", () => {
+  const table = takeoff(runsRange({ Run: "A", Route: "east 30'", Stick: 240 }, { Run: "B", Route: "east 15'" }));
+  expect(quantityOf(table, "EMT 1/2 conduit, 20 ft stick")).toBe(2);
+  expect(quantityOf(table, "EMT 1/2 conduit, 10 ft stick")).toBe(2);
+  expect(quantityOf(table, "EMT 1/2 set-screw coupling")).toBe(2);
+});
+
+describe("rigid: couplings come with the sticks", () => {
+  test("30 ft straight: 3 sticks bring 3 couplings for 2 joints", () => {
+    const table = takeoff(runsRange({ Run: "R", Raceway: "rigid", Size: "1", Route: "east 30'" }), { shoes });
+    expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(2);
+    expect(rowWhere(table, { Item: "RMC 1 threaded coupling" })).toMatchObject({
+      Quantity: 0,
+      Note: "2 needed, 3 come with the sticks",
+    });
+    expect([quantityOf(table, "RMC 1 locknut"), quantityOf(table, "RMC 1 bushing")]).toEqual([4, 2]);
+  });
+
+  test("with threadless fittings the joints need couplings of their own", () => {
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "east 30'", Fittings: "compression" };
+    const table = takeoff(runsRange(run), { shoes });
+    expect(quantityOf(table, "RMC 1 compression coupling")).toBe(2);
+    expect(items(table)).not.toContain("RMC 1 threaded coupling, with the sticks");
+  });
+
+  test("short pieces between factory elbows need more couplings than their sticks bring", () => {
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40, down 40" };
+    const rules = [
+      ["Rule", "Value"],
+      ["Factory elbows above size", "3/4"],
+    ];
+    const table = takeoff(runsRange(run), { shoes, rules });
+    // 2 elbows take 2 x 2 x 5.75 in. of the legs: 34.25, 28.5 and 34.25 in. are left, all from one stick.
+    expect(quantityOf(table, "RMC 1 conduit")).toBeCloseTo((120 - 4 * 5.75) / 12, FEET);
+    expect(quantityOf(table, "RMC 1 conduit, 10 ft stick")).toBe(1);
+    expect(quantityOf(table, "RMC 1 90° elbow")).toBe(2);
+    expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(1);
+    expect(quantityOf(table, "RMC 1 threaded coupling")).toBe(3);
+    expect(items(table)).not.toContain("RMC 1 bend");
+  });
+
+  test("an angle without a factory elbow is bent", () => {
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, bend 25 east, ahead 40, bend 45 east, ahead 40" };
+    const rules = [
+      ["Rule", "Value"],
+      ["Factory elbows above size", "3/4"],
+    ];
+    const table = takeoff(runsRange(run), { shoes, rules });
+    expect(quantityOf(table, "RMC 1 bend")).toBe(1);
+    expect(quantityOf(table, "RMC 1 45° elbow")).toBe(1);
+  });
+});
+
+describe("grounding bushings", () => {
+  const bushings = (asked: string | number) => {
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "east 60, box, east 60", "Grounding bushing": asked };
+    const table = takeoff(runsRange(run), { shoes });
+    const quantity = (item: string) => (items(table).includes(item) ? quantityOf(table, item) : 0);
+    return [quantity("RMC 1 grounding bushing"), quantity("RMC 1 bushing")];
+  };
+
+  test.each([
+    ["", 0, 4],
+    ["no", 0, 4],
+    ["from", 1, 3],
+    ["both", 2, 2],
+    ["all", 4, 0],
+    [3, 3, 1],
+  ])("asked for %p: they take the place of plain ones", (asked, grounding, plain) => {
+    expect(bushings(asked)).toEqual([grounding, plain]);
+  });
+
+  test("more than there are ends, or words that say nothing, are told", () => {
+    const notes = ["9", "maybe"].map(
+      (asked) =>
+        rowWhere(takeoff(runsRange({ Run: "R", Route: "east 60", "Grounding bushing": asked })), {
+          Item: "not counted: R",
+        })["Note"],
+    );
+    expect(notes).toEqual([
+      "Grounding bushing must be a whole number at least 0 and at most 2; got 9.",
+      'Grounding bushing must be no, from, to, both, all or a number up to 2; got "maybe".',
+    ]);
+  });
+});
+
+describe("boxes", () => {
+  test("the same name in several runs is one box, whatever its case, and quantity does not multiply it", () => {
+    const table = takeoff(
+      runsRange(
+        { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Quantity: 5 },
+        { Run: "B", Route: "east 60", From: "jb-2", To: "JB-3" },
+        { Run: "C", Route: "east 60", From: "Panel LP-1", To: "existing JB-9" },
+        { Run: "D", Route: "east 60", From: "", To: "Panelled box" },
+      ),
+    );
+    expect(quantityOf(table, "Box")).toBe(4);
+  });
+
+  test("the same name in another job is another box", () => {
+    const ends = { Route: "east 60", From: "JB-1", To: "JB-2" };
+    expect(
+      quantityOf(takeoff(runsRange({ Run: "A", Job: "X", ...ends }, { Run: "B", Job: "Y", ...ends })), "Box"),
+    ).toBe(4);
+  });
+
+  test("each box step is a pull box with two more terminations, times the quantity", () => {
+    const table = takeoff(runsRange({ Run: "A", Route: "east 60, box, east 60, box, up 40", Quantity: 2 }));
+    expect(quantityOf(table, "EMT 1/2 pull box")).toBe(4);
+    expect(quantityOf(table, "EMT 1/2 set-screw connector")).toBe(12);
+  });
+
+  test("a run that ends in a box step has that box once: under its name, or as a pull box", () => {
+    const [named, nameless] = ["JB-1", ""].map((To) => takeoff(runsRange({ Run: "A", Route: "east 60, box", To })));
+    expect(items(named!)).toContain("Box");
+    expect(items(named!)).not.toContain("EMT 1/2 pull box");
+    expect(quantityOf(nameless!, "EMT 1/2 pull box")).toBe(1);
+  });
+
+  test("an open end has no box and no connector, but a bushing", () => {
+    const table = takeoff(runsRange({ Run: "A", Route: "east 60", From: "open", To: "JB-1" }));
+    expect(quantityOf(table, "EMT 1/2 set-screw connector")).toBe(1);
+    expect(quantityOf(table, "EMT 1/2 bushing")).toBe(1);
+    expect(quantityOf(table, "Box")).toBe(1);
+  });
+});
+
+describe("PVC", () => {
+  const table = takeoff(runsRange({ Run: "P", Raceway: "PVC 40", Size: "1", Route: "east 100', up 40" }), { shoes });
+
+  test("joints use the bells of the sticks; ends take an adapter and a locknut", () => {
+    expect(quantityOf(table, "PVC 40 1 terminal adapter")).toBe(2);
+    expect(quantityOf(table, "PVC 40 1 locknut")).toBe(2);
+    expect(quantityOf(table, "PVC 40 1 coupling")).toBe(0);
+  });
+
+  test("expansion: 100 ft at 60 °F moves 2.4 in., one fitting; 40 in. moves 0.08 in., none", () => {
+    expect(quantityOf(table, "PVC 40 1 expansion fitting")).toBe(1);
+  });
+
+  test("a greater change of temperature takes more fittings: 4.9 in. of a travel of 4", () => {
+    const rules = [
+      ["Rule", "Value"],
+      ["Expansion temperature change", 120],
+    ];
+    const hot = takeoff(runsRange({ Run: "P", Raceway: "PVC 40", Size: "1", Route: "east 100', up 40" }), {
+      shoes,
+      rules,
+    });
+    expect(quantityOf(hot, "PVC 40 1 expansion fitting")).toBe(2);
+  });
+});
+
+test("conductors: the run, 3 ft at each end, 2 ft at each pull box, times count and quantity", () => {
+  const table = takeoff(
+    runsRange({ Run: "A", Route: "east 20', box, east 10'", Quantity: 2, Conductors: "3 #10 THHN, 1 #12 THHN" }),
+  );
+  expect(quantityOf(table, "#10 THHN conductor")).toBeCloseTo(3 * 2 * (30 + 6 + 2), FEET);
+  expect(quantityOf(table, "#12 THHN conductor")).toBeCloseTo(2 * (30 + 6 + 2), FEET);
+});
+
+describe("grouping", () => {
+  const runs = runsRange(
+    { Run: "A", Job: "Pier 10", Area: "East", Route: "east 40" },
+    { Run: "B", Job: "Pier 9", Area: "East", Route: "east 50" },
+    { Run: "C", Job: "Pier 9", Area: "East", Route: "east 60", From: "JB-1", To: "JB-2" },
+    { Run: "D", Job: "Pier 9", Area: "Dock", Route: "east 70", From: "JB-2" },
+  );
+
+  test("the columns stand first, in the order asked for, and labels are sorted as people do", () => {
+    const table = takeoff(runs, { by: "area, job" });
+    expect(table[0]).toEqual(["Area", "Job", "Item", "Unit", "Quantity", "Note"]);
+    const conduit = records(table).filter((row) => row["Item"] === "EMT 1/2 conduit");
+    expect(conduit.map((row) => [row["Area"], row["Job"], Math.round(Number(row["Quantity"]) * 12)])).toEqual([
+      ["Dock", "Pier 9", 70],
+      ["East", "Pier 9", 110],
+      ["East", "Pier 10", 40],
+    ]);
+  });
+
+  test("a box that two groups share is counted in the first of them only", () => {
+    const boxes = records(takeoff(runs, { by: "Area" })).filter((row) => row["Item"] === "Box");
+    expect(boxes.map((row) => [row["Area"], row["Quantity"]])).toEqual([
+      ["Dock", 1],
+      ["East", 1],
+    ]);
+  });
+
+  test("grouped by raceway and size, boxes belong to neither", () => {
+    expect(rowWhere(takeoff(runs, { by: "Raceway, Size" }), { Item: "Box" })).toMatchObject({ Raceway: "", Size: "" });
+  });
+
+  test("an unknown column is refused with the known ones", () => {
+    expect(() => takeoff(runs, { by: "Job, Floor" })).toThrow(
+      'by must name columns out of Job, Area, Raceway, Size, Run, From, To, Date, Crew; got "Floor".',
+    );
+  });
+});
