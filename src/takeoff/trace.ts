@@ -30,7 +30,7 @@ export function trace(runs: unknown, item: unknown, shoes?: unknown, ruleRange?:
     HEADERS,
     ...mergedSources(line).map((source) => [
       source.runs.map((run) => run.name).join(", "),
-      source.runs.map((run) => run.rowNumber).join(", "),
+      rowCell(source),
       source.each,
       source.times,
       source.each * source.times,
@@ -51,6 +51,9 @@ function mergedSources({ sources }: TakeoffLine): Source[] {
   }
   return [...merged.values()].sort((a, b) => firstRow(a) - firstRow(b));
 }
+
+const rowCell = ({ runs }: Source): Cell =>
+  runs.length === 1 ? runs[0]!.rowNumber : runs.map((run) => run.rowNumber).join(", ");
 
 /** What no one run stands behind comes last. */
 const firstRow = (source: Source): number => Math.min(Infinity, ...source.runs.map((run) => run.rowNumber));

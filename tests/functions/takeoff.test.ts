@@ -47,7 +47,7 @@ test("arguments reach their place", () => {
   expect(feet).toBeCloseTo((2 * (100 - 8 * (2 - Math.PI / 2))) / 12, 9);
   expect(jobTrace(runs, "EMT 1/2 strap", shoes, rules)).toEqual([
     ["Run", "Row", "Each", "Times", "Amount", "Note"],
-    ["A", "2", 10, 2, 20, ""],
+    ["A", 2, 10, 2, 20, ""],
     ["Total", "", "", "", 20, "each"],
   ]);
   expect(jobBends(runs, "Area", shoes, [...labor, ["bend", 6]], rules)).toEqual([
