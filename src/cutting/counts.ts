@@ -1,0 +1,65 @@
+import type { Bin } from "./model";
+
+/**
+ * What whole prices prove: if no bin of kind k can hold pieces worth more than `worths[k]`, every plan has
+ * Σ worths[k] · (bins of kind k) ≥ `demand`, the worth of all pieces together.
+ */
+export interface Cut {
+  prices: Float64Array;
+  worths: number[];
+  demand: number;
+}
+
+export interface BinCounts {
+  cost: number;
+  counts: number[];
+}
+
+/**
+ * Cheapest whole numbers of bins that satisfy every cut, in exact integer arithmetic: a lower bound for the cost of
+ * every plan. `skip` leaves out count vectors (written with commas) that were tried without success.
+ */
+export function leastCounts(bins: readonly Bin[], cuts: readonly Cut[], skip?: ReadonlySet<string>): BinCounts | undefined {
+  const counts = bins.map((bin, k) => (k > 0 && bin.cost === 0 ? bin.limit : 0));
+  const open = bins.map((_, k) => k).filter((k) => k > 0 && bins[k]!.cost > 0 && bins[k]!.limit > 0);
+  const needs = cuts.map((cut) => cut.demand - counts.reduce((sum, count, k) => sum + count * cut.worths[k]!, 0));
+  let best: BinCounts | undefined;
+
+  const visit = (depth: number, cost: number): void => {
+    if (best && cost + leastMore(bins, cuts, needs, open, depth) >= best.cost) return;
+    if (depth === open.length) {
+      const mains = Math.max(0, ...cuts.map((cut, c) => Math.ceil(needs[c]! / cut.worths[0]!)));
+      const total = cost + mains * bins[0]!.cost;
+      counts[0] = mains;
+      if ((!best || total < best.cost) && !skip?.has(counts.join())) best = { cost: total, counts: [...counts] };
+      return;
+    }
+    const kind = open[depth]!;
+    const take = (some: number): void => {
+      counts[kind]! += some;
+      cuts.forEach((cut, c) => (needs[c]! -= some * cut.worths[kind]!));
+    };
+    let taken = 0;
+    visit(depth + 1, cost);
+    while (taken < bins[kind]!.limit && needs.some((need) => need > 0)) {
+      take(1);
+      taken++;
+      visit(depth + 1, cost + taken * bins[kind]!.cost);
+    }
+    take(-taken);
+  };
+  visit(0, 0);
+  return best;
+}
+
+/** A cost that is still to come at least, when fractions of bins could be had. */
+function leastMore(bins: readonly Bin[], cuts: readonly Cut[], needs: readonly number[], open: readonly number[], depth: number): number {
+  let most = 0;
+  cuts.forEach((cut, c) => {
+    if (needs[c]! <= 0) return;
+    let ratio = bins[0]!.cost / cut.worths[0]!;
+    for (let k = depth; k < open.length; k++) ratio = Math.min(ratio, bins[open[k]!]!.cost / cut.worths[open[k]!]!);
+    most = Math.max(most, needs[c]! * ratio);
+  });
+  return Math.ceil(most * (1 - 1e-12) - 1e-9);
+}

@@ -1,0 +1,114 @@
+import { leastCounts } from "./counts";
+import type { BinCounts, Cut } from "./counts";
+import { dive } from "./dive";
+import { generate } from "./generate";
+import { bestFit, firstFit } from "./greedy";
+import { Master } from "./master";
+import { planCost } from "./model";
+import type { FillCount, Model } from "./model";
+import { seededRandom } from "./random";
+import type { Work } from "./work";
+
+export interface Packing {
+  plan: FillCount[];
+  cost: number;
+  /** Proven least cost. */
+  bound: number;
+  cuts: Cut[];
+}
+
+/** Dives before everything starts again with fresh columns: some starts never get there, the next one at once. */
+const DIVES_PER_START = 6;
+
+/** Packs everything at the least cost it can find and proves how low the cost can be at all. */
+export function* pack(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
+  const limits = model.bins.map((bin) => bin.limit);
+  const greedy = [firstFit(model, model.demands, limits), bestFit(model, model.demands, limits)];
+  const cuts: Cut[] = [volumeCut(model)];
+  const best: Packing = { plan: greedy[0]!, cost: planCost(model, greedy[0]!), bound: 0, cuts };
+  const offer = (plan: FillCount[]): void => {
+    const cost = planCost(model, plan);
+    if (cost < best.cost) {
+      best.plan = plan;
+      best.cost = cost;
+    }
+  };
+  offer(greedy[1]!);
+
+  const tried = new Set<string>();
+  for (let start = 0; !work.over(); start++) {
+    const random = seededRandom(seed + start);
+    let aim = leastCounts(model.bins, cuts)!;
+    best.bound = Math.max(best.bound, aim.cost);
+    if (best.cost <= best.bound) break;
+    const master = new Master(model, work, random);
+    master.start([...greedy, best.plan], aim.counts, 5, random);
+    for (;;) {
+      const proof = yield* prove(master, aim, cuts, tried, best, work);
+      if (!proof) break;
+      aim = proof;
+      if (best.cost <= best.bound || work.over()) break;
+      const root = master.simplex.save();
+      for (let n = 0; n < DIVES_PER_START && aim.cost < best.cost && !work.over(); n++) {
+        const loose = n >= 2 && best.cost > aim.cost + model.bins[0]!.cost;
+        const counts = loose ? [aim.counts[0]! + 1, ...aim.counts.slice(1)] : aim.counts;
+        if (n > 0) master.simplex.restore(root);
+        const found = yield* quiet(dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, random, work), best);
+        offer(found.plan);
+      }
+      if (best.cost <= best.bound || work.over()) break;
+      tried.add(aim.counts.join());
+      const next = leastCounts(model.bins, cuts, tried);
+      if (!next || next.cost >= best.cost) {
+        tried.clear();
+        break;
+      }
+      aim = next;
+    }
+    if (best.cost <= best.bound) break;
+  }
+  return best;
+}
+
+/** Solves the linear program for these counts; when they cannot do, adds the cut and goes on with the next counts. */
+function* prove(
+  master: Master,
+  first: BinCounts,
+  cuts: Cut[],
+  tried: ReadonlySet<string>,
+  best: Packing,
+  work: Work,
+): Generator<Packing, BinCounts | undefined> {
+  const { model, simplex } = master;
+  let aim: BinCounts | undefined = first;
+  for (;;) {
+    master.setCounts(aim.counts);
+    simplex.refreshX();
+    if (!simplex.dual()) return undefined;
+    const mains = aim.counts[0]!;
+    const goal = { enough: mains, most: Infinity };
+    const { end, cut, lower } = yield* quiet(generate(master, model.demands, aim.counts, goal, work), best);
+    if (cut && lower > mains) cuts.push(cut);
+    else if (end !== "enough" && end !== "optimal") return undefined;
+    else return aim;
+    best.bound = Math.max(best.bound, leastCounts(model.bins, cuts)!.cost);
+    aim = leastCounts(model.bins, cuts, tried);
+    if (!aim || aim.cost >= best.cost) return undefined;
+  }
+}
+
+/** Hands the best so far out at every pause of an inner search. */
+function* quiet<T>(inner: Generator<void, T>, best: Packing): Generator<Packing, T> {
+  for (;;) {
+    const step = inner.next();
+    if (step.done) return step.value;
+    yield best;
+  }
+}
+
+/** The simplest proof: no bin holds more than its capacity. */
+function volumeCut(model: Model): Cut {
+  const prices = Float64Array.from(model.weights);
+  const demand = prices.reduce((sum, weight, item) => sum + weight * model.demands[item]!, 0);
+  return { prices, worths: model.bins.map((bin) => bin.capacity), demand };
+}
