@@ -51,8 +51,12 @@ describe("the schedule of one run", () => {
       ["notch", 45],
       ["arrow", 22.5],
     ]);
-    // Check value worked out by two independent routes: outer tangent point to the center of the middle bend 11.14159.
-    expect((rows[1]!.Mark as number) - (rows[0]!.Mark as number) - 0.647).toBeCloseTo(11.14159, 5);
+    // By hand: the crest clears 4, so the corner stands 4 + 4(1/cos 22.5° − 1); the leg to it is that over sin 22.5°; the
+    // outer bend starts its setback before the leg, and the conduit to the center is leg, less setbacks, plus arcs.
+    const half = Math.PI / 8;
+    const leg = (4 + 4 * (1 / Math.cos(half) - 1)) / Math.sin(half);
+    const along = leg - 4 * Math.tan(half / 2) - 4 * Math.tan(half) + 4 * half + 4 * half;
+    expect((rows[1]!.Mark as number) - (rows[0]!.Mark as number)).toBeCloseTo(along + 0.647, EXACT);
   });
 
   test("a springback of 5° dials 95 for a 90 from zero, or 90 from −5", () => {
