@@ -1,0 +1,102 @@
+import { FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
+import {
+  BookNumberRegular,
+  DocumentBulletListRegular,
+  FlashRegular,
+  HomeRegular,
+  LineRegular,
+  RulerRegular,
+} from "@fluentui/react-icons";
+import { lazy, Suspense, useState, type ReactElement } from "react";
+import { BendView } from "./bend/BendView";
+import { Fence } from "./components/Fence";
+import { LedgerProvider } from "./hooks/useLedger";
+import { usePaneTheme } from "./hooks/usePaneTheme";
+import { UnitsProvider } from "./hooks/useUnits";
+import { RunView } from "./run/RunView";
+import { StartView } from "./start/StartView";
+import { strings } from "./strings";
+
+// The solver and the tickets load when they are asked for.
+const TotalsView = lazy(() => import("./totals/TotalsView").then(({ TotalsView: view }) => ({ default: view })));
+const ShoeView = lazy(() => import("./shoe/ShoeView").then(({ ShoeView: view }) => ({ default: view })));
+const TicketsView = lazy(() => import("./tickets/TicketsView").then(({ TicketsView: view }) => ({ default: view })));
+
+const VIEWS = ["start", "bend", "run", "shoe", "totals", "tickets"] as const;
+export type ViewName = (typeof VIEWS)[number];
+
+const ICONS: Record<ViewName, ReactElement> = {
+  start: <HomeRegular />,
+  bend: <FlashRegular />,
+  run: <LineRegular />,
+  shoe: <RulerRegular />,
+  totals: <BookNumberRegular />,
+  tickets: <DocumentBulletListRegular />,
+};
+
+/** The pane: six views under one row of tabs, in the theme Office has. */
+export function App() {
+  return (
+    <FluentProvider theme={usePaneTheme()} className="rl-pane">
+      <UnitsProvider>
+        <LedgerProvider>
+          <Views />
+        </LedgerProvider>
+      </UnitsProvider>
+    </FluentProvider>
+  );
+}
+
+function Views() {
+  const [view, setView] = useState<ViewName>("start");
+  return (
+    <>
+      <header className="rl-header">
+        <TabList
+          className="rl-nav"
+          size="small"
+          selectedValue={view}
+          aria-label={strings.app.views}
+          onTabSelect={(_, data) => setView(data.value as ViewName)}
+        >
+          {VIEWS.map((name) => (
+            <Tab
+              key={name}
+              id={`rl-tab-${name}`}
+              aria-controls="rl-view"
+              value={name}
+              icon={ICONS[name]}
+              className="rl-tab"
+            >
+              {strings.views[name]}
+            </Tab>
+          ))}
+        </TabList>
+      </header>
+      <main id="rl-view" className="rl-view" role="tabpanel" aria-labelledby={`rl-tab-${view}`}>
+        <h2 className="rl-title">{strings.views[view]}</h2>
+        <Fence key={view}>
+          <Suspense fallback={<Spinner />}>{viewOf(view, setView)}</Suspense>
+        </Fence>
+      </main>
+    </>
+  );
+}
+
+function viewOf(view: ViewName, setView: (view: ViewName) => void): ReactElement {
+  const toStart = () => setView("start");
+  switch (view) {
+    case "start":
+      return <StartView toRun={() => setView("run")} />;
+    case "bend":
+      return <BendView />;
+    case "run":
+      return <RunView toStart={toStart} />;
+    case "shoe":
+      return <ShoeView />;
+    case "totals":
+      return <TotalsView toStart={toStart} />;
+    case "tickets":
+      return <TicketsView toStart={toStart} />;
+  }
+}

@@ -1,0 +1,96 @@
+import { Spinner } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
+import { readShoes } from "../../src/shop/shoeBook";
+import { buildOneRun } from "../../src/shop/oneRun";
+import { scheduleRun } from "../../src/shop/schedule";
+import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
+import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
+import { attempt } from "../components/attempt";
+import { Choice } from "../components/Choice";
+import { Entry } from "../components/Entry";
+import { Notice } from "../components/Notice";
+import { Section } from "../components/Section";
+import { useLedger } from "../hooks/useLedger";
+import { useUnits } from "../hooks/useUnits";
+import { Marks } from "../run/Marks";
+import { strings } from "../strings";
+import { BendDrawing } from "./BendDrawing";
+import { KindPicker } from "./KindPicker";
+import { BEND_KINDS, type BendField, type BendKind } from "./kinds";
+import { PutInRun } from "./PutInRun";
+import { PutInSheet } from "./PutInSheet";
+import { readFields, routeSteps } from "./readFields";
+
+const t = strings.bend;
+
+/** One bend: choose its kind, say its dimensions, see it to scale with its marks, put it in the sheet. */
+export function BendView() {
+  const { state, tables } = useLedger();
+  const units = useUnits();
+  const [kind, setKind] = useState<BendKind>(BEND_KINDS[0] as BendKind);
+  const [texts, setTexts] = useState<Record<string, string>>({});
+  const [raceway, setRaceway] = useState<Raceway>("EMT");
+  const [size, setSize] = useState<TradeSize>("1/2");
+  const shoes = tables.Shoes?.cells;
+  const shoe = useMemo(() => attempt(() => readShoes(shoes).shoeFor(raceway, size)), [shoes, raceway, size]);
+  const { values, problems } = readFields(kind, own(kind, texts), units.typed);
+  const route = values && routeSteps(kind, values).join(", ");
+  const worked = useMemo(
+    () => (route === undefined ? undefined : attempt(() => buildOneRun(route, raceway, size, shoes))),
+    [route, raceway, size, shoes],
+  );
+  if (state === "loading") return <Spinner label={strings.common.reading} />;
+  const built = worked?.value;
+  const rows = built ? scheduleRun(built) : [];
+  const notBuilt = shoe.problem ?? (worked?.problem ? inFields(worked.problem) : undefined);
+
+  return (
+    <>
+      <KindPicker value={kind.id} onChange={(id) => setKind(BEND_KINDS.find((each) => each.id === id) ?? kind)} />
+      <Section title={kind.title}>
+        <div className="rl-grid">
+          <Choice<Raceway> label={t.raceway} value={raceway} options={RACEWAYS} onChange={setRaceway} />
+          <Choice<TradeSize> label={t.size} value={size} options={TRADE_SIZES} onChange={setSize} />
+          {kind.fields.map((field) => (
+            <Entry
+              key={`${kind.id} ${field.key}`}
+              label={field.label}
+              unit={unitOf(field, units.style)}
+              value={texts[`${kind.id} ${field.key}`] ?? field.first}
+              problem={problems[field.key]}
+              onChange={(text) => setTexts((before) => ({ ...before, [`${kind.id} ${field.key}`]: text }))}
+            />
+          ))}
+        </div>
+        {notBuilt && (
+          <Notice intent="error" title={t.notBuilt}>
+            {notBuilt}
+          </Notice>
+        )}
+      </Section>
+      {values && built && shoe.value && (
+        <>
+          <BendDrawing kind={kind} values={values} built={built} rows={rows} />
+          <Section title={t.marks}>
+            <Marks rows={rows} />
+          </Section>
+          <PutInSheet kind={kind} values={values} raceway={raceway} size={size} shoe={shoe.value} rows={rows} />
+          <PutInRun kind={kind} values={values} raceway={raceway} size={size} />
+        </>
+      )}
+    </>
+  );
+}
+
+/** Each kind keeps its own texts, so that trying another kind loses nothing. */
+const own = (kind: BendKind, texts: Readonly<Record<string, string>>): Record<string, string> =>
+  Object.fromEntries(kind.fields.map(({ key, first }) => [key, texts[`${kind.id} ${key}`] ?? first]));
+
+/** Steps mean nothing to a person who has typed none. */
+const inFields = (problem: string): string => problem.replace(/\bstep \d+: /g, "");
+
+function unitOf({ kind }: BendField, style: string): string | undefined {
+  if (kind === "angle") return "°";
+  if (kind === "count") return undefined;
+  return style === "mm" ? "mm" : "in.";
+}

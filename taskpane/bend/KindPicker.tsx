@@ -1,0 +1,40 @@
+import { useMemo } from "react";
+import { drawBend } from "../../src/drawing/drawBend";
+import { toSvg } from "../../src/drawing/toSvg";
+import { TYPICAL_BENDS } from "../../src/drawing/typicalBends";
+import { strings } from "../strings";
+import { BEND_KINDS, type BendKind } from "./kinds";
+
+/** Width of a small picture [px]. */
+const WIDTH = 84;
+
+/** The kinds of bend as pictures to choose from: one radio group, arrow keys move in it. */
+export function KindPicker({ value, onChange }: { value: BendKind["id"]; onChange(value: BendKind["id"]): void }) {
+  return (
+    <fieldset className="rl-kinds">
+      <legend>{strings.bend.which}</legend>
+      {BEND_KINDS.map((kind) => (
+        <label key={kind.id} className="rl-kind">
+          <input
+            type="radio"
+            name="rl-kind"
+            value={kind.id}
+            checked={kind.id === value}
+            onChange={() => onChange(kind.id)}
+          />
+          <KindPicture id={kind.id} />
+          <span>{kind.title}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function KindPicture({ id }: { id: BendKind["id"] }) {
+  const svg = useMemo(() => {
+    const typical = TYPICAL_BENDS.find(({ shape }) => shape.kind === id);
+    return typical ? toSvg(drawBend(typical, { width: WIDTH })) : "";
+  }, [id]);
+  // The words beside it say what it is.
+  return <span aria-hidden="true" className="rl-kind-picture" dangerouslySetInnerHTML={{ __html: svg }} />;
+}

@@ -1,0 +1,78 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { Notice } from "../components/Notice";
+import { useTask } from "../components/useTask";
+import { joinRoute, splitRoute } from "../run/steps";
+import { useRun } from "../run/useRun";
+import { strings } from "../strings";
+import type { BendKind, Values } from "./kinds";
+import { routeSteps } from "./readFields";
+
+const t = strings.bend.run;
+
+/** Adds the bend to the selected run's route, or makes a run of it. */
+export function PutInRun({
+  kind,
+  values,
+  raceway,
+  size,
+}: {
+  kind: BendKind;
+  values: Values;
+  raceway: string;
+  size: string;
+}) {
+  const run = useRun();
+  const task = useTask();
+  const [done, setDone] = useState<{ words: string; before?: string }>();
+  if (!run.table) return null;
+  const steps = routeSteps(kind, values);
+  const route = run.text("Route");
+  const name = run.text("Run");
+  const add = async () => {
+    const own = splitRoute(route);
+    await run.setCell("Route", joinRoute([...own, ...(own.length > 0 ? steps.slice(kind.lead) : steps)]));
+    setDone({ words: t.added(name), before: route });
+  };
+  const make = async () => {
+    await run.addRun({ Raceway: raceway, Size: size, Route: joinRoute(steps) });
+    setDone({ words: t.made });
+  };
+  return (
+    <div className="rl-stack">
+      <div className="rl-row">
+        {run.row > 0 && (
+          <Button disabledFocusable={task.busy} onClick={() => void task.run(add)}>
+            {t.add(name)}
+          </Button>
+        )}
+        <Button disabledFocusable={task.busy} onClick={() => void task.run(make)}>
+          {t.make}
+        </Button>
+      </div>
+      {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      {done && (
+        <Notice
+          intent="success"
+          actions={
+            done.before === undefined ? undefined : (
+              <Button
+                size="small"
+                onClick={() =>
+                  void task.run(async () => {
+                    await run.setCell("Route", done.before ?? "");
+                    setDone(undefined);
+                  })
+                }
+              >
+                {strings.bend.put.takeBack}
+              </Button>
+            )
+          }
+        >
+          {done.words}
+        </Notice>
+      )}
+    </div>
+  );
+}

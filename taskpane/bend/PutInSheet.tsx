@@ -1,0 +1,116 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { SHOE_COLUMNS } from "../../src/shop/shoeBook";
+import type { ScheduleRow } from "../../src/shop/schedule";
+import type { Shoe } from "../../src/shop/shoe";
+import { Notice } from "../components/Notice";
+import { useTask } from "../components/useTask";
+import type { Before, Place, TableCells } from "../excel";
+import { useLedger } from "../hooks/useLedger";
+import { useWorkbook } from "../hooks/useWorkbook";
+import { strings } from "../strings";
+import { cellName } from "../workbook/address";
+import { columnPlaces } from "../workbook/columns";
+import type { Cell } from "../workbook/items";
+import { bendBlock, blockSize, type BendBlockInput } from "./bendBlock";
+import type { BendKind, Values } from "./kinds";
+
+const t = strings.bend.put;
+
+interface PutInSheetProps {
+  kind: BendKind;
+  values: Values;
+  raceway: string;
+  size: string;
+  shoe: Shoe;
+  rows: readonly ScheduleRow[];
+}
+
+type Step =
+  { at: "ready" } | { at: "asking"; place: Place; taken: number; free: Place } | { at: "written"; before: Before };
+
+/** Writes the bend at the selection as inputs and formulas. Asks before it covers anything, and can take it back. */
+export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInSheetProps) {
+  const workbook = useWorkbook();
+  const { tables, names } = useLedger();
+  const task = useTask();
+  const [step, setStep] = useState<Step>({ at: "ready" });
+  const input: BendBlockInput = {
+    kind,
+    values,
+    raceway,
+    size,
+    radius: radiusCell(tables.Shoes, shoe),
+    bends: rows.filter((row) => row.Mark !== "").length,
+    shoesTable: tables.Shoes ? names.Shoes : undefined,
+  };
+
+  const write = async (place: Place) =>
+    setStep({ at: "written", before: await workbook.writeBlock(place, bendBlock(place, input)) });
+  const ask = async () => {
+    const place = await workbook.readSelection();
+    const { rows: height, columns } = blockSize(input);
+    const { taken, freeRow } = await workbook.lookAt(place, height, columns);
+    if (taken === 0) await write(place);
+    else setStep({ at: "asking", place, taken, free: { ...place, row: freeRow } });
+  };
+
+  return (
+    <div className="rl-stack">
+      <Button appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(ask)}>
+        {t.button}
+      </Button>
+      {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      {step.at === "asking" && (
+        <Notice
+          intent="warning"
+          title={t.taken(step.taken, cellName(step.place.row, step.place.column))}
+          actions={
+            <>
+              <Button size="small" appearance="primary" onClick={() => void task.run(() => write(step.free))}>
+                {t.below(cellName(step.free.row, step.free.column))}
+              </Button>
+              <Button size="small" onClick={() => void task.run(() => write(step.place))}>
+                {t.over}
+              </Button>
+              <Button size="small" onClick={() => setStep({ at: "ready" })}>
+                {strings.common.cancel}
+              </Button>
+            </>
+          }
+        >
+          {t.where}
+        </Notice>
+      )}
+      {step.at === "written" && (
+        <Notice
+          intent="success"
+          actions={
+            <Button
+              size="small"
+              onClick={() =>
+                void task.run(async () => {
+                  await workbook.takeBack(step.before);
+                  setStep({ at: "ready" });
+                })
+              }
+            >
+              {t.takeBack}
+            </Button>
+          }
+        >
+          {t.written(step.before.sheet, cellName(step.before.row, step.before.column))}
+        </Notice>
+      )}
+    </div>
+  );
+}
+
+/** Points at the shoe's own cell where the Shoes table has one, so that a new calibration changes the bend too. */
+function radiusCell(shoes: TableCells | undefined, shoe: Shoe): Cell {
+  const row = /^shoes row (\d+)$/.exec(shoe.source)?.[1];
+  const place = shoes && columnPlaces(shoes.cells[0] ?? [], SHOE_COLUMNS).get("Radius");
+  const cell = row && place !== undefined ? shoes?.cells[Number(row) - 1]?.[place] : undefined;
+  if (!shoes || place === undefined || typeof cell !== "number") return shoe.radius;
+  return `='${shoes.sheet.replace(/'/g, "''")}'!${cellName(shoes.row + Number(row) - 1, shoes.column + place)}`;
+}

@@ -1,0 +1,35 @@
+import { Button } from "@fluentui/react-components";
+import { useLedger } from "../hooks/useLedger";
+import { strings } from "../strings";
+import { Notice } from "./Notice";
+
+/** Shown in place of a view that needs the Runs table: says so, and leads to where one is set up. */
+export function NoRuns({ toStart }: { toStart(): void }) {
+  const { state, problem, reload } = useLedger();
+  if (state === "failed") {
+    return (
+      <Notice
+        intent="error"
+        title={strings.common.notRead}
+        actions={
+          <Button size="small" onClick={() => void reload()}>
+            {strings.common.again}
+          </Button>
+        }
+      >
+        {problem}
+      </Notice>
+    );
+  }
+  return (
+    <Notice
+      actions={
+        <Button size="small" appearance="primary" onClick={toStart}>
+          {strings.common.toStart}
+        </Button>
+      }
+    >
+      {strings.common.noRuns}
+    </Notice>
+  );
+}

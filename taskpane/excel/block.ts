@@ -1,0 +1,72 @@
+import type { Cell } from "../workbook/items";
+import { batch } from "./batch";
+import type { Place } from "./selection";
+
+/** Cells to write (values or formulas) with their number formats; both of the same shape. */
+export interface Block {
+  cells: Cell[][];
+  formats: string[][];
+  /** Zero-based rows of the block to print in bold. */
+  bold: number[];
+}
+
+/** What stood in a block's place before it was written: enough to put it back. */
+export interface Before extends Place {
+  formulas: Cell[][];
+  formats: string[][];
+}
+
+/** How many cells of a place are taken, and the first row below everything in the sheet. */
+export function lookAt(place: Place, rows: number, columns: number): Promise<{ taken: number; freeRow: number }> {
+  return batch(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(place.sheet);
+    const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
+    const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,rowCount");
+    await context.sync();
+    const taken = range.formulas.flat().filter((cell) => cell !== "" && cell !== null).length;
+    return { taken, freeRow: used.isNullObject ? 0 : used.rowIndex + used.rowCount + 1 };
+  });
+}
+
+/** Writes a block and selects it. Ask {@link lookAt} first: this writes over what is there. */
+export function writeBlock(place: Place, block: Block): Promise<Before> {
+  return batch(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(place.sheet);
+    const [rows, columns] = [block.cells.length, block.cells[0]?.length ?? 0];
+    const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas,numberFormat");
+    await context.sync();
+    const before = { ...place, formulas: range.formulas as Cell[][], formats: range.numberFormat as string[][] };
+    range.numberFormat = block.formats;
+    range.formulas = block.cells;
+    for (const row of block.bold) {
+      sheet.getRangeByIndexes(place.row + row, place.column, 1, columns).format.font.bold = true;
+    }
+    range.format.autofitColumns();
+    sheet.activate();
+    range.select();
+    await context.sync();
+    return before;
+  });
+}
+
+/** Puts back what stood there before a block was written. */
+export function takeBack(before: Before): Promise<void> {
+  return batch(async (context) => {
+    const [rows, columns] = [before.formulas.length, before.formulas[0]?.length ?? 0];
+    const sheet = context.workbook.worksheets.getItem(before.sheet);
+    const range = sheet.getRangeByIndexes(before.row, before.column, rows, columns);
+    range.format.font.bold = false;
+    range.numberFormat = before.formats;
+    range.formulas = before.formulas;
+    await context.sync();
+  });
+}
+
+/** Writes cells of one place without asking: for cells that are ours, such as a run's route. */
+export function writeCells(place: Place, cells: Cell[][]): Promise<void> {
+  return batch(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(place.sheet);
+    sheet.getRangeByIndexes(place.row, place.column, cells.length, cells[0]?.length ?? 0).formulas = cells;
+    await context.sync();
+  });
+}

@@ -1,0 +1,39 @@
+import { batch } from "./batch";
+
+/** One table of the workbook: its name, its sheet and its headers. */
+export interface TableInfo {
+  name: string;
+  sheet: string;
+  headers: string[];
+}
+
+/** What stands in the workbook: enough to see what would be in the way. */
+export interface Contents {
+  sheets: string[];
+  /** Formula of A1 for each sheet, in the order of `sheets`. */
+  corners: string[];
+  tables: TableInfo[];
+}
+
+/** Lists sheets and tables in two round trips. */
+export function readContents(): Promise<Contents> {
+  return batch(async (context) => {
+    const { worksheets, tables } = context.workbook;
+    worksheets.load("items/name");
+    tables.load("items/name");
+    await context.sync();
+    const corners = worksheets.items.map((sheet) => sheet.getRange("A1").load("formulas"));
+    const headers = tables.items.map((table) => table.getHeaderRowRange().load("values"));
+    const sheets = tables.items.map((table) => table.worksheet.load("name"));
+    await context.sync();
+    return {
+      sheets: worksheets.items.map((sheet) => sheet.name),
+      corners: corners.map((range) => String(range.formulas[0]?.[0] ?? "")),
+      tables: tables.items.map((table, index) => ({
+        name: table.name,
+        sheet: sheets[index]?.name ?? "",
+        headers: (headers[index]?.values[0] ?? []).map(String),
+      })),
+    };
+  });
+}

@@ -1,0 +1,18 @@
+/**
+ * Everything the pane asks of the workbook. The views call these and never Office.js itself. The part of the API in
+ * use: Excel.run; workbook.worksheets (items, add, getItem, onChanged), workbook.tables (items, getItem),
+ * workbook.settings (items, add), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
+ * getRange, getRangeByIndexes, getUsedRangeOrNullObject, tables.add; table.name, worksheet, getRange,
+ * getHeaderRowRange, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
+ * select, format.font.bold, format.autofitColumns, dataValidation.rule.
+ */
+export * from "./addRows";
+export * from "./batch";
+export * from "./block";
+export * from "./contents";
+export * from "./events";
+export * from "./names";
+export * from "./readTables";
+export * from "./selection";
+export * from "./settings";
+export * from "./setUp";

@@ -1,0 +1,18 @@
+import { RESULTS, TABLES, type ItemName } from "../workbook/items";
+import { readSettings, writeSettings } from "./settings";
+
+/** What this workbook calls our tables and result sheets. */
+export type Names = Record<ItemName, string>;
+
+const KEY = "raceway-ledger.names";
+
+export const defaultNames = (): Names =>
+  Object.fromEntries([...TABLES, ...RESULTS].map((name) => [name, name])) as Names;
+
+/** The names in use: the workbook's own, or ours where it says nothing. */
+export async function readNames(): Promise<Names> {
+  const [stored] = await readSettings([KEY]);
+  return { ...defaultNames(), ...(typeof stored === "object" ? (stored as Partial<Names>) : {}) };
+}
+
+export const writeNames = (names: Names): Promise<void> => writeSettings({ [KEY]: names });

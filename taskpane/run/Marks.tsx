@@ -1,0 +1,45 @@
+import type { ScheduleRow } from "../../src/shop/schedule";
+import { showDegrees } from "../../src/units/show";
+import { useUnits } from "../hooks/useUnits";
+import { strings } from "../strings";
+
+const t = strings.run.marks;
+
+/** The schedule of a run, piece by piece: what to cut, where to mark, what to line up and how to turn. */
+export function Marks({ rows }: { rows: readonly ScheduleRow[] }) {
+  const pieces = [...new Set(rows.map((row) => row.Piece))];
+  return (
+    <>
+      {pieces.map((piece) => (
+        <Piece key={piece} rows={rows.filter((row) => row.Piece === piece)} />
+      ))}
+    </>
+  );
+}
+
+function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
+  const units = useUnits();
+  const first = rows[0];
+  if (!first) return null;
+  const bends = rows.filter((row) => row.Mark !== "");
+  return (
+    <div className="rl-card">
+      <h4>{t.piece(String(first.Piece), units.show(Number(first["Cut length"])))}</h4>
+      {bends.length === 0 && <p>{t.straight}</p>}
+      <ol className="rl-bends">
+        {bends.map((row, index) => (
+          <li key={index}>
+            <strong>{t.mark(units.show(Number(row.Mark)))}</strong>{" "}
+            {t.setting(String(row["Line up"]), String(row.Hook), dialText(row.Dial))}
+            <br />
+            {t.bend(showDegrees(Number(row.Angle)), String(row.Kind), String(row.Turn))}
+            {row.Note !== "" && <div className="rl-hint">{row.Note}</div>}
+          </li>
+        ))}
+      </ol>
+      {bends.length === 0 && first.Note !== "" && <div className="rl-hint">{first.Note}</div>}
+    </div>
+  );
+}
+
+const dialText = (dial: string | number): string => (typeof dial === "number" ? showDegrees(dial) : dial);

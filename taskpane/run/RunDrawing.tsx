@@ -1,0 +1,5 @@
+import type { BuiltRun } from "../../src/shop/buildRun";
+
+export function RunDrawing(_: { built: BuiltRun }) {
+  return null;
+}

@@ -1,0 +1,70 @@
+import { useEffect, useState } from "react";
+import { RACEWAYS, readRaceway } from "../../src/raceway/raceway";
+import { readTradeSize, TRADE_SIZES } from "../../src/raceway/tradeSize";
+import { toNumber } from "../../src/units/number";
+import { attempt } from "../components/attempt";
+import { Choice } from "../components/Choice";
+import { Entry } from "../components/Entry";
+import { Notice } from "../components/Notice";
+import { useTask } from "../components/useTask";
+import { strings } from "../strings";
+import type { SelectedRun } from "./useRun";
+
+const t = strings.run.fields;
+
+/** Name, raceway, size and quantity of the selected run, written to its row as they change. */
+export function RunFields({ run }: { run: SelectedRun }) {
+  const task = useTask();
+  const set = (column: string, value: string | number) => void task.run(() => run.setCell(column, value));
+  const raceway = attempt(() => readRaceway(run.text("Raceway")));
+  const size = attempt(() => readTradeSize(run.text("Size")));
+  return (
+    <>
+      <div className="rl-grid">
+        <CellEntry label={t.name} text={run.text("Run")} onDone={(value) => set("Run", value)} />
+        {run.has("Quantity") && (
+          <CellEntry
+            label={t.quantity}
+            text={run.text("Quantity")}
+            check={(value) => toNumber(Number(value || 1), t.quantity, { min: 1, integer: true })}
+            onDone={(value) => set("Quantity", Number(value || 1))}
+          />
+        )}
+        <Choice
+          label={t.raceway}
+          value={raceway.value ?? run.text("Raceway")}
+          options={withOther(RACEWAYS, raceway.value ?? run.text("Raceway"))}
+          onChange={(value) => set("Raceway", value)}
+        />
+        <Choice
+          label={t.size}
+          value={size.value ?? run.text("Size")}
+          options={withOther(TRADE_SIZES, size.value ?? run.text("Size"))}
+          onChange={(value) => set("Size", value)}
+        />
+      </div>
+      {task.problem && <Notice intent="error">{task.problem}</Notice>}
+    </>
+  );
+}
+
+/** What stands in the cell stays choosable even when it is none of the known values. */
+const withOther = (known: readonly string[], value: string): string[] =>
+  known.includes(value) ? [...known] : [value, ...known];
+
+interface CellEntryProps {
+  label: string;
+  text: string;
+  check?(value: string): unknown;
+  onDone(value: string): void;
+}
+
+function CellEntry({ label, text, check, onDone }: CellEntryProps) {
+  const [value, setValue] = useState(text);
+  useEffect(() => setValue(text), [text]);
+  const problem = check && attempt(() => check(value)).problem;
+  const commit = () => {
+    if (!problem && value !== text) onDone(value);
+  };
+  return <Entry label={label} value={value} onChange={setValue} onCommit={commit} problem={problem} />;
+}

@@ -1,0 +1,122 @@
+import { Button, Spinner, Tab, TabList } from "@fluentui/react-components";
+import { AddRegular } from "@fluentui/react-icons";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { Choice } from "../components/Choice";
+import { NoRuns } from "../components/NoRuns";
+import { Notice } from "../components/Notice";
+import { Section } from "../components/Section";
+import { useTask } from "../components/useTask";
+import { useLedger } from "../hooks/useLedger";
+import { strings } from "../strings";
+import { Findings } from "./Findings";
+import { Marks } from "./Marks";
+import { RunDrawing } from "./RunDrawing";
+import { RunFields } from "./RunFields";
+import { StepList } from "./StepList";
+import { joinRoute, splitRoute } from "./steps";
+import { useRun, type SelectedRun } from "./useRun";
+import { workOut } from "./workOut";
+
+const t = strings.run;
+
+/** A run as a list of steps beside its drawing, its checks and its marks. Follows the selected row of Runs. */
+export function RunView({ toStart }: { toStart(): void }) {
+  const { state } = useLedger();
+  const run = useRun();
+  const task = useTask();
+  if (state === "loading") return <Spinner label={strings.common.reading} />;
+  if (!run.table) return <NoRuns toStart={toStart} />;
+  return (
+    <>
+      <RunPicker run={run} onAdd={() => void task.run(() => run.addRun())} busy={task.busy} />
+      {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      {run.row === 0 ? <p>{t.empty}</p> : <RunBuilder key={run.row} run={run} />}
+    </>
+  );
+}
+
+function RunPicker({ run, onAdd, busy }: { run: SelectedRun; onAdd(): void; busy: boolean }) {
+  const { selectRun } = useLedger();
+  return (
+    <div className="rl-row rl-row-end">
+      {run.runs.length > 0 && (
+        <Choice
+          label={t.which}
+          value={String(run.row)}
+          options={run.runs.map(({ row, name }) => ({ value: String(row), text: name }))}
+          onChange={(row) => void selectRun(Number(row)).catch(() => undefined)}
+        />
+      )}
+      <Button size="small" icon={<AddRegular />} onClick={onAdd} disabledFocusable={busy}>
+        {t.add}
+      </Button>
+    </div>
+  );
+}
+
+function RunBuilder({ run }: { run: SelectedRun }) {
+  const { tables } = useLedger();
+  const task = useTask();
+  const route = run.text("Route");
+  const [steps, setSteps] = useState(() => splitRoute(route));
+  const [part, setPart] = useState<"marks" | "checks">("checks");
+  const list = useRef<HTMLDivElement>(null);
+  const inSheet = useRef(route);
+
+  // The sheet was edited: its words are the ones that count.
+  useEffect(() => {
+    if (inSheet.current === route) return;
+    inSheet.current = route;
+    setSteps((own) => (joinRoute(own) === joinRoute(splitRoute(route)) ? own : splitRoute(route)));
+  }, [route]);
+
+  const commit = (next: string[]) => {
+    setSteps(next);
+    const text = joinRoute(next);
+    if (text === joinRoute(splitRoute(inSheet.current))) return;
+    inSheet.current = text;
+    void task.run(() => run.setCell("Route", text));
+  };
+
+  const draft = joinRoute(steps);
+  const cells = run.table?.cells;
+  const worked = useMemo(
+    () => workOut(cells ?? [], run.row, draft, tables.Shoes?.cells),
+    [cells, run.row, draft, tables.Shoes],
+  );
+  const notes = useMemo(() => notesOf(worked), [worked]);
+  const toStep = (step: number) =>
+    list.current?.querySelectorAll<HTMLInputElement>(".rl-steps input")[step - 1]?.focus();
+
+  return (
+    <>
+      <RunFields run={run} />
+      <div ref={list}>
+        <Section title={t.steps.title}>
+          <StepList steps={steps} notes={notes} onDraft={setSteps} onCommit={commit} />
+          {task.problem && <Notice intent="error">{task.problem}</Notice>}
+        </Section>
+      </div>
+      {worked.built && <RunDrawing built={worked.built} />}
+      {draft !== "" && (
+        <>
+          <TabList
+            size="small"
+            selectedValue={part}
+            onTabSelect={(_, data) => setPart(data.value as "marks" | "checks")}
+            aria-label={t.parts}
+          >
+            <Tab value="checks">{t.checks.tab(worked.problem ? 1 : worked.findings.length)}</Tab>
+            <Tab value="marks">{t.marks.tab}</Tab>
+          </TabList>
+          {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <Marks rows={worked.schedule} />}
+        </>
+      )}
+    </>
+  );
+}
+
+/** The words that stand under a step's field, by step number. */
+function notesOf({ problem, step }: { problem: string; step: number | undefined }): Map<number, string> {
+  return step === undefined ? new Map() : new Map([[step, problem.replace(/^step \d+: /, "")]]);
+}

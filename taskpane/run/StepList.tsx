@@ -1,0 +1,133 @@
+import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { AddRegular, ArrowDownRegular, ArrowUpRegular, DeleteRegular } from "@fluentui/react-icons";
+import { useEffect, useId, useRef, useState, type KeyboardEvent } from "react";
+import { strings } from "../strings";
+import { moveStep, stepProblem } from "./steps";
+
+interface StepListProps {
+  steps: readonly string[];
+  /** Words about a step that reads but cannot be built, by its number. */
+  notes: ReadonlyMap<number, string>;
+  /** Each keystroke, for the drawing. */
+  onDraft(steps: string[]): void;
+  /** The person is done with a change: it goes into the sheet. */
+  onCommit(steps: string[]): void;
+}
+
+const t = strings.run.steps;
+
+/** The steps of a route, one field each: add, reorder, remove, by mouse or by keyboard. */
+export function StepList({ steps, notes, onDraft, onCommit }: StepListProps) {
+  const list = useRef<HTMLOListElement>(null);
+  const focusNext = useRef<number | undefined>(undefined);
+  const help = useId();
+  useEffect(() => {
+    const index = focusNext.current;
+    if (index === undefined) return;
+    focusNext.current = undefined;
+    const input = list.current?.querySelectorAll("input")[index];
+    input?.focus();
+    input?.select();
+  }, [steps]);
+
+  const move = (index: number, by: -1 | 1) => {
+    focusNext.current = Math.max(0, Math.min(steps.length - 1, index + by));
+    onCommit(moveStep(steps, index, by));
+  };
+  const remove = (index: number) => {
+    focusNext.current = Math.min(index, steps.length - 2);
+    onCommit(steps.filter((_, place) => place !== index));
+  };
+  const add = (text: string) => {
+    focusNext.current = steps.length;
+    onCommit([...steps, text]);
+  };
+  const onKey = (event: KeyboardEvent, index: number) => {
+    const typing = event.target instanceof HTMLInputElement && event.target.value !== "";
+    if (event.altKey && event.key === "ArrowUp") move(index, -1);
+    else if (event.altKey && event.key === "ArrowDown") move(index, 1);
+    else if (event.key === "Delete" && (event.altKey || !typing)) remove(index);
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <>
+      <p id={help} className="rl-hint">
+        {t.help}
+      </p>
+      {steps.length === 0 && <p>{t.empty}</p>}
+      <ol className="rl-steps" ref={list}>
+        {steps.map((step, index) => {
+          const problem = stepProblem(step, index + 1) ?? notes.get(index + 1);
+          return (
+            <li key={index} onKeyDown={(event) => onKey(event, index)}>
+              <Field validationState={problem ? "error" : "none"} validationMessage={problem} size="small">
+                <Input
+                  size="small"
+                  value={step}
+                  aria-label={t.label(index + 1)}
+                  aria-describedby={help}
+                  spellCheck={false}
+                  autoComplete="off"
+                  onChange={(_, data) => onDraft(steps.map((old, place) => (place === index ? data.value : old)))}
+                  onBlur={() => onCommit([...steps])}
+                  onKeyDown={(event) => {
+                    if (event.key === "Enter") onCommit([...steps]);
+                  }}
+                />
+              </Field>
+              <span className="rl-step-tools">
+                <Button
+                  size="small"
+                  appearance="subtle"
+                  icon={<ArrowUpRegular />}
+                  aria-label={t.up(index + 1)}
+                  title={t.up(index + 1)}
+                  disabledFocusable={index === 0}
+                  onClick={() => move(index, -1)}
+                />
+                <Button
+                  size="small"
+                  appearance="subtle"
+                  icon={<ArrowDownRegular />}
+                  aria-label={t.down(index + 1)}
+                  title={t.down(index + 1)}
+                  disabledFocusable={index === steps.length - 1}
+                  onClick={() => move(index, 1)}
+                />
+                <Button
+                  size="small"
+                  appearance="subtle"
+                  icon={<DeleteRegular />}
+                  aria-label={t.remove(index + 1)}
+                  title={t.remove(index + 1)}
+                  onClick={() => remove(index)}
+                />
+              </span>
+            </li>
+          );
+        })}
+      </ol>
+      <AddStep onAdd={add} />
+    </>
+  );
+}
+
+function AddStep({ onAdd }: { onAdd(text: string): void }) {
+  const [sample, setSample] = useState<string>(t.samples[0]?.text ?? "");
+  return (
+    <div className="rl-row">
+      <Select size="small" aria-label={t.kind} value={sample} onChange={(_, data) => setSample(data.value)}>
+        {t.samples.map(({ name, text }) => (
+          <option key={text} value={text}>
+            {`${name}: ${text}`}
+          </option>
+        ))}
+      </Select>
+      <Button size="small" icon={<AddRegular />} onClick={() => onAdd(sample)}>
+        {t.add}
+      </Button>
+    </div>
+  );
+}

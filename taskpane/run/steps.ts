@@ -1,0 +1,32 @@
+import { readStep } from "../../src/route/readStep";
+import { attempt } from "../components/attempt";
+
+/** The steps of a route as their writer worded them; the same partings as the route reader's. */
+export const splitRoute = (route: string): string[] =>
+  route
+    .split(/[,;\r\n]/)
+    .map((step) => step.trim())
+    .filter((step) => step !== "");
+
+/** Route text of a list of steps; empty ones are left out. */
+export const joinRoute = (steps: readonly string[]): string =>
+  steps
+    .map((step) => step.trim())
+    .filter((step) => step !== "")
+    .join(", ");
+
+/** What is wrong with one step's words, without the number (the step stands beside it); undefined when they read. */
+export function stepProblem(step: string, number: number): string | undefined {
+  if (step.trim() === "") return undefined;
+  return attempt(() => readStep(step, number)).problem?.replace(/^step \d+: /, "");
+}
+
+/** The list with one step moved up or down; the same list when it cannot move. */
+export function moveStep(steps: readonly string[], index: number, by: -1 | 1): string[] {
+  const to = index + by;
+  const moved = [...steps];
+  const [step] = moved.splice(index, 1);
+  if (step === undefined || to < 0 || to > moved.length) return [...steps];
+  moved.splice(to, 0, step);
+  return moved;
+}

@@ -1,0 +1,68 @@
+import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
+import { checkBuiltRun } from "../../src/shop/checks";
+import type { Finding } from "../../src/shop/findings";
+import { RUN_COLUMNS, readRuns } from "../../src/shop/runsTable";
+import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule";
+import { readShoes } from "../../src/shop/shoeBook";
+import { attempt } from "../components/attempt";
+import { columnPlaces } from "../workbook/columns";
+import type { Cell } from "../workbook/items";
+
+/** A check with the step it speaks of, where it speaks of one. */
+export interface PlacedFinding extends Finding {
+  step: number | undefined;
+}
+
+/** A run as src/ works it out, or the words for why it cannot. */
+export interface WorkedRun {
+  built?: BuiltRun;
+  schedule: ScheduleRow[];
+  findings: PlacedFinding[];
+  /** What keeps the run from being built, and the step it names. */
+  problem: string;
+  step: number | undefined;
+}
+
+const NOTHING: WorkedRun = { schedule: [], findings: [], problem: "", step: undefined };
+
+/**
+ * Works out one row of a Runs table with a route that may still be a draft.
+ * @param cells the table, header row first; @param row 1 for the first row under the header
+ * @param shoes the Shoes table's cells; undefined: the built-in shoes
+ */
+export function workOut(
+  cells: readonly (readonly Cell[])[],
+  row: number,
+  route: string,
+  shoes: readonly (readonly Cell[])[] | undefined,
+): WorkedRun {
+  const headers = cells[0] ?? [];
+  const own = [...(cells[row] ?? [])];
+  if (route.trim() === "") return NOTHING;
+  const tried = attempt(() => {
+    const place = columnPlaces(headers, RUN_COLUMNS).get("Route");
+    if (place !== undefined) own[place] = route;
+    const read = readRuns([headers, own])[0];
+    if (!read) return NOTHING;
+    if ("problem" in read) return failed(read.problem);
+    const built = buildRun(read.run, readShoes(shoes).shoeFor(read.run.raceway, read.run.size));
+    const findings = checkBuiltRun(built, 2023).map((finding) => ({
+      ...finding,
+      step: stepOf(finding.finding, built),
+    }));
+    return { built, schedule: scheduleRun(built), findings, problem: "", step: undefined };
+  });
+  return tried.value ?? failed(tried.problem ?? "");
+}
+
+const failed = (problem: string): WorkedRun => ({ ...NOTHING, problem, step: stepOf(problem) });
+
+/** The step that words speak of: by its number, or by a bend of a piece. */
+function stepOf(words: string, built?: BuiltRun): number | undefined {
+  const step = /\bstep (\d+)/.exec(words);
+  if (step) return Number(step[1]);
+  const bend = /\bpiece (\d+), bend (\d+)/.exec(words);
+  if (!bend || !built) return undefined;
+  const piece = built.pulls.flatMap((pull) => pull.pieces).find(({ number }) => number === Number(bend[1]));
+  return piece?.bends[Number(bend[2]) - 1]?.corner.step;
+}

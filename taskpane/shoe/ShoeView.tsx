@@ -1,0 +1,3 @@
+export function ShoeView() {
+  return null;
+}

@@ -1,0 +1,86 @@
+import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
+import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
+import { builtInShoe, SHOE_COLUMNS } from "../../src/shop/shoeBook";
+import type { NewResult, NewTable } from "../excel";
+import { attempt } from "../components/attempt";
+import type { Cell, ResultName, TableName } from "./items";
+import type { Names } from "../excel/names";
+import { RUN_HEADERS, runRowCells } from "./runRow";
+
+/** Headers of each table a new workbook gets. */
+export const HEADERS: Record<TableName, readonly string[]> = {
+  Runs: RUN_HEADERS,
+  Shoes: SHOE_COLUMNS.map(({ name }) => name),
+  Stock: ["Raceway", "Size", "Length", "On hand", "Price"],
+  Prices: ["Item", "Unit", "Price"],
+  Labor: ["Operation", "Minutes"],
+};
+
+/** What a portable bender bends: the shoes a new Shoes table starts with. */
+const SHOP_RACEWAYS: readonly Raceway[] = ["EMT", "IMC", "RMC", "PVC-coated RMC"];
+const SHOP_SIZES: readonly TradeSize[] = ["1/2", "3/4", "1"];
+
+/** Rows as records, by header. */
+export type Rows = readonly Readonly<Record<string, Cell>>[];
+
+/** A table to make, with drop-downs for raceway and size, filled with rows or with one empty row. */
+export function newTable(table: TableName, sheet: string, names: Names, rows: Rows = startRows(table)): NewTable {
+  const headers = [...HEADERS[table]];
+  const lines = rows.length > 0 ? rows : [{}];
+  const body = lines.map((given, index) =>
+    table === "Runs"
+      ? runRowCells(headers, index + 1, 0, given, names.Shoes)
+      : headers.map((header) => given[header] ?? ""),
+  );
+  const choices = [
+    { column: headers.indexOf("Raceway"), list: [...RACEWAYS] },
+    { column: headers.indexOf("Size"), list: [...TRADE_SIZES] },
+  ];
+  return {
+    sheet,
+    table: names[table],
+    cells: [headers, ...body],
+    formats: headers.map((header) => (TEXT_COLUMNS.includes(header) ? "@" : "General")),
+    choices: choices.filter(({ column }) => column >= 0),
+  };
+}
+
+/** Columns whose cells stay text: Excel would make dates of 1/2 and 3-4. */
+const TEXT_COLUMNS = ["Run", "Size", "Made for"];
+
+const startRows = (table: TableName): Rows => (table === "Shoes" ? shoeRows() : []);
+
+function shoeRows(): Rows {
+  return SHOP_RACEWAYS.flatMap((raceway) =>
+    SHOP_SIZES.flatMap((size): Rows => {
+      const { value: shoe } = attempt(() => builtInShoe(raceway, size));
+      if (!shoe) return [];
+      return [
+        {
+          Raceway: raceway,
+          Size: size,
+          Radius: shoe.radius,
+          Deduct: shoe.deduct,
+          Springback: shoe.springback,
+          "Dial from": shoe.dialFrom,
+          "Dial to": shoe.dialTo,
+          "Dial start": shoe.dialStart,
+          "Shortest tail": shoe.shortestTail,
+        },
+      ];
+    }),
+  );
+}
+
+/** The formula behind each result sheet. */
+export function newResult(result: ResultName, sheet: string, names: Names): NewResult {
+  const all = (table: TableName) => `${names[table]}[#All]`;
+  const formulas: Record<ResultName, string> = {
+    Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")})`,
+    Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")})`,
+    "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")})`,
+    Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")})`,
+    "Cutting plan": `JOB.CUTS(${all("Runs")},${all("Stock")},${all("Shoes")})`,
+  };
+  return { sheet, formula: `=CONDUIT.${formulas[result]}` };
+}

@@ -1,0 +1,90 @@
+import { RUN_COLUMNS } from "../../src/shop/runsTable";
+import { SHOE_COLUMNS } from "../../src/shop/shoeBook";
+import type { Column } from "../../src/table/headerTable";
+import { attempt } from "../components/attempt";
+import { sameName, type Contents, type Names } from "../excel";
+import { strings } from "../strings";
+import { missingColumns } from "./columns";
+import { RESULTS, TABLES, type ItemName, type TableName } from "./items";
+import { HEADERS } from "./newTables";
+
+/** What becomes of one table or result sheet when the workbook is set up. */
+export interface PlanItem {
+  item: ItemName;
+  /** Already in the workbook, and left as it is. */
+  there: boolean;
+  /** Sheet to make; another than the item's own name where that is taken. */
+  sheet: string;
+  /** Our name for it is taken by something of the person's. */
+  taken: boolean;
+}
+
+/** What there is to make in a workbook, so that nothing in it is written over. */
+export function planSetUp(contents: Contents, names: Names): PlanItem[] {
+  const sheets = [...contents.sheets];
+  return [...TABLES, ...RESULTS].map((item): PlanItem => {
+    if (isThere(contents, names, item)) return { item, there: true, sheet: names[item], taken: false };
+    const sheet = freeSheetName(item, contents, sheets);
+    sheets.push(sheet);
+    return { item, there: false, sheet, taken: sheet !== item };
+  });
+}
+
+/** The names a plan leads to. A table is called as its sheet, without what a table's name cannot hold. */
+export function plannedNames(plan: readonly PlanItem[], names: Names): Names {
+  const next = { ...names };
+  for (const { item, there, sheet } of plan) if (!there) next[item] = isTable(item) ? tableName(sheet) : sheet;
+  return next;
+}
+
+export const isTable = (item: ItemName): item is TableName => (TABLES as readonly string[]).includes(item);
+
+export const tableName = (sheet: string): string => sheet.trim().replace(/[^\p{L}\p{N}_]/gu, "_");
+
+/** Why a sheet cannot be called so; undefined when it can. */
+export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], contents: Contents): string | undefined {
+  const t = strings.start.names;
+  const sheet = item.sheet.trim();
+  if (sheet === "") return t.empty;
+  if (sheet.length > 31) return t.tooLong(sheet.length);
+  if (/[[\]:*?/\\]|^'|'$/.test(sheet)) return t.characters;
+  if (isTable(item.item) && !/^[\p{L}_]/u.test(sheet)) return t.letterFirst;
+  const others = plan.filter((other) => other !== item && !other.there).map((other) => other.sheet.trim());
+  if ([...contents.sheets, ...others].some((name) => sameName(name, sheet))) return t.sheetTaken(sheet);
+  const tables = contents.tables.map(({ name }) => name);
+  if (isTable(item.item) && tables.some((name) => sameName(name, tableName(sheet)))) return t.tableTaken(sheet);
+  return undefined;
+}
+
+/** Columns a table of ours must have to be used as it is. */
+export const columnsOf = (table: TableName): readonly Column[] => {
+  if (table === "Runs") return RUN_COLUMNS;
+  if (table === "Shoes") return SHOE_COLUMNS;
+  const firstOnly = table === "Stock" ? 3 : 1;
+  return HEADERS[table].map((name, place) => ({ name, required: place < firstOnly }));
+};
+
+/** Needed columns that a table lacks; every one of them when its headers cannot be told apart. */
+export function lacking(table: TableName, headers: readonly string[]): string[] {
+  const columns = columnsOf(table);
+  const all = columns.filter(({ required }) => required).map(({ name }) => name);
+  return attempt(() => missingColumns(headers, columns)).value ?? all;
+}
+
+function isThere(contents: Contents, names: Names, item: ItemName): boolean {
+  if (!isTable(item)) {
+    const place = contents.sheets.findIndex((name) => sameName(name, names[item]));
+    return place >= 0 && /^=\s*CONDUIT\./i.test(contents.corners[place] ?? "");
+  }
+  const table = contents.tables.find(({ name }) => sameName(name, names[item]));
+  return table !== undefined && lacking(item, table.headers).length === 0;
+}
+
+/** The name, or the name with a number behind it where a sheet or table is called so already. */
+export function freeSheetName(name: string, contents: Contents, sheets: readonly string[] = contents.sheets): string {
+  const taken = [...sheets, ...contents.tables.map((table) => table.name)];
+  const isTaken = (candidate: string) =>
+    taken.some((other) => sameName(other, candidate) || sameName(other, tableName(candidate)));
+  if (!isTaken(name)) return name;
+  for (let number = 2; ; number++) if (!isTaken(`${name} ${number}`)) return `${name} ${number}`;
+}

@@ -1,0 +1,48 @@
+import { screen } from "@testing-library/react";
+import { FakeBook } from "./support/fakeBook";
+import { showPane } from "./support/showPane";
+
+const pressSetUp = async (book?: FakeBook) => {
+  const shown = await showPane(book);
+  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  return shown;
+};
+
+test("an empty workbook gets five tables and five result sheets", async () => {
+  const { book } = await pressSetUp();
+  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor"]);
+  expect(book.sheets.map(({ name }) => name)).toEqual([
+    "Sheet1",
+    "Runs",
+    "Shoes",
+    "Stock",
+    "Prices",
+    "Labor",
+    "Schedule",
+    "Takeoff",
+    "Bend counts",
+    "Checks",
+    "Cutting plan",
+  ]);
+  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All])");
+});
+
+test("sizes are text, so that 1/2 does not become a date, and have a drop-down", async () => {
+  const { book } = await pressSetUp();
+  const runs = book.sheet("Runs");
+  const size = book.cellsOf("Runs")[0]?.indexOf("Size") ?? -1;
+  expect(runs.formats.get(`1,${size}`)).toBe("@");
+  expect(runs.rules.find(({ column }) => column === size)?.rule).toMatchObject({
+    list: { source: expect.stringMatching(/^1\/2,3\/4,1,/) },
+  });
+});
+
+test("a sheet of the person's named Runs stays; another name is offered", async () => {
+  const book = new FakeBook();
+  book.addSheet("Runs", [["my own"]]);
+  await pressSetUp(book);
+  expect(book.sheet("Runs").at(0, 0)).toBe("my own");
+  expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
+  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs_2[#All],Shoes[#All])");
+});

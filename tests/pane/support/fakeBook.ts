@@ -1,0 +1,86 @@
+/** A workbook in memory for the pane's tests: cells as they were written, no calculation. */
+export type Cell = string | number | boolean;
+
+export interface FakeTable {
+  name: string;
+  sheet: FakeSheet;
+  row: number;
+  column: number;
+  rows: number;
+  columns: number;
+}
+
+export class FakeSheet {
+  readonly cells = new Map<string, Cell>();
+  readonly formats = new Map<string, string>();
+  readonly bold = new Set<number>();
+  readonly rules: { row: number; column: number; rows: number; rule: unknown }[] = [];
+
+  constructor(public name: string) {}
+
+  at = (row: number, column: number): Cell => this.cells.get(`${row},${column}`) ?? "";
+
+  put(row: number, column: number, value: Cell): void {
+    if (value === "") this.cells.delete(`${row},${column}`);
+    else this.cells.set(`${row},${column}`, value);
+  }
+}
+
+export class FakeBook {
+  readonly sheets: FakeSheet[] = [new FakeSheet("Sheet1")];
+  readonly tables: FakeTable[] = [];
+  readonly settings = new Map<string, unknown>();
+  active = this.sheets[0] as FakeSheet;
+  selected = { sheet: this.sheets[0] as FakeSheet, row: 0, column: 0, rows: 1, columns: 1 };
+  readonly selectionHandlers = new Set<() => unknown>();
+  readonly changeHandlers = new Set<() => unknown>();
+  /** Round trips so far. */
+  syncs = 0;
+
+  sheet(name: string): FakeSheet {
+    const found = this.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+    if (!found) throw Object.assign(new Error(`no sheet ${name}`), { code: "ItemNotFound" });
+    return found;
+  }
+
+  table(name: string): FakeTable {
+    const found = this.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
+    if (!found) throw Object.assign(new Error(`no table ${name}`), { code: "ItemNotFound" });
+    return found;
+  }
+
+  addSheet(name: string, rows: Cell[][] = []): FakeSheet {
+    if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) {
+      throw Object.assign(new Error(`sheet ${name} is there`), { code: "ItemAlreadyExists" });
+    }
+    const sheet = new FakeSheet(name);
+    rows.forEach((line, row) => line.forEach((cell, column) => sheet.put(row, column, cell)));
+    this.sheets.push(sheet);
+    return sheet;
+  }
+
+  addTable(name: string, sheet: FakeSheet, row: number, column: number, rows: number, columns: number): FakeTable {
+    const table = { name, sheet, row, column, rows, columns };
+    this.tables.push(table);
+    return table;
+  }
+
+  select(sheet: FakeSheet, row: number, column: number, rows = 1, columns = 1): void {
+    this.selected = { sheet, row, column, rows, columns };
+    this.selectionHandlers.forEach((handler) => void handler());
+  }
+
+  /** What the person does in the sheet: writes a cell. */
+  type(sheet: FakeSheet, row: number, column: number, value: Cell): void {
+    sheet.put(row, column, value);
+    this.changeHandlers.forEach((handler) => void handler());
+  }
+
+  /** All of a table's cells, header row first. */
+  cellsOf(name: string): Cell[][] {
+    const { sheet, row, column, rows, columns } = this.table(name);
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (__, c) => sheet.at(row + r, column + c)),
+    );
+  }
+}

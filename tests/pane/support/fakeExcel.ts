@@ -1,0 +1,276 @@
+/**
+ * Objects of Excel's shape over a {@link FakeBook}, for the part of the API the pane uses. Like Excel they do nothing
+ * before `context.sync()`, and refuse a property that was not loaded first.
+ */
+import { FakeBook, type Cell, type FakeSheet, type FakeTable } from "./fakeBook";
+
+interface Loaded {
+  load(names: string): unknown;
+  [name: string]: unknown;
+}
+
+class Context {
+  private queue: (() => void)[] = [];
+  readonly workbook: ReturnType<typeof workbookOf>;
+
+  constructor(readonly book: FakeBook) {
+    this.workbook = workbookOf(this);
+  }
+
+  later(action: () => void): void {
+    this.queue.push(action);
+  }
+
+  sync = async (): Promise<void> => {
+    this.book.syncs++;
+    const actions = this.queue;
+    this.queue = [];
+    const changed = actions.length;
+    for (const action of actions) action();
+    if (changed > 0) await Promise.resolve();
+  };
+}
+
+/** An object whose properties can be read only after load and sync. */
+function loadable<T extends object>(context: Context, methods: T, read: () => Record<string, unknown>): T & Loaded {
+  const loaded = new Map<string, unknown>();
+  const target = {
+    ...methods,
+    load(names: string) {
+      const wanted = names.split(",").map((name) => name.trim().split("/")[0] as string);
+      context.later(() => {
+        const values = read();
+        for (const name of wanted) {
+          if (!(name in values)) throw new Error(`the fake has no property ${name}`);
+          loaded.set(name, values[name]);
+        }
+      });
+      return proxy;
+    },
+  };
+  const proxy: T & Loaded = new Proxy(target as unknown as T & Loaded, {
+    get(object, name) {
+      if (name in object || typeof name === "symbol" || name === "then") return object[name as string];
+      if (!loaded.has(name)) {
+        throw Object.assign(new Error(`${name} was not loaded`), { code: "PropertyNotLoaded" });
+      }
+      return loaded.get(name);
+    },
+  });
+  return proxy;
+}
+
+interface Area {
+  sheet: FakeSheet;
+  row: number;
+  column: number;
+  rows: number;
+  columns: number;
+}
+
+function rangeOf(context: Context, area: () => Area) {
+  const read = (from: (sheet: FakeSheet, row: number, column: number) => unknown): unknown[][] => {
+    const { sheet, row, column, rows, columns } = area();
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (__, c) => from(sheet, row + r, column + c)),
+    );
+  };
+  const cells = () => read((sheet, row, column) => sheet.at(row, column));
+  const formats = () => read((sheet, row, column) => sheet.formats.get(`${row},${column}`) ?? "General");
+  const range = loadable(
+    context,
+    {
+      worksheet: loadable(context, {}, () => ({ name: area().sheet.name })),
+      select: () =>
+        context.later(() => {
+          const { sheet, row, column, rows, columns } = area();
+          context.book.select(sheet, row, column, rows, columns);
+        }),
+      format: {
+        autofitColumns: () => undefined,
+        font: {
+          set bold(on: boolean) {
+            context.later(() => {
+              const { sheet, row } = area();
+              if (on) sheet.bold.add(row);
+              else sheet.bold.delete(row);
+            });
+          },
+        },
+      },
+      dataValidation: {
+        set rule(rule: unknown) {
+          context.later(() => {
+            const { sheet, row, column, rows } = area();
+            sheet.rules.push({ row, column, rows, rule });
+          });
+        },
+      },
+    },
+    () => ({
+      values: cells(),
+      formulas: cells(),
+      numberFormat: formats(),
+      rowIndex: area().row,
+      columnIndex: area().column,
+    }),
+  );
+  const write = (value: unknown[][], put: (sheet: FakeSheet, row: number, column: number, cell: unknown) => void) =>
+    context.later(() => {
+      const { sheet, row, column, rows, columns } = area();
+      if (value.length !== rows || value.some((line) => line.length !== columns)) {
+        throw Object.assign(new Error("the array's size is not the range's"), { code: "InvalidArgument" });
+      }
+      value.forEach((line, r) => line.forEach((cell, c) => put(sheet, row + r, column + c, cell)));
+    });
+  return new Proxy(range, {
+    set(_, name, value: unknown[][]) {
+      if (name === "formulas") {
+        write(value, (sheet, row, column, cell) => sheet.put(row, column, cell as Cell));
+        context.later(() => context.book.changeHandlers.forEach((handler) => void handler()));
+      } else if (name === "numberFormat") {
+        write(value, (sheet, row, column, format) => sheet.formats.set(`${row},${column}`, String(format)));
+      } else throw new Error(`the fake cannot set ${String(name)}`);
+      return true;
+    },
+  });
+}
+
+function sheetOf(context: Context, sheet: () => FakeSheet) {
+  const range = (row: number, column: number, rows: number, columns: number) =>
+    rangeOf(context, () => ({ sheet: sheet(), row, column, rows, columns }));
+  return loadable(
+    context,
+    {
+      activate: () => context.later(() => (context.book.active = sheet())),
+      getRangeByIndexes: range,
+      getRange: (address: string) => {
+        const [, letter = "A", number = "1"] = /^([A-Z])(\d+)$/.exec(address) ?? [];
+        return range(Number(number) - 1, letter.charCodeAt(0) - 65, 1, 1);
+      },
+      getUsedRangeOrNullObject: () =>
+        loadable(context, {}, () => {
+          const rows = [...sheet().cells.keys()].map((key) => Number(key.split(",")[0]));
+          const rowIndex = Math.min(...rows);
+          return {
+            isNullObject: rows.length === 0,
+            rowIndex,
+            rowCount: Math.max(...rows) - rowIndex + 1,
+          };
+        }),
+      tables: {
+        add: (area: ReturnType<typeof rangeOf>) => {
+          area.load("rowIndex,columnIndex,values");
+          let made: FakeTable | undefined;
+          context.later(() => {
+            const values = area.values as Cell[][];
+            const [row, column] = [area.rowIndex as number, area.columnIndex as number];
+            const name = `Table${context.book.tables.length + 1}`;
+            made = context.book.addTable(name, sheet(), row, column, values.length, values[0]?.length ?? 0);
+          });
+          return {
+            set name(name: string) {
+              context.later(() => {
+                if (!made) throw new Error("no table was made");
+                made.name = name;
+              });
+            },
+          };
+        },
+      },
+    },
+    () => ({ name: sheet().name }),
+  );
+}
+
+function tableOf(context: Context, table: () => FakeTable) {
+  const area = (rows: () => number) => rangeOf(context, () => ({ ...table(), rows: rows() }));
+  return loadable(
+    context,
+    {
+      worksheet: loadable(context, {}, () => ({ name: table().sheet.name })),
+      getRange: () => area(() => table().rows),
+      getHeaderRowRange: () => area(() => 1),
+      rows: {
+        add: (_: undefined, lines: Cell[][]) =>
+          context.later(() => {
+            const target = table();
+            for (const line of lines) {
+              line.forEach((cell, c) => target.sheet.put(target.row + target.rows, target.column + c, cell));
+              target.rows++;
+            }
+            context.book.changeHandlers.forEach((handler) => void handler());
+          }),
+      },
+    },
+    () => ({ name: table().name }),
+  );
+}
+
+function workbookOf(context: Context) {
+  const { book } = context;
+  const loadedItem = <T extends { load(names: string): unknown }>(item: T): T => {
+    item.load("name");
+    return item;
+  };
+  const items = <T>(make: () => T[]) => loadable(context, {}, () => ({ items: make() }));
+  const events = (handlers: Set<() => unknown>) => ({
+    add: (handler: () => unknown) => {
+      handlers.add(handler);
+      return { context, remove: () => handlers.delete(handler) };
+    },
+  });
+  return {
+    worksheets: Object.assign(
+      items(() =>
+        flush(
+          context,
+          book.sheets.map((sheet) => loadedItem(sheetOf(context, () => sheet))),
+        ),
+      ),
+      {
+        getItem: (name: string) => sheetOf(context, () => book.sheet(name)),
+        add: (name: string) => {
+          context.later(() => book.addSheet(name));
+          return sheetOf(context, () => book.sheet(name));
+        },
+        onChanged: events(book.changeHandlers),
+      },
+    ),
+    tables: Object.assign(
+      items(() =>
+        flush(
+          context,
+          book.tables.map((table) => loadedItem(tableOf(context, () => table))),
+        ),
+      ),
+      { getItem: (name: string) => tableOf(context, () => book.table(name)) },
+    ),
+    settings: Object.assign(
+      items(() => [...book.settings].map(([key, value]) => ({ key, value }))),
+      {
+        add: (key: string, value: unknown) =>
+          context.later(() => book.settings.set(key, JSON.parse(JSON.stringify(value)))),
+      },
+    ),
+    getSelectedRange: () => rangeOf(context, () => book.selected),
+    onSelectionChanged: events(book.selectionHandlers),
+  };
+}
+
+/** Items of a collection come loaded with it: their queued loads run at once. */
+function flush<T>(context: Context, items: T[]): T[] {
+  const queue = (context as unknown as { queue: (() => void)[] }).queue;
+  for (const action of queue.splice(0)) action();
+  return items;
+}
+
+/** Puts a fake Excel in place of the global one. */
+export function useFakeExcel(book = new FakeBook()): FakeBook {
+  const run = async (first: unknown, second?: (context: Context) => Promise<unknown>) => {
+    const body = (second ?? first) as (context: Context) => Promise<unknown>;
+    return body(new Context(book));
+  };
+  Object.assign(globalThis, { Excel: { run } });
+  return book;
+}
