@@ -1,6 +1,6 @@
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import table from "./data/conductors.json";
-import { inWords } from "./raceway";
+import { inWords } from "./inWords";
 
 /** Insulations whose areas are listed; THHN stands for THWN and THWN-2 too, XHHW for XHHW-2. */
 export type Insulation = keyof typeof table.insulations;
@@ -15,15 +15,15 @@ export interface Conductors {
   readonly area: number;
 }
 
-const INSULATIONS: Record<string, Insulation> = {
-  thhn: "THHN",
-  thwn: "THHN",
-  thwn2: "THHN",
-  thhnthwn: "THHN",
-  thhnthwn2: "THHN",
-  xhhw: "XHHW",
-  xhhw2: "XHHW",
-};
+const INSULATIONS = new Map<string, Insulation>([
+  ["thhn", "THHN"],
+  ["thwn", "THHN"],
+  ["thwn2", "THHN"],
+  ["thhnthwn", "THHN"],
+  ["thhnthwn2", "THHN"],
+  ["xhhw", "XHHW"],
+  ["xhhw2", "XHHW"],
+]);
 
 const BETWEEN_KINDS = /[+,;&\n]|\band\b/i;
 /** Count, size and insulation of one kind: "3 #10 THHN", "(3) 1/0 AWG XHHW-2", "2 x 250 kcmil THHN". */
@@ -78,7 +78,7 @@ function readKind(text: string, where: string): Conductors {
     throw new InputError(`${where}: ${quoteValue(text)} must name its insulation, like ${text} THHN.`);
   }
   if (Number(count) < 1) throw new InputError(`${where}: the count must be at least 1; got ${quoteValue(text)}.`);
-  const insulation = INSULATIONS[name.toLowerCase().replace(/[^a-z0-9]/g, "")];
+  const insulation = INSULATIONS.get(name.toLowerCase().replace(/[^a-z0-9]/g, ""));
   if (insulation === undefined) {
     const known = "THHN, THWN, THWN-2, XHHW and XHHW-2";
     throw new NotListedError(

@@ -1,10 +1,12 @@
 import { NotListedError } from "../units/errors";
+import coat from "./data/coat.json";
 import emt from "./data/emt.json";
 import imc from "./data/imc.json";
 import pvc40 from "./data/pvc40.json";
 import pvc80 from "./data/pvc80.json";
 import rmc from "./data/rmc.json";
-import { inWords, type Raceway } from "./raceway";
+import { inWords } from "./inWords";
+import type { Raceway } from "./raceway";
 import type { Sourced } from "./sources";
 import { TRADE_SIZES, type TradeSize } from "./tradeSize";
 
@@ -12,9 +14,6 @@ import { TRADE_SIZES, type TradeSize } from "./tradeSize";
 export type Dimension = "outsideDiameter" | "insideDiameter" | "wall" | "area" | "weight";
 
 type Rows = Partial<Record<TradeSize, Partial<Record<Dimension, Sourced>>>>;
-
-/** Nominal thickness of the coat of PVC-coated conduit [in], from memory (as in NEMA RN 1). */
-const COAT = 0.04;
 
 const TABLES: Record<Raceway, Rows> = {
   EMT: emt.rows,
@@ -31,13 +30,19 @@ function coated(rows: Rows): Rows {
     Object.entries(rows).map(([size, { outsideDiameter, insideDiameter, area }]) => [
       size,
       {
-        outsideDiameter: outsideDiameter && { value: outsideDiameter.value + 2 * COAT, source: "coat memory" },
+        outsideDiameter: outsideDiameter && overCoat(outsideDiameter),
         insideDiameter: insideDiameter && { ...insideDiameter, source: "RMC inside" },
         area: area && { ...area, source: "RMC inside" },
       },
     ]),
   );
 }
+
+/** Tables give thousandths: the sum is rounded so that it shows no more. */
+const overCoat = ({ value }: Sourced): Sourced => ({
+  value: Number((value + 2 * coat.thickness.value).toFixed(3)),
+  source: coat.thickness.source,
+});
 
 /**
  * A dimension with its source.

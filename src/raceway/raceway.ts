@@ -1,4 +1,5 @@
 import { InputError, quoteValue } from "../units/errors";
+import { inWords } from "./inWords";
 
 /** Kinds of raceway the tables know. */
 export const RACEWAYS = ["EMT", "IMC", "RMC", "PVC-coated RMC", "PVC 40", "PVC 80"] as const;
@@ -49,7 +50,3 @@ export function readRaceway(value: unknown, argument = "raceway"): Raceway {
   const hint = word === "pvc" ? " Write the schedule too." : "";
   throw new InputError(`${argument} must be ${inWords(RACEWAYS)}; got ${quoteValue(value)}.${hint}`);
 }
-
-/** @example inWords(["a", "b", "c"]) //=> "a, b or c" */
-export const inWords = (names: readonly string[]): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names[names.length - 1]}`;

@@ -28,6 +28,9 @@ export function codeRule(name: RuleName, raceway: Raceway, edition: Edition): Ru
 /** How a message names a rule. @example "NEC 2023, 358.24(B)" */
 export const nameRule = ({ section, edition }: Rule): string => `NEC ${edition}, ${section}`;
 
+/** A rule as a cell shows it: its name and its words. */
+export const ruleInWords = (rule: Rule): string => `${nameRule(rule)}: ${rule.text}`;
+
 /** Most degrees of bend between pull points [°]. */
 export const degreesLimitRule = (raceway: Raceway, edition: Edition): LimitRule => ({
   ...codeRule("degrees", raceway, edition),

@@ -1,6 +1,6 @@
-import { InputError } from "../units/errors";
+import { InputError, quoteValue } from "../units/errors";
 import spacing from "./data/supports.json";
-import { codeRule, type Edition, type LimitRule } from "./rules";
+import { codeRule, type Edition, type LimitRule, type Rule } from "./rules";
 import type { Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
 
@@ -26,17 +26,31 @@ export function supportRule(
   edition: Edition,
   run: SupportedRun = "any",
 ): SupportRule {
-  const fromEnd = spacing.fromEnd * FOOT;
   const plastic = raceway === "PVC 40" || raceway === "PVC 80";
   if (run === "straight") {
     if (plastic || raceway === "EMT") {
-      throw new InputError(`run must be "any" for ${raceway}; only IMC and RMC have threaded couplings.`);
+      throw new InputError(
+        `run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`,
+      );
     }
-    const rule = codeRule("threadedSupports", raceway, edition);
-    return { ...rule, limit: spacing.straightThreaded[size] * FOOT, fromEnd };
+    return withSpacing(codeRule("threadedSupports", raceway, edition), spacing.straightThreaded[size]);
   }
-  if (plastic) return { ...codeRule("pvcSupports", raceway, edition), limit: spacing.pvc[size] * FOOT, fromEnd };
-  return { ...codeRule("supports", raceway, edition), limit: spacing.metal * FOOT, fromEnd };
+  return plastic
+    ? withSpacing(codeRule("pvcSupports", raceway, edition), spacing.pvc[size])
+    : withSpacing(codeRule("supports", raceway, edition), spacing.metal);
+}
+
+function withSpacing(rule: Rule, feet: number): SupportRule {
+  const text = rule.text.replace("{fromEnd}", String(spacing.fromEnd)).replace("{spacing}", String(feet));
+  return { ...rule, text, limit: feet * FOOT, fromEnd: spacing.fromEnd * FOOT };
+}
+
+/** Reads a kind of supported run; an omitted one is any. @throws InputError */
+export function readSupportedRun(value: unknown, argument = "run"): SupportedRun {
+  if (value === null || value === undefined || value === "") return "any";
+  const run = String(value).trim().toLowerCase();
+  if (run === "any" || run === "straight") return run;
+  throw new InputError(`${argument} must be any or straight; got ${quoteValue(value)}.`);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { MIXED_NUMBER, mixedNumber } from "../units/mixedNumber";
 import { plainMarks } from "../units/plainMarks";
-import { inWords } from "./raceway";
+import { inWords } from "./inWords";
 
 /** Trade sizes the tables know, smallest first. */
 export const TRADE_SIZES = ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6"] as const;

@@ -1,0 +1,84 @@
+import { InputError, quoteValue } from "../units/errors";
+import { mixedNumber } from "../units/mixedNumber";
+import table from "./data/pullBoxes.json";
+import { inWords } from "./inWords";
+import { codeRule, type Edition, type Rule } from "./rules";
+import { readTradeSize, type TradeSize } from "./tradeSize";
+
+/**
+ * What a box is measured for: a straight pull (its length), an angle or U pull or splices (from the wall with the
+ * entries to the one across), or the space between two entries of the same conductors.
+ */
+export type PullKind = "straight" | "angle" | "between";
+
+const KINDS = new Map<string, PullKind>([
+  ["straight", "straight"],
+  ["angle", "angle"],
+  ["u", "angle"],
+  ["upull", "angle"],
+  ["splice", "angle"],
+  ["between", "between"],
+]);
+
+/** Reads a kind of pull; an omitted one is straight. @throws InputError */
+export function readPullKind(value: unknown, argument = "pull"): PullKind {
+  if (value === null || value === undefined || value === "") return "straight";
+  const kind =
+    KINDS[
+      String(value)
+        .toLowerCase()
+        .replace(/[^a-z]/g, "")
+    ];
+  if (kind !== undefined) return kind;
+  throw new InputError(
+    `${argument} must be ${inWords(["straight", "angle", "U", "splice", "between"])}; got ${quoteValue(value)}.`,
+  );
+}
+
+/**
+ * Reads the entries of one wall: each row of the range is a row of entries, each cell a trade size.
+ *
+ * @throws InputError naming the cell, or when there is no entry
+ */
+export function readEntries(value: unknown, argument = "entries"): TradeSize[][] {
+  const cells = Array.isArray(value) ? value.map((row: unknown) => (Array.isArray(row) ? row : [row])) : [[value]];
+  const single = cells.length === 1 && cells[0]?.length === 1;
+  const rows = cells
+    .map((row, r) =>
+      row.flatMap((cell: unknown, c) =>
+        cell === null || cell === undefined || cell === ""
+          ? []
+          : [readTradeSize(cell, single ? argument : `${argument} row ${r + 1}, column ${c + 1}`)],
+      ),
+    )
+    .filter((row) => row.length > 0);
+  if (rows.length === 0) throw new InputError(`${argument} must hold at least one trade size; all cells are empty.`);
+  return rows;
+}
+
+/**
+ * Least dimension of a box [in], by trade sizes.
+ *
+ * @param rows entries of one wall, row by row; each row is reckoned alone and the largest result stands
+ * @example pullBoxDimension([["3", "2"]], "angle") //=> 20
+ */
+export function pullBoxDimension(rows: readonly (readonly TradeSize[])[], kind: PullKind): number {
+  return Math.max(
+    ...rows.map((row) =>
+      rowDimension(
+        row.map((size) => mixedNumber(size, "size")),
+        kind,
+      ),
+    ),
+  );
+}
+
+function rowDimension(sizes: readonly number[], kind: PullKind): number {
+  const largest = Math.max(...sizes);
+  const others = sizes.reduce((sum, size) => sum + size, 0) - largest;
+  return table[kind] * largest + (kind === "angle" ? others : 0);
+}
+
+/** The code's rule for a kind of pull. */
+export const pullBoxRule = (kind: PullKind, edition: Edition): Rule =>
+  codeRule(kind === "straight" ? "straightPull" : "anglePull", "EMT", edition);
