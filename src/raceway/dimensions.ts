@@ -5,7 +5,6 @@ import imc from "./data/imc.json";
 import pvc40 from "./data/pvc40.json";
 import pvc80 from "./data/pvc80.json";
 import rmc from "./data/rmc.json";
-import { inWords } from "./inWords";
 import type { Raceway } from "./raceway";
 import type { Sourced } from "./sources";
 import { TRADE_SIZES, type TradeSize } from "./tradeSize";
@@ -50,13 +49,16 @@ const overCoat = ({ value }: Sourced): Sourced => ({
  * @throws NotListedError when the raceway is not made in that size, or the value is not listed
  */
 export function dimension(raceway: Raceway, size: TradeSize, which: Dimension): Sourced {
-  const row = TABLES[raceway][size];
-  if (row === undefined) {
-    throw new NotListedError(`${raceway} is not listed in size ${size}; its sizes are ${inWords(sizesOf(raceway))}.`);
-  }
-  const sourced = row[which];
+  checkSize(raceway, size);
+  const sourced = TABLES[raceway][size]?.[which];
   if (sourced === undefined) throw new NotListedError(`No ${IN_WORDS[which]} is listed for ${raceway} ${size}.`);
   return sourced;
+}
+
+/** @throws NotListedError when the raceway is not made in that size */
+export function checkSize(raceway: Raceway, size: TradeSize): void {
+  if (size in TABLES[raceway]) return;
+  throw new NotListedError(`${raceway} is not listed in size ${size}; its sizes are ${sizesOf(raceway).join(", ")}.`);
 }
 
 const IN_WORDS: Record<Dimension, string> = {

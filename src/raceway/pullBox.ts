@@ -23,12 +23,11 @@ const KINDS = new Map<string, PullKind>([
 /** Reads a kind of pull; an omitted one is straight. @throws InputError */
 export function readPullKind(value: unknown, argument = "pull"): PullKind {
   if (value === null || value === undefined || value === "") return "straight";
-  const kind =
-    KINDS[
-      String(value)
-        .toLowerCase()
-        .replace(/[^a-z]/g, "")
-    ];
+  const kind = KINDS.get(
+    String(value)
+      .toLowerCase()
+      .replace(/[^a-z]/g, ""),
+  );
   if (kind !== undefined) return kind;
   throw new InputError(
     `${argument} must be ${inWords(["straight", "angle", "U", "splice", "between"])}; got ${quoteValue(value)}.`,

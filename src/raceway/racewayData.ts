@@ -1,7 +1,7 @@
 import { InputError, quoteValue } from "../units/errors";
 import designators from "./data/designators.json";
 import sticks from "./data/sticks.json";
-import { dimension } from "./dimensions";
+import { checkSize, dimension } from "./dimensions";
 import { minimumRadiusRow } from "./minimumRadius";
 import { inWords } from "./inWords";
 import type { Raceway } from "./raceway";
@@ -42,7 +42,7 @@ export function racewayData(raceway: Raceway, size: TradeSize, item: unknown): n
   if (read === undefined) {
     throw new InputError(`item must be ${inWords(Object.keys(ITEMS))}; got ${quoteValue(item)}.`);
   }
-  dimension(raceway, size, "outsideDiameter");
+  checkSize(raceway, size);
   const { value, source } = read(raceway, size);
   return wantsSource ? sourceInWords(source) : value;
 }

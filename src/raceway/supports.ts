@@ -1,5 +1,6 @@
 import { InputError, quoteValue } from "../units/errors";
 import spacing from "./data/supports.json";
+import { checkSize } from "./dimensions";
 import { codeRule, type Edition, type LimitRule, type Rule } from "./rules";
 import type { Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
@@ -17,7 +18,8 @@ const FOOT = 12;
 /**
  * How far apart supports may be: `limit` and `fromEnd` [in].
  *
- * @throws InputError when a raceway without threaded couplings is given as a straight threaded run
+ * @throws InputError when a raceway without threaded couplings is given as a straight threaded run; NotListedError when
+ *   the raceway is not made in that size
  * @example supportRule("EMT", "1/2", 2023).limit //=> 120
  */
 export function supportRule(
@@ -26,6 +28,7 @@ export function supportRule(
   edition: Edition,
   run: SupportedRun = "any",
 ): SupportRule {
+  checkSize(raceway, size);
   const plastic = raceway === "PVC 40" || raceway === "PVC 80";
   if (run === "straight") {
     if (plastic || raceway === "EMT") {
