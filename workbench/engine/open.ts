@@ -8,11 +8,13 @@ import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-table/facade";
 import { readArrayConstantsAsText } from "./arrayConstant";
 import { Book } from "./book";
+import { noteResultsQuickly } from "./quickIndex";
 import { type FunctionSet, registerFunctions } from "./register";
 
 /** Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. */
 export function openBook(univer: Univer, functions: FunctionSet, data: Partial<IWorkbookData>): Book {
   readArrayConstantsAsText();
+  noteResultsQuickly();
   const api = FUniver.newAPI(univer);
   const workbook = api.createWorkbook(data);
   const injector = univer.__getInjector();
