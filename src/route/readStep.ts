@@ -11,6 +11,7 @@ const LONGEST = 120000;
 const SHORTEST = 0.001;
 /** Longest text of one step [characters]. */
 const LONGEST_STEP = 120;
+/** More shots than this are a mistaken number: a 90 in shots of 1°. */
 const MOST_SHOTS = 90;
 
 const ANY_STEP =
@@ -40,6 +41,6 @@ function valuesOf(step: number): Values {
     length: (text, what) => toInches(text, name(what), { above: SHORTEST, max: LONGEST }),
     coordinate: (text, what) => toInches(text, name(what), { min: -LONGEST, max: LONGEST }),
     angle: (text, what, max) => toAngle(text, name(what), max === undefined ? undefined : { above: 0, max }),
-    shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS, integer: true }),
+    shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS }),
   };
 }
