@@ -43,7 +43,7 @@ export function readConductors(value: unknown, argument = "conductors"): Conduct
   const kinds = asTexts(value, argument).flatMap(({ text, where }) =>
     text
       .split(BETWEEN_KINDS)
-      .map((part) => part.trim())
+      .map((part) => part.replace(/\s+/g, " ").trim())
       .filter((part) => part !== "")
       .map((part) => readKind(part, where)),
   );
@@ -51,20 +51,23 @@ export function readConductors(value: unknown, argument = "conductors"): Conduct
   return kinds;
 }
 
-function asTexts(value: unknown, argument: string): { text: string; where: string }[] {
-  if (!Array.isArray(value))
-    return typeof value === "string" ? [{ text: value.trim(), where: argument }] : noText(value, argument);
-  const rows = value.map((row: unknown) =>
-    (Array.isArray(row) ? row : [row])
-      .filter((cell) => cell != null)
-      .join(" ")
-      .trim(),
-  );
-  const oneCell = rows.length === 1;
-  return rows
-    .map((text, index) => ({ text, where: oneCell ? argument : `${argument} row ${index + 1}` }))
-    .filter(({ text }, index) => index > 0 || oneCell || /\d/.test(text));
+interface Written {
+  readonly text: string;
+  /** What the text is called in messages. */
+  readonly where: string;
 }
+
+function asTexts(value: unknown, argument: string): Written[] {
+  if (typeof value === "string") return [{ text: value, where: argument }];
+  if (!Array.isArray(value)) return noText(value, argument);
+  const texts = value.map((row: unknown) => (Array.isArray(row) ? row : [row]).join(" "));
+  if (texts.length === 1) return [{ text: texts[0] ?? "", where: argument }];
+  const rows = texts.map((text, index): Written => ({ text, where: `${argument} row ${index + 1}` }));
+  return hasNoNumber(texts[0] ?? "") ? rows.slice(1) : rows;
+}
+
+/** A header row has words alone. */
+const hasNoNumber = (text: string): boolean => !/\d/.test(text);
 
 function noText(value: unknown, argument: string): never {
   throw new InputError(`${argument} must be ${IN_WORDS}; got ${quoteValue(value)}.`);

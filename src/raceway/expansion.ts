@@ -1,7 +1,7 @@
 import { NotListedError } from "../units/errors";
 import table from "./data/expansion.json";
 import type { Raceway } from "./raceway";
-import { codeRule, type Edition, type LimitRule } from "./rules";
+import { racewayRule, type Edition, type LimitRule } from "./rules";
 
 /**
  * Expansion of a raceway's material [in/(in·°F)].
@@ -27,7 +27,7 @@ export const expansion = (raceway: Raceway, length: number, temperatureChange: n
 
 /** Change of a straight run from which it takes an expansion fitting [in]. */
 export const expansionRule = (raceway: Raceway, edition: Edition): LimitRule => ({
-  ...codeRule("expansion", raceway, edition),
+  ...racewayRule("expansion", raceway, edition),
   limit: table.takesFitting,
 });
 

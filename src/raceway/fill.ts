@@ -1,9 +1,9 @@
 import { NotListedError } from "../units/errors";
-import { type Conductors } from "./conductors";
+import type { Conductors } from "./conductors";
 import table from "./data/fill.json";
 import { dimension, sizesOf } from "./dimensions";
 import type { Raceway } from "./raceway";
-import { codeRule, nameRule, type Edition, type LimitRule } from "./rules";
+import { commonRule, nameRule, type Edition, type LimitRule } from "./rules";
 import type { TradeSize } from "./tradeSize";
 
 /** How full a raceway is. */
@@ -27,10 +27,10 @@ const ROUNDING = 1e-9;
  */
 export function fillRule(count: number, edition: Edition, length?: number): LimitRule {
   if (length !== undefined && length <= table.longestNipple) {
-    return { ...codeRule("nippleFill", "EMT", edition), limit: table.nipple };
+    return { ...commonRule("nippleFill", edition), limit: table.nipple };
   }
   const limit = count === 1 ? table.oneConductor : count === 2 ? table.twoConductors : table.moreConductors;
-  return { ...codeRule("fill", "EMT", edition), limit };
+  return { ...commonRule("fill", edition), limit };
 }
 
 /**

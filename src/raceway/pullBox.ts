@@ -2,7 +2,7 @@ import { InputError, quoteValue } from "../units/errors";
 import { mixedNumber } from "../units/mixedNumber";
 import table from "./data/pullBoxes.json";
 import { inWords } from "./inWords";
-import { codeRule, type Edition, type Rule } from "./rules";
+import { commonRule, type Edition, type Rule } from "./rules";
 import { readTradeSize, type TradeSize } from "./tradeSize";
 
 /**
@@ -23,11 +23,10 @@ const KINDS = new Map<string, PullKind>([
 /** Reads a kind of pull; an omitted one is straight. @throws InputError */
 export function readPullKind(value: unknown, argument = "pull"): PullKind {
   if (value === null || value === undefined || value === "") return "straight";
-  const kind = KINDS.get(
-    String(value)
-      .toLowerCase()
-      .replace(/[^a-z]/g, ""),
-  );
+  const word = String(value)
+    .toLowerCase()
+    .replace(/[^a-z]/g, "");
+  const kind = KINDS.get(word);
   if (kind !== undefined) return kind;
   throw new InputError(
     `${argument} must be ${inWords(["straight", "angle", "U", "splice", "between"])}; got ${quoteValue(value)}.`,
@@ -62,15 +61,10 @@ export function readEntries(value: unknown, argument = "entries"): TradeSize[][]
  * @example pullBoxDimension([["3", "2"]], "angle") //=> 20
  */
 export function pullBoxDimension(rows: readonly (readonly TradeSize[])[], kind: PullKind): number {
-  return Math.max(
-    ...rows.map((row) =>
-      rowDimension(
-        row.map((size) => mixedNumber(size, "size")),
-        kind,
-      ),
-    ),
-  );
+  return Math.max(...rows.map((row) => rowDimension(row.map(inInches), kind)));
 }
+
+const inInches = (size: TradeSize): number => mixedNumber(size, "size");
 
 function rowDimension(sizes: readonly number[], kind: PullKind): number {
   const largest = Math.max(...sizes);
@@ -80,4 +74,4 @@ function rowDimension(sizes: readonly number[], kind: PullKind): number {
 
 /** The code's rule for a kind of pull. */
 export const pullBoxRule = (kind: PullKind, edition: Edition): Rule =>
-  codeRule(kind === "straight" ? "straightPull" : "anglePull", "EMT", edition);
+  commonRule(kind === "straight" ? "straightPull" : "anglePull", edition);

@@ -17,12 +17,16 @@ export interface LimitRule extends Rule {
   readonly limit: number;
 }
 
-export type RuleName = keyof typeof code.rules;
+/** A rule of the raceway's own article, by its name in the data file. */
+export function racewayRule(name: keyof typeof code.racewayRules, raceway: Raceway, edition: Edition): Rule {
+  const { text, [edition]: section } = code.racewayRules[name];
+  return { section: section.replace("{article}", code.articles[raceway]), edition, text };
+}
 
-/** A rule by its name in the data file, with the section of the raceway's article in that edition. */
-export function codeRule(name: RuleName, raceway: Raceway, edition: Edition): Rule {
-  const rule = code.rules[name];
-  return { section: rule[edition].replace("{article}", code.articles[raceway]), edition, text: rule.text };
+/** A rule for every raceway alike, by its name in the data file. */
+export function commonRule(name: keyof typeof code.rules, edition: Edition): Rule {
+  const { text, [edition]: section } = code.rules[name];
+  return { section, edition, text };
 }
 
 /** How a message names a rule. @example "NEC 2023, 358.24(B)" */
@@ -33,9 +37,9 @@ export const ruleInWords = (rule: Rule): string => `${nameRule(rule)}: ${rule.te
 
 /** Most degrees of bend between pull points [°]. */
 export const degreesLimitRule = (raceway: Raceway, edition: Edition): LimitRule => ({
-  ...codeRule("degrees", raceway, edition),
+  ...racewayRule("degrees", raceway, edition),
   limit: 360,
 });
 
 /** Least centerline radius; the radius itself is `minimumRadius`. */
-export const radiusRule = (raceway: Raceway, edition: Edition): Rule => codeRule("radius", raceway, edition);
+export const radiusRule = (raceway: Raceway, edition: Edition): Rule => racewayRule("radius", raceway, edition);

@@ -1,7 +1,7 @@
 import { InputError, quoteValue } from "../units/errors";
 import spacing from "./data/supports.json";
 import { checkSize } from "./dimensions";
-import { codeRule, type Edition, type LimitRule, type Rule } from "./rules";
+import { racewayRule, type Edition, type LimitRule, type Rule } from "./rules";
 import type { Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
 
@@ -36,11 +36,11 @@ export function supportRule(
         `run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`,
       );
     }
-    return withSpacing(codeRule("threadedSupports", raceway, edition), spacing.straightThreaded[size]);
+    return withSpacing(racewayRule("threadedSupports", raceway, edition), spacing.straightThreaded[size]);
   }
   return plastic
-    ? withSpacing(codeRule("pvcSupports", raceway, edition), spacing.pvc[size])
-    : withSpacing(codeRule("supports", raceway, edition), spacing.metal);
+    ? withSpacing(racewayRule("pvcSupports", raceway, edition), spacing.pvc[size])
+    : withSpacing(racewayRule("supports", raceway, edition), spacing.metal);
 }
 
 function withSpacing(rule: Rule, feet: number): SupportRule {
