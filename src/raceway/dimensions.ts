@@ -38,10 +38,9 @@ function coated(rows: Rows): Rows {
 }
 
 /** Tables give thousandths: the sum is rounded so that it shows no more. */
-const overCoat = ({ value }: Sourced): Sourced => ({
-  value: Number((value + 2 * coat.thickness.value).toFixed(3)),
-  source: coat.thickness.source,
-});
+function overCoat({ value }: Sourced): Sourced {
+  return { value: Number((value + 2 * coat.thickness.value).toFixed(3)), source: coat.thickness.source };
+}
 
 /**
  * A dimension with its source.
