@@ -1,16 +1,11 @@
-import { minimumRadius } from "../raceway/minimumRadius";
-import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../raceway/rules";
+import type { Edition } from "../raceway/rules";
 import { isUserError } from "../units/errors";
-import { showDegrees, showInches } from "../units/show";
-import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
-import { dialOrWords } from "./dialOrWords";
+import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
+import { buildRunWith, type BuiltRun } from "./buildRun";
+import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
 import type { RunRow } from "./runsTable";
-import { shortTail } from "./scheduleNotes";
 import type { ShoeBook } from "./shoeBook";
-
-/** Rounding allowed when degrees are added up [°]. */
-const ROUNDING = 1e-6;
 
 /** Every finding of a job: shoes first, then the runs in their order. */
 export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edition): Finding[] {
@@ -38,7 +33,7 @@ function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition): Finding[] {
 export const notBuilt = (run: string, message: string): Finding => ({
   run,
   weight: "stop",
-  rule: "a run must be readable and fit its bends",
+  rule: "a run must be readable, and its legs and sticks long enough for its bends and couplings",
   finding: message,
   fix: "Correct the row; its other cells are untouched.",
 });
@@ -49,10 +44,17 @@ export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
   return [
     ...tooManyDegrees(built, edition),
     ...tooTight(built, edition),
+    ...tooFull(built, edition),
+    ...tooFewStraps(built, edition),
     ...pastTheDial(built),
+    ...crowdedBends(built),
+    ...coarseSweeps(built),
     ...pieces.flatMap((piece) => shortTails(built, piece)),
-  ];
+  ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) }));
 }
+
+/** A sentence that ends in "in." takes no second stop. */
+const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");
 
 function repeatedNames(rows: readonly RunRow[]): Finding[] {
   const count = new Map<string, number>();
@@ -73,67 +75,4 @@ function repeatedNames(rows: readonly RunRow[]): Finding[] {
           },
         ],
   );
-}
-
-function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
-  const rule = degreesLimitRule(built.run.raceway, edition);
-  return built.pulls.flatMap((pull, index): Finding[] => {
-    const degrees = pull.parts.bends.reduce((sum, bend) => sum + bend.angle, 0);
-    if (degrees <= rule.limit + ROUNDING) return [];
-    const where = built.pulls.length > 1 ? `pull ${index + 1} turns` : "the run turns";
-    return [
-      {
-        run: built.run.name,
-        weight: "stop",
-        rule: nameRule(rule),
-        finding: `${where} ${showDegrees(degrees)} between pull points; the limit is ${showDegrees(rule.limit)}.`,
-        fix: 'Put a "box" step into the route, or make it with fewer bends.',
-      },
-    ];
-  });
-}
-
-function tooTight(built: BuiltRun, edition: Edition): Finding[] {
-  const { run, shoe } = built;
-  const least = minimumRadius(run.size, "one-shot");
-  if (shoe.radius >= least - ROUNDING || built.pulls.every((pull) => pull.parts.bends.length === 0)) return [];
-  return [
-    {
-      run: run.name,
-      weight: "stop",
-      rule: nameRule(radiusRule(run.raceway, edition)),
-      finding: `the shoe bends to ${showInches(shoe.radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
-      fix: "Use a shoe with a larger radius, or correct Radius in the Shoes table.",
-    },
-  ];
-}
-
-function pastTheDial(built: BuiltRun): Finding[] {
-  const angles = built.pulls.flatMap((pull) => pull.parts.bends.map((bend) => bend.angle));
-  const beyond = [...new Set(angles.filter((angle) => typeof dialOrWords(built.shoe, angle) === "string"))];
-  return beyond.map((angle): Finding => ({
-    run: built.run.name,
-    weight: "stop",
-    rule: "the dial must reach the angle and its springback",
-    finding:
-      `a bend of ${showDegrees(angle)} with ${showDegrees(built.shoe.springback)} springback passes the dial's end at ` +
-      `${showDegrees(built.shoe.dialTo)}.`,
-    fix: "Start the dial below zero by the springback (Dial start), or make the bend in two.",
-  }));
-}
-
-function shortTails(built: BuiltRun, piece: Piece): Finding[] {
-  return piece.bends.flatMap((_, index): Finding[] => {
-    const finding = shortTail(built, piece, index);
-    if (finding === undefined) return [];
-    return [
-      {
-        run: built.run.name,
-        weight: "look",
-        rule: "the shoe must be able to hold the conduit",
-        finding: `piece ${piece.number}, bend ${index + 1}: ${finding}.`,
-        fix: "Cut the piece longer and trim it after bending, or lengthen the leg.",
-      },
-    ];
-  });
 }

@@ -22,6 +22,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Crew" },
   { name: "Fittings" },
   { name: "Grounding bushing", also: ["Grounding bushings"] },
+  { name: "Straps" },
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
@@ -47,6 +48,8 @@ export interface Run {
   /** Fitting style and where grounding bushings go, as written; read by the take-off. */
   readonly fittings: string;
   readonly groundingBushing: string;
+  /** Straps planned for the run, checked against the code; undefined when the cell is empty. */
+  readonly straps?: number;
 }
 
 /** A row of the Runs table: read, or told in words why not. */
@@ -78,6 +81,7 @@ function readRun(row: TableRow): Run {
   if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
   const quantity = row.get("Quantity");
   const stick = row.get("Stick");
+  const straps = row.get("Straps");
   return {
     rowNumber: row.rowNumber,
     name: runName(row),
@@ -95,5 +99,6 @@ function readRun(row: TableRow): Run {
     crew: text(row.get("Crew")),
     fittings: text(row.get("Fittings")),
     groundingBushing: text(row.get("Grounding bushing")),
+    straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
   };
 }
