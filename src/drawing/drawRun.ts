@@ -2,7 +2,7 @@ import { pathParts, type Path } from "../geometry/path";
 import { onSpan, pathSpans, pointAlong, samplePath } from "../geometry/span";
 import { along, type Vec3 } from "../geometry/vector";
 import type { ShowLength } from "./bendDimensions";
-import { fitTo, type Fit } from "./fit";
+import { fitTo } from "./fit";
 import { projection, viewWords, type Projection, type RunView } from "./projection";
 import { labelLegs, numberBends } from "./runLabels";
 import { drawAxes, drawKey } from "./runKey";
@@ -62,14 +62,14 @@ export function drawRun(run: RunDrawing, { view, width = 320, show, highlight = 
   });
   const page = (point: Vec3): Spot => fit.toPage(eye.flat(point));
   const thickness = Math.min(THICKEST, Math.max(THINNEST, run.outsideDiameter * fit.scale));
-  pointOut(sketch, run, highlight, page, thickness);
   drawSpans(sketch, run, eye, page, thickness);
+  pointOut(sketch, run, highlight, page, thickness);
   for (const pull of run.pulls) drawFittings(sketch, pull, page, thickness);
   labelStart(sketch, run, page);
   numberBends(sketch, run.pulls, page);
   const left = labelLegs(sketch, run.pulls, page, show);
   if (left.length) sketch.paragraph(`Not labeled: ${left.join("; ")}.`);
-  drawAxes(sketch, eye, fit as Fit, show);
+  drawAxes(sketch, eye, fit, show);
   drawKey(sketch, run.pulls);
   return sketch.finish(`${run.name}: ${viewWords(view)}`, describe(run, show));
 }

@@ -119,7 +119,7 @@ function drawBody(
 /** One mark's text and, under it, the line from the datum end to the mark. */
 function drawRow(sketch: Sketch, from: number, to: number, top: number, words: string): void {
   const y = sketch.bottom + ROW;
-  sketch.text(words, [EDGE, y - 4 - LINE_HEIGHT / 2], "start");
+  sketch.text(words, [from + 4, y - 4 - LINE_HEIGHT / 2], "start");
   sketch.line(
     [
       [from, y],

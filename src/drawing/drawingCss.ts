@@ -1,4 +1,22 @@
+import type { LineStyle } from "./scene";
 import { TEXT_SIZE } from "./textBox";
+
+/** Width of each line, where an item does not bring its own. In the SVG itself, so that an item's own can differ. */
+export const LINE_WIDTHS: Readonly<Record<LineStyle, number>> = {
+  conduit: 1.5,
+  "conduit-thin": 2.5,
+  ghost: 1,
+  halo: 6,
+  centerline: 0.75,
+  dimension: 0.9,
+  extension: 0.6,
+  solid: 0,
+  mark: 2,
+  shape: 1.25,
+  surface: 1,
+  faint: 0.6,
+  highlight: 5,
+};
 
 /**
  * How the parts of a drawing look. Everything is drawn in the text color of the page around it, so that it follows
@@ -9,22 +27,17 @@ import { TEXT_SIZE } from "./textBox";
  */
 export const DRAWING_CSS = `
 .rl-drawing { display: block; max-width: 100%; height: auto; color: inherit; font-family: inherit; }
-.rl-drawing * { vector-effect: none; }
 .rl-drawing polyline, .rl-drawing polygon, .rl-drawing circle {
-  fill: none; stroke: currentColor; stroke-width: 1; stroke-linejoin: round; stroke-linecap: butt; }
+  fill: none; stroke: currentColor; stroke-linejoin: round; stroke-linecap: butt; }
 .rl-drawing text { fill: currentColor; stroke: none; font-size: ${TEXT_SIZE}px; font-weight: 400; }
 .rl-drawing text.rl-strong { font-weight: 600; }
-.rl-drawing .rl-conduit { stroke-width: 1.5; fill: var(--rl-tint, none); }
-.rl-drawing .rl-conduit-thin { stroke-width: 2.5; stroke-linecap: round; }
+.rl-drawing .rl-conduit { fill: var(--rl-tint, none); }
+.rl-drawing .rl-conduit-thin { stroke-linecap: round; }
 .rl-drawing .rl-ghost { stroke-dasharray: 5 3; }
 .rl-drawing .rl-halo { stroke: var(--rl-page, transparent); }
-.rl-drawing .rl-centerline { stroke-width: 0.75; stroke-dasharray: 9 3 2 3; }
-.rl-drawing .rl-dimension { stroke-width: 0.9; }
-.rl-drawing .rl-extension { stroke-width: 0.6; }
+.rl-drawing .rl-centerline { stroke-dasharray: 9 3 2 3; }
 .rl-drawing .rl-solid { fill: currentColor; stroke: none; }
-.rl-drawing .rl-mark { stroke: var(--rl-accent, currentColor); stroke-width: 2; }
-.rl-drawing .rl-shape { stroke-width: 1.25; }
-.rl-drawing .rl-surface { stroke-width: 1; stroke-dasharray: 2 2; }
-.rl-drawing .rl-faint { stroke-width: 0.6; }
-.rl-drawing .rl-highlight { stroke: var(--rl-accent, currentColor); stroke-width: 5; stroke-opacity: 0.6; }
+.rl-drawing .rl-mark { stroke: var(--rl-accent, currentColor); }
+.rl-drawing .rl-surface { stroke-dasharray: 2 2; }
+.rl-drawing .rl-highlight { stroke: var(--rl-accent, currentColor); stroke-opacity: 0.6; }
 `.trim();

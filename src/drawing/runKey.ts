@@ -41,7 +41,8 @@ export function drawAxes(sketch: Sketch, eye: Projection, fit: Fit, show: ShowLe
   else sketch.text(`arms ${show(arm)} long`, [right, origin[1]], "start");
 }
 
-const roundLength = (most: number): number => ROUND_LENGTHS.findLast((length) => length <= most) ?? ROUND_LENGTHS[0]!;
+const roundLength = (most: number): number =>
+  ROUND_LENGTHS.filter((length) => length <= most).at(-1) ?? ROUND_LENGTHS[0]!;
 
 function scaleBar(sketch: Sketch, [x, y]: Spot, length: number, scale: number, show: ShowLength): void {
   const end = x + length * scale;

@@ -42,14 +42,17 @@ export function numberBends(sketch: Sketch, pulls: readonly RunPull[], page: ToP
 /** Lengths of the legs, corner to corner, beside them. Gives those that found no room, in words. */
 export function labelLegs(sketch: Sketch, pulls: readonly RunPull[], page: ToPage, show: ShowLength): string[] {
   const left: string[] = [];
-  let number = 0;
-  for (const { path } of pulls) {
-    pathParts(path).legs.forEach((length, index) => {
-      number += 1;
+  let bend = 0;
+  pulls.forEach(({ path }, pull) => {
+    const { legs } = pathParts(path);
+    legs.forEach((length, index) => {
       const ends = [page(path.points[index]!), page(path.points[index + 1]!)] as const;
-      if (!sketch.labelIfFree(show(length), placesBeside(...ends))) left.push(`leg ${number} ${show(length)}`);
+      const from = index > 0 ? `bend ${bend}` : pull > 0 ? "box" : "datum end";
+      if (index < legs.length - 1) bend += 1;
+      const to = index < legs.length - 1 ? `bend ${bend}` : pull < pulls.length - 1 ? "box" : "far end";
+      if (!sketch.labelIfFree(show(length), placesBeside(...ends))) left.push(`${from} to ${to} ${show(length)}`);
     });
-  }
+  });
   return left;
 }
 

@@ -43,6 +43,7 @@ export interface CircleItem {
   readonly center: Spot;
   readonly radius: number;
   readonly style: LineStyle;
+  readonly width?: number;
 }
 
 export interface TextItem {

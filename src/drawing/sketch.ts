@@ -11,6 +11,9 @@ export interface Place {
 /** Air between the drawing and the edge of the page. */
 export const EDGE = 4;
 
+/** How much worse a unit off the page is than a unit on a line. */
+const OFF_PAGE = 50;
+
 /** Lines that a label should not lie on. */
 const IN_THE_WAY: ReadonlySet<LineStyle> = new Set<LineStyle>([
   "conduit",
@@ -109,7 +112,7 @@ export class Sketch {
 
   /** How badly a label's box would lie on what is there: labels and the page's edges first, then lines. */
   private cover(box: Box): number {
-    let cost = Math.max(0, 1 - box.left) + Math.max(0, box.right - this.width + 1);
+    let cost = OFF_PAGE * (Math.max(0, 1 - box.left) + Math.max(0, box.right - this.width + 1));
     for (const item of this.items) {
       if (item.kind === "text") cost += overlap(box, item.box);
       else if (item.kind === "circle") cost += item.style === "centerline" ? 0 : overlap(box, boxOf(item)) / 4;

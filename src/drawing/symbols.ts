@@ -13,7 +13,7 @@ export function bubble(sketch: Sketch, center: Spot, number: number): void {
 }
 
 /** What on the shoe a mark is lined up with, about `size` each way from its center. */
-export function lineUpSymbol(sketch: Sketch, symbol: LineUpSymbol, center: Spot, size = 5.5): void {
+export function lineUpSymbol(sketch: Sketch, symbol: LineUpSymbol, center: Spot, size = 6.5): void {
   const at = (x: number, y: number): Spot => [center[0] + x * size, center[1] + y * size];
   switch (symbol) {
     case "arrow":

@@ -1,5 +1,5 @@
-import { DRAWING_CSS } from "./drawingCss";
-import type { Item, Scene, Spot } from "./scene";
+import { DRAWING_CSS, LINE_WIDTHS } from "./drawingCss";
+import type { CircleItem, Item, LineItem, Scene, Spot } from "./scene";
 
 /** Text as it may stand in SVG, between tags or in an attribute. */
 export const escapeText = (text: string): string =>
@@ -34,12 +34,11 @@ export function toSvg(scene: Scene, { standalone = false } = {}): string {
 function itemSvg(item: Item): string {
   switch (item.kind) {
     case "line": {
-      const width = item.width === undefined ? "" : ` stroke-width="${round(item.width)}"`;
       const name = item.closed ? "polygon" : "polyline";
-      return `<${name} class="rl-${item.style}" points="${item.points.map(pair).join(" ")}"${width}/>`;
+      return `<${name} class="rl-${item.style}" points="${item.points.map(pair).join(" ")}" ${strokeWidth(item)}/>`;
     }
     case "circle":
-      return `<circle class="rl-${item.style}" cx="${round(item.center[0])}" cy="${round(item.center[1])}" r="${round(item.radius)}"/>`;
+      return `<circle class="rl-${item.style}" cx="${round(item.center[0])}" cy="${round(item.center[1])}" r="${round(item.radius)}" ${strokeWidth(item)}/>`;
     case "text": {
       const anchor = item.anchor === "start" ? "" : ` text-anchor="${item.anchor}"`;
       const place = `x="${round(item.at[0])}" y="${round(item.at[1])}"`;
@@ -47,6 +46,9 @@ function itemSvg(item: Item): string {
     }
   }
 }
+
+const strokeWidth = ({ style, width = LINE_WIDTHS[style] }: LineItem | CircleItem): string =>
+  `stroke-width="${round(width)}"`;
 
 const pair = ([x, y]: Spot): string => `${round(x)},${round(y)}`;
 
