@@ -170,16 +170,16 @@ export function offsetBox(rise: any, firstMark?: any, secondMark?: any, radius?:
 }
 
 /**
- * Spacing and shrink of an offset by the handbook, with sharp corners and with true arcs; spills with a header row.
+ * An offset by the handbook, with sharp corners and with true arcs, and the rise each makes; spills with a header row.
  *
  * Example: =CONDUIT.OFFSET.COMPARE(6,30,4) //=> Quantity, Handbook, Sharp corners, True arcs, Handbook off by
- * Source: OFFSET.SPACING and OFFSET.SHRINK.
+ * Source: OFFSET.SPACING and OFFSET.SHRINK; the rise derived, rise + error of the spacing·sin A.
  * @customfunction OFFSET.COMPARE
  * @helpurl https://raceway-ledger.example/help/offset.compare.html
  * @param {any} rise [in] above 0
  * @param {any} angle [°] of each bend, above 0 to 90
  * @param {any} radius [in] on the centerline, above 0
- * @returns {any[][]} both quantities [in] the three ways, with a header row
+ * @returns {any[][]} each quantity [in] the three ways, with a header row
  */
 export function offsetCompare(rise: any, angle: any, radius: any): any[][] {
   return answer(() =>

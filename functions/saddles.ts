@@ -1,10 +1,12 @@
 import { readBendForm } from "../src/bends/bendForm";
-import { compareSaddle, comparisonTable } from "../src/bends/compare";
+import { comparisonTable } from "../src/bends/compare";
+import { compareSaddle } from "../src/bends/compareSaddle";
 import { fourBendSaddle } from "../src/bends/fourBendSaddle";
 import { readOffsetAngle } from "../src/bends/offset";
 import { readHeightTo, saddleShrink, saddleSpacing } from "../src/bends/saddle";
 import { toAngle } from "../src/units/angle";
 import { toInches } from "../src/units/length";
+import { optional } from "../src/units/optional";
 import { answer } from "./answer";
 
 /**
@@ -87,24 +89,28 @@ export function saddleFour(height: any, width: any, angle: any, radius?: any): a
 }
 
 /**
- * Spacing and shrink of a three-bend saddle by the handbook, with sharp corners and with true arcs; spills with a header row.
+ * A three-bend saddle by the handbook, with sharp corners and with true arcs, and the crest each makes; spills with a header row.
  *
- * Example: =CONDUIT.SADDLE.COMPARE(4,45,4) //=> Quantity, Handbook, Sharp corners, True arcs, Handbook off by
- * Source: SADDLE.SPACING and SADDLE.SHRINK; the crest of the center bend clears the height.
+ * Outer marks are for the arrow, with the hook toward the center mark or away from it: the handbook does not say which,
+ * and it matters. The center mark is for the notch.
+ * Example: =CONDUIT.SADDLE.COMPARE(4,45,4,0.647) //=> Quantity, Handbook, Sharp corners, True arcs, Handbook off by
+ * Source: SADDLE.SPACING and SADDLE.SHRINK; the crest derived, height + error of the spacing·sin(A/2).
  * @customfunction SADDLE.COMPARE
  * @helpurl https://raceway-ledger.example/help/saddle.compare.html
- * @param {any} height [in] of the obstacle, above 0
+ * @param {any} height [in] of the obstacle, above 0: the crest of the center bend is to clear it
  * @param {any} angle [°] of the center bend, above 0 and below 180
  * @param {any} radius [in] on the centerline, above 0
- * @returns {any[][]} both quantities [in] the three ways, with a header row
+ * @param {any} [arrowLead] [in] from the arrow to the start of the bend; omitted: 0
+ * @returns {any[][]} each quantity [in] the three ways, with a header row
  */
-export function saddleCompare(height: any, angle: any, radius: any): any[][] {
+export function saddleCompare(height: any, angle: any, radius: any, arrowLead?: any): any[][] {
   return answer(() =>
     comparisonTable(
       compareSaddle(
         toInches(height, "height", { above: 0 }),
         toAngle(angle, "angle"),
         toInches(radius, "radius", { above: 0 }),
+        optional(arrowLead, (lead) => toInches(lead, "arrow lead")) ?? 0,
       ),
     ),
   );

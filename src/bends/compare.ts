@@ -1,7 +1,7 @@
+import { toRadians } from "../geometry/angle";
 import { NotListedError } from "../units/errors";
 import type { BendForm } from "./bendForm";
 import { offsetShrink, offsetSpacing } from "./offset";
-import { saddleShrink, saddleSpacing } from "./saddle";
 
 /** One quantity by the handbook's rounded constant, with sharp corners and with true arcs. All [in]. */
 export interface Comparison {
@@ -14,20 +14,31 @@ export interface Comparison {
 
 const NOT_IN_PRINT = "not in print";
 
-/** Spacing and shrink of an offset, the three ways. @param rise [in] @param angle [°] @param radius [in] */
-export const compareOffset = (rise: number, angle: number, radius: number): Comparison[] => [
-  compare("Spacing", (form) => offsetSpacing(rise, angle, form), radius),
-  compare("Shrink", (form) => offsetShrink(rise, angle, form), radius),
-];
+/** Spacing and shrink of an offset the three ways, and the rise that bends at those marks make. All [in], angle [°]. */
+export function compareOffset(rise: number, angle: number, radius: number): Comparison[] {
+  const spacing = threeWays("Spacing", (form) => offsetSpacing(rise, angle, form), radius);
+  return [
+    spacing,
+    threeWays("Shrink", (form) => offsetShrink(rise, angle, form), radius),
+    heightMade("Rise it makes", rise, angle, spacing),
+  ];
+}
 
-/** Spacing and shrink of a three-bend saddle, the three ways; the crest clears the height. */
-export const compareSaddle = (height: number, angle: number, radius: number): Comparison[] => [
-  compare("Center to outer mark", (form) => saddleSpacing(height, angle, form), radius),
-  compare("Center mark ahead", (form) => saddleShrink(height, angle, form), radius),
-];
-
-function compare(quantity: string, by: (form: BendForm) => number, radius: number): Comparison {
+/** One quantity by the handbook where it has one, with sharp corners and with true arcs of a radius [in]. */
+export function threeWays(quantity: string, by: (form: BendForm) => number, radius: number): Comparison {
   return { quantity, handbook: inPrint(() => by("table")), sharp: by("sharp"), exact: by(radius) };
+}
+
+/** The height [in] that true arcs reach when bent at marks so far apart: what is too much lies on the slant. */
+export function heightMade(quantity: string, height: number, angle: number, marks: Comparison): Comparison {
+  const made = (apart: number) => height + (apart - marks.exact) * Math.sin(toRadians(angle));
+  const { handbook, sharp, exact } = marks;
+  return {
+    quantity,
+    handbook: handbook === undefined ? undefined : made(handbook),
+    sharp: made(sharp),
+    exact: made(exact),
+  };
 }
 
 function inPrint(read: () => number): number | undefined {

@@ -6,6 +6,7 @@ import { saddleCompare, saddleFour } from "../../functions/saddles";
 import { backMarkOf, stubMarkOf } from "../../functions/stubs";
 import { sweepErrorOf, sweepMarksOf, sweepParallel } from "../../functions/sweeps";
 import { shoeCalibrate } from "../../functions/testBends";
+import { placeAt } from "../support/bentLine";
 import { expectNear } from "../support/nearVectors";
 
 /** Values worked out by hand to four places. */
@@ -22,20 +23,56 @@ test("a 10 in. stub marks at 5 with deduct 5, at 4 with 6; a 20 in. back-to-back
 });
 
 test("the three ways of an offset stand side by side, and say when the handbook has none", () => {
-  const [, spacing, shrink] = offsetCompare(6, 30, 4);
-  expect([spacing?.[0], shrink?.[0]]).toEqual(["Spacing", "Shrink"]);
+  const [, spacing, shrink, made] = offsetCompare(6, 30, 4);
+  expect([spacing, shrink, made].map((row) => row?.[0])).toEqual(["Spacing", "Shrink", "Rise it makes"]);
   expectNear(spacing!.slice(1), [12, 12, 11.9508, 0.0492], FOUR_PLACES);
   expectNear(shrink!.slice(1), [1.5, 1.6077, 1.5093, -0.0093], FOUR_PLACES);
-  expect(offsetCompare(6, 20, 4)[1]?.[1]).toBe("not in print");
-  expect(offsetCompare(6, 20, 4)[1]?.[4]).toBe("not in print");
+  expectNear(made!.slice(1), [6.0246, 6.0246, 6, 0.0246], FOUR_PLACES);
+  for (const row of offsetCompare(6, 20, 4).slice(1))
+    expect([row[1], row[4]]).toEqual(["not in print", "not in print"]);
 });
 
-test("the three ways of a saddle stand side by side", () => {
-  // Exact by hand: corner 4.3296, slant 11.3137, less the setbacks 0.7956 and 1.6569, plus arcs of 1.5708 each.
-  const [, spacing, ahead] = saddleCompare(4, 45, 4);
-  expectNear(spacing!.slice(1), [10, 10.4525, 12.0028, -2.0028], FOUR_PLACES);
+test("the three ways of a saddle stand side by side, for either way of the hook", () => {
+  // Exact by hand: corner 4.3296, slant 11.3137, less the setbacks 0.7956 and 1.6569, plus arcs of 1.5708 each: 12.0028.
+  const [, toward, crestToward, away, crestAway, ahead] = saddleCompare(4, 45, 4, 0.647);
+  expectNear(toward!.slice(1), [10, 10.4525, 9.785, 0.215], FOUR_PLACES);
+  expectNear(away!.slice(1), [10, 10.4525, 12.6498, -2.6498], FOUR_PLACES);
   expectNear(ahead!.slice(1, 3), [0.75, 0.7956], FOUR_PLACES);
-  expect(saddleCompare(4, 30, 4)[2]?.[1]).toBe("not in print");
+  expect([toward, crestToward, away, crestAway, ahead].map((row) => row?.[0])).toEqual([
+    "Outer mark, hook toward center",
+    "Crest it makes, hook toward center",
+    "Outer mark, hook away from center",
+    "Crest it makes, hook away from center",
+    "Center mark ahead",
+  ]);
+  expect(
+    saddleCompare(4, 30, 4)
+      .slice(1)
+      .map((row) => row[1]),
+  ).toEqual(Array(5).fill("not in print"));
+});
+
+test("bent at the handbook's marks, a saddle's crest and an offset's rise come out as the table says", () => {
+  const [, , crestToward, , crestAway] = saddleCompare(4, 45, 4, 0.647);
+  const [outerArc, centerArc] = [Math.PI / 2, Math.PI];
+  // Hook toward the center: the outer bend's inner end lies 0.647 past the arrow's mark; away: its outer end does, inward.
+  const crest = (outerStart: number) =>
+    placeAt(
+      [
+        { start: outerStart, angle: 22.5, radius: 4 },
+        { start: 20 - centerArc / 2, angle: -45, radius: 4 },
+      ],
+      20,
+    ).y;
+  expectNear([crestToward![1], crestAway![1]], [crest(20 - 10 - 0.647 - outerArc), crest(20 - 10 + 0.647)]);
+  const made = placeAt(
+    [
+      { start: 2, angle: 30, radius: 4 },
+      { start: 14, angle: -30, radius: 4 },
+    ],
+    20,
+  ).y;
+  expectNear([offsetCompare(6, 30, 4)[3]![1]], [made]);
 });
 
 test("four-bend saddle, rolling and box offset", () => {
