@@ -10,7 +10,7 @@ import { InputError, NotListedError } from "../units/errors";
 import { showInches } from "../units/show";
 import { dividePull, type JoinZone } from "./pieces";
 import type { Run } from "./runsTable";
-import type { Shoe } from "./shoe";
+import { tailNeeded, type Shoe } from "./shoe";
 import type { ShoeBook } from "./shoeBook";
 
 /** A bend of a piece, placed on the straight stick. */
@@ -133,7 +133,7 @@ function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, stick: 
   return { pull, parts, pieces, joints: division.joints };
 }
 
-const shortestPiece = (shoe: Shoe): number => 2 * (shoe.shortestTail + COUPLING_SEAT);
+const shortestPiece = (shoe: Shoe): number => 2 * (tailNeeded(shoe) + COUPLING_SEAT);
 
 /** Developed position of each bend's first tangent point. */
 function bendStarts(parts: PathParts): number[] {
@@ -148,7 +148,7 @@ function bendStarts(parts: PathParts): number[] {
 
 /** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
 function joinZones(parts: PathParts, starts: readonly number[], shoe: Shoe): JoinZone[] {
-  const clear = shoe.shortestTail + COUPLING_SEAT;
+  const clear = tailNeeded(shoe) + COUPLING_SEAT;
   const zones: JoinZone[] = [];
   let from = 0;
   for (let index = 0; index < parts.straights.length; index++) {

@@ -1,7 +1,7 @@
 import { toRadians } from "../geometry/angle";
 import type { Piece, PieceBend } from "./buildRun";
 import type { Hook, LineUp } from "./marks";
-import { NOTCH_ANGLES, type Shoe } from "./shoe";
+import { NOTCH_ANGLES, tailNeeded, type Shoe } from "./shoe";
 
 /** Angles nearer than this are the same for the choice of a mark [°]. */
 const SAME_ANGLE = 1e-6;
@@ -48,8 +48,8 @@ export interface Setting {
 
 /**
  * Chooses the mark as the trade does: the center notch for the middle bend of a saddle, the star for the second 90 of
- * a back-to-back, the arrow for the rest. The arrow hooks the datum end unless that end is shorter than the shoe's
- * shortest tail and the far end is not.
+ * a back-to-back, the arrow for the rest. The arrow hooks the datum end unless that end is shorter than the shoe
+ * needs and the far end is not.
  */
 export function settingFor(piece: Piece, index: number, shoe: Shoe): Setting {
   const bend = piece.bends[index];
@@ -62,6 +62,6 @@ export function settingFor(piece: Piece, index: number, shoe: Shoe): Setting {
   const end = bend.start + bend.radius * toRadians(bend.angle);
   const datumTail = bend.start;
   const farTail = piece.cutLength - end;
-  const hookFar = datumTail < shoe.shortestTail && farTail >= shoe.shortestTail;
+  const hookFar = datumTail < tailNeeded(shoe) && farTail >= tailNeeded(shoe);
   return { lineUp: "arrow", hook: hookFar ? "far" : "datum" };
 }

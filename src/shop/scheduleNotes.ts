@@ -3,6 +3,7 @@ import { showInches } from "../units/show";
 import type { BuiltRun, Piece, PieceBend } from "./buildRun";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
+import { tailNeeded } from "./shoe";
 
 /** Differences smaller than this are not worth a note [in]; a tape reads 1/16. */
 const WORTH_SAYING = 0.001;
@@ -46,7 +47,7 @@ export function shortTail(built: BuiltRun, piece: Piece, index: number): string 
   const { hook } = settingFor(piece, index, built.shoe);
   const end = bend.start + bend.radius * toRadians(bend.angle);
   const tail = hook === "datum" ? bend.start : piece.cutLength - end;
-  const needed = built.shoe.shortestTail;
+  const needed = tailNeeded(built.shoe);
   if (tail >= needed) return undefined;
   return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
 }

@@ -37,6 +37,11 @@ export function arrowLead(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiamete
   return shoe.deduct - (shoe.radius + shoe.outsideDiameter / 2);
 }
 
+/** Straight conduit needed on the hook's side of a bend [in]: enough to hold, and enough for the arrow's mark to be on it. */
+export function tailNeeded(shoe: Shoe): number {
+  return Math.max(shoe.shortestTail, arrowLead(shoe));
+}
+
 /** Distance from the arrow to the star, the back of a finished 90 [in]: deduct − back gain. */
 export function starFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">): number {
   return shoe.deduct - backGain(shoe);

@@ -4,7 +4,7 @@ import type { Bench } from "./bench";
 import { stroke } from "./benchShape";
 import type { Piece } from "./buildRun";
 import type { Hook } from "./marks";
-import type { Shoe } from "./shoe";
+import { tailNeeded, type Shoe } from "./shoe";
 
 /** Room a stroke takes, from the conduit at the shoe [in], and what stands in its way. */
 export interface StrokeRoom {
@@ -69,11 +69,12 @@ export function strokeRoom(
 function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
   const bend = piece.bends[index];
   if (!bend) return "";
+  const needed = tailNeeded(shoe);
   const bends = piece.bends.filter((_, place) => done[place]);
   const ends = bends.map((other) => other.start + arcLength(other.angle, other.radius));
   const from = Math.max(0, ...ends.filter((end) => end <= bend.start + TOUCH));
   const to = Math.min(piece.cutLength, ...bends.map((other) => other.start).filter((start) => start > bend.start));
   const tail = hook === "datum" ? bend.start - from : to - (bend.start + arcLength(bend.angle, bend.radius));
-  if (tail >= shoe.shortestTail - TOUCH) return "";
-  return `the ${hook} side has ${showInches(tail, 2)} straight to hold; the shoe needs ${showInches(shoe.shortestTail, 2)}`;
+  if (tail >= needed - TOUCH) return "";
+  return `the ${hook} side has ${showInches(tail, 2)} straight to hold; the shoe needs ${showInches(needed, 2)}`;
 }
