@@ -1,0 +1,49 @@
+/** Inside diameters and areas against NEC chapter 9, table 4, whose source stands in data/necTable4.json. */
+import { dimension, sizesOf } from "../../src/raceway/dimensions";
+import { RACEWAYS } from "../../src/raceway/raceway";
+import { readTradeSize } from "../../src/raceway/tradeSize";
+import table4 from "./data/necTable4.json";
+
+/** Areas are printed to a thousandth; the print's own columns differ by a little more among themselves [in²]. */
+const PRINT = 0.0011;
+
+const rows = RACEWAYS.flatMap((raceway) =>
+  raceway === "PVC-coated RMC"
+    ? []
+    : Object.entries(table4.rows[raceway]).map(([size, [inside, total, ...parts]]) => ({
+        raceway,
+        size: readTradeSize(size),
+        inside: inside!,
+        total: total!,
+        parts,
+      })),
+);
+
+test("every row of the print is there, and no other", () => {
+  expect(rows.length).toBe(56);
+  for (const raceway of RACEWAYS.filter((each) => each !== "PVC-coated RMC")) {
+    const printed = rows.filter((row) => row.raceway === raceway).map(({ size }) => size);
+    expect([...sizesOf(raceway)].sort()).toEqual(printed.sort());
+  }
+});
+
+test.each(rows)("$raceway $size has the printed diameter and area", ({ raceway, size, inside, total }) => {
+  expect(dimension(raceway, size, "insideDiameter")).toEqual({ value: inside, source: "NEC table 4" });
+  expect(dimension(raceway, size, "area")).toEqual({ value: total, source: "NEC table 4" });
+});
+
+test.each(rows)("$raceway $size: the area is π/4·d², and its parts are the printed ones", (row) => {
+  const inside = dimension(row.raceway, row.size, "insideDiameter").value;
+  const area = dimension(row.raceway, row.size, "area").value;
+  expect(Math.abs((Math.PI / 4) * inside ** 2 - area)).toBeLessThan(PRINT);
+  expect(row.parts).toHaveLength(4);
+  [0.6, 0.53, 0.31, 0.4].forEach((part, index) => {
+    expect(Math.abs(part * area - row.parts[index]!)).toBeLessThan(PRINT);
+  });
+});
+
+test("PVC-coated RMC has the bore of RMC", () => {
+  expect(sizesOf("PVC-coated RMC")).toEqual(sizesOf("RMC"));
+  expect(dimension("PVC-coated RMC", "1-1/4", "insideDiameter").value).toBe(1.394);
+  expect(dimension("PVC-coated RMC", "1-1/4", "area").value).toBe(1.526);
+});
