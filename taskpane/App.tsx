@@ -8,6 +8,7 @@ import {
   RulerRegular,
 } from "@fluentui/react-icons";
 import { lazy, Suspense, useState, type ReactElement } from "react";
+import { DRAWING_CSS } from "../src/drawing/drawingCss";
 import { BendView } from "./bend/BendView";
 import { Fence } from "./components/Fence";
 import { LedgerProvider } from "./hooks/useLedger";
@@ -38,6 +39,7 @@ const ICONS: Record<ViewName, ReactElement> = {
 export function App() {
   return (
     <FluentProvider theme={usePaneTheme()} className="rl-pane">
+      <style>{DRAWING_CSS}</style>
       <UnitsProvider>
         <LedgerProvider>
           <Views />

@@ -10,13 +10,14 @@ import { Choice } from "../components/Choice";
 import { Entry } from "../components/Entry";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { unitOf } from "../components/unitOf";
 import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { Marks } from "../run/Marks";
 import { strings } from "../strings";
 import { BendDrawing } from "./BendDrawing";
 import { KindPicker } from "./KindPicker";
-import { BEND_KINDS, type BendField, type BendKind } from "./kinds";
+import { BEND_KINDS, type BendKind } from "./kinds";
 import { PutInRun } from "./PutInRun";
 import { PutInSheet } from "./PutInSheet";
 import { readFields, routeSteps } from "./readFields";
@@ -55,7 +56,7 @@ export function BendView() {
             <Entry
               key={`${kind.id} ${field.key}`}
               label={field.label}
-              unit={unitOf(field, units.style)}
+              unit={unitOf(field.kind, texts[`${kind.id} ${field.key}`] ?? field.first, units.style)}
               value={texts[`${kind.id} ${field.key}`] ?? field.first}
               problem={problems[field.key]}
               onChange={(text) => setTexts((before) => ({ ...before, [`${kind.id} ${field.key}`]: text }))}
@@ -88,9 +89,3 @@ const own = (kind: BendKind, texts: Readonly<Record<string, string>>): Record<st
 
 /** Steps mean nothing to a person who has typed none. */
 const inFields = (problem: string): string => problem.replace(/\bstep \d+: /g, "");
-
-function unitOf({ kind }: BendField, style: string): string | undefined {
-  if (kind === "angle") return "°";
-  if (kind === "count") return undefined;
-  return style === "mm" ? "mm" : "in.";
-}

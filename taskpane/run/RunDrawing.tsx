@@ -1,5 +1,125 @@
+import { useRef, useState, type PointerEvent } from "react";
+import { drawRun, type RunPull } from "../../src/drawing/drawRun";
+import type { RunView } from "../../src/drawing/projection";
+import { pullPath } from "../../src/route/problems";
 import type { BuiltRun } from "../../src/shop/buildRun";
+import { Choice } from "../components/Choice";
+import { Drawing } from "../components/Drawing";
+import { Section } from "../components/Section";
+import { useWidth } from "../components/useWidth";
+import { useUnits } from "../hooks/useUnits";
+import { strings } from "../strings";
 
-export function RunDrawing(_: { built: BuiltRun }) {
-  return null;
+const t = strings.run.view;
+
+type Seen = "isometric" | "plan" | "elevation" | "turned";
+
+/** Half a turn of the drawing for a drag across it [°/px]. */
+const DRAG = 0.6;
+const START = { azimuth: -45, elevation: 25 };
+
+/** The run to scale: from above, from the side, or turned any way by dragging or with two sliders. */
+export function RunDrawing({ built }: { built: BuiltRun }) {
+  const units = useUnits();
+  const [watch, width] = useWidth(296);
+  const [seen, setSeen] = useState<Seen>("isometric");
+  const [turn, setTurn] = useState(START);
+  const view: RunView = seen === "turned" ? turn : seen;
+  const scene = drawRun(
+    {
+      name: built.run.name,
+      outsideDiameter: built.shoe.outsideDiameter,
+      pulls: built.pulls.map(({ pull, joints }): RunPull => ({ path: pullPath(pull), couplings: joints })),
+    },
+    { view, width, show: units.show },
+  );
+  const turnBy = (right: number, down: number) =>
+    setTurn(({ azimuth, elevation }) => ({
+      azimuth: wrapped(azimuth - right),
+      elevation: Math.max(-90, Math.min(90, elevation + down)),
+    }));
+  const drag = useDrag((x, y) => {
+    setSeen("turned");
+    turnBy(x * DRAG, y * DRAG);
+  });
+  return (
+    <Section title={t.title}>
+      <Choice<Seen>
+        label={t.choose}
+        value={seen}
+        options={[
+          { value: "isometric", text: t.isometric },
+          { value: "plan", text: t.plan },
+          { value: "elevation", text: t.elevation },
+          { value: "turned", text: t.turned },
+        ]}
+        onChange={setSeen}
+      />
+      {seen === "turned" && (
+        <div className="rl-grid">
+          <Slider
+            label={t.turn}
+            min={-180}
+            max={180}
+            value={turn.azimuth}
+            onChange={(azimuth) => setTurn({ ...turn, azimuth })}
+          />
+          <Slider
+            label={t.tilt}
+            min={-90}
+            max={90}
+            value={turn.elevation}
+            onChange={(elevation) => setTurn({ ...turn, elevation })}
+          />
+        </div>
+      )}
+      <div ref={watch} className="rl-turnable" {...drag}>
+        <Drawing scene={scene} />
+      </div>
+    </Section>
+  );
 }
+
+interface SliderProps {
+  label: string;
+  min: number;
+  max: number;
+  value: number;
+  onChange(value: number): void;
+}
+
+function Slider({ label, min, max, value, onChange }: SliderProps) {
+  return (
+    <label className="rl-slider">
+      {label}
+      <input
+        type="range"
+        min={min}
+        max={max}
+        step={5}
+        value={Math.round(value)}
+        aria-valuetext={`${Math.round(value)}°`}
+        onChange={(event) => onChange(Number(event.target.value))}
+      />
+    </label>
+  );
+}
+
+/** Tells of each move of a pointer that is held down on an element [px]. */
+function useDrag(onMove: (x: number, y: number) => void) {
+  const last = useRef<{ x: number; y: number } | undefined>(undefined);
+  return {
+    onPointerDown: (event: PointerEvent) => {
+      if ((event.target as Element).closest("svg")) last.current = { x: event.clientX, y: event.clientY };
+    },
+    onPointerMove: (event: PointerEvent) => {
+      const { current } = last;
+      if (!current || event.buttons === 0) return;
+      last.current = { x: event.clientX, y: event.clientY };
+      onMove(event.clientX - current.x, event.clientY - current.y);
+    },
+    onPointerUp: () => (last.current = undefined),
+  };
+}
+
+const wrapped = (degrees: number): number => ((((degrees + 180) % 360) + 360) % 360) - 180;

@@ -20,7 +20,7 @@ export function RunFields({ run }: { run: SelectedRun }) {
   const size = attempt(() => readTradeSize(run.text("Size")));
   return (
     <>
-      <div className="rl-grid">
+      <div className="rl-grid rl-grid-2">
         <CellEntry label={t.name} text={run.text("Run")} onDone={(value) => set("Run", value)} />
         {run.has("Quantity") && (
           <CellEntry

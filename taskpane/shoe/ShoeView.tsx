@@ -1,3 +1,86 @@
+import { Spinner } from "@fluentui/react-components";
+import { useState } from "react";
+import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
+import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
+import { readShoes } from "../../src/shop/shoeBook";
+import { attempt } from "../components/attempt";
+import { Choice } from "../components/Choice";
+import { Entry } from "../components/Entry";
+import { Notice } from "../components/Notice";
+import { Section } from "../components/Section";
+import { unitOf } from "../components/unitOf";
+import { useLedger } from "../hooks/useLedger";
+import { useUnits } from "../hooks/useUnits";
+import { strings } from "../strings";
+import { measure, MEASURES, type Texts } from "./measures";
+import { BentPicture, StickPicture } from "./MeasurePictures";
+import { SaveShoe } from "./SaveShoe";
+import { ShoeDrawing } from "./ShoeDrawing";
+import { ShoeResults } from "./ShoeResults";
+
+const t = strings.shoe;
+
+/** Measures a shoe by one test bend, step by step, and keeps it in the Shoes table. */
 export function ShoeView() {
-  return null;
+  const { state, tables } = useLedger();
+  const units = useUnits();
+  const [raceway, setRaceway] = useState<Raceway>("EMT");
+  const [size, setSize] = useState<TradeSize>("1/2");
+  const [texts, setTexts] = useState<Texts>({});
+  if (state === "loading") return <Spinner label={strings.common.reading} />;
+  const shoe = attempt(() => readShoes(tables.Shoes?.cells).shoeFor(raceway, size));
+  const measured = measure(texts, raceway, size, units.typed);
+  const step = (keys: readonly string[]) =>
+    MEASURES.filter(({ key }) => keys.includes(key)).map(({ key, label, kind }) => (
+      <Entry
+        key={key}
+        label={label}
+        unit={unitOf(kind, texts[key] ?? "", units.style)}
+        value={texts[key] ?? ""}
+        problem={measured.problems[key]}
+        onChange={(text) => setTexts((before) => ({ ...before, [key]: text }))}
+      />
+    ));
+  return (
+    <>
+      <div className="rl-grid">
+        <Choice<Raceway> label={t.raceway} value={raceway} options={RACEWAYS} onChange={setRaceway} />
+        <Choice<TradeSize> label={t.size} value={size} options={TRADE_SIZES} onChange={setSize} />
+      </div>
+      <Section title={t.now}>
+        {shoe.value ? <ShoeDrawing shoe={shoe.value} /> : <Notice intent="warning">{shoe.problem}</Notice>}
+      </Section>
+      <Section title={t.test.title}>
+        <p>{t.test.why}</p>
+        <ol className="rl-todo">
+          <li>
+            {t.test.mark}
+            <StickPicture />
+            <div className="rl-grid">{step(["cutLength", "mark"])}</div>
+          </li>
+          <li>
+            {t.test.bend}
+            <div className="rl-grid">{step(["dialReached"])}</div>
+          </li>
+          <li>
+            {t.test.measure}
+            <BentPicture />
+            <div className="rl-grid">{step(["angle", "stub", "leg"])}</div>
+          </li>
+        </ol>
+        {measured.problem && (
+          <Notice intent="error" title={t.doesNotFit}>
+            {measured.problem}
+          </Notice>
+        )}
+        {measured.open.length > 0 && <p className="rl-hint">{t.stillOpen(measured.open.length)}</p>}
+      </Section>
+      {measured.lines && (
+        <Section title={t.result}>
+          <ShoeResults lines={measured.lines} />
+          <SaveShoe raceway={raceway} size={size} lines={measured.lines} />
+        </Section>
+      )}
+    </>
+  );
 }
