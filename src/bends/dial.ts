@@ -32,8 +32,11 @@ export function dialReading(angle: number, springback: number, start = 0, from =
 }
 
 function wayOut(angle: number, springback: number, start: number, from: number, to: number): string {
+  const latestStart = to - springback - angle;
   const most = to - springback - start;
-  const bendLess = most > 0 ? `bend at most ${showDegrees(most)} in one go` : "the dial has no room left for a bend";
-  const lower = to - springback - angle;
-  return lower >= from ? `start at ${showDegrees(lower)} or lower, or ${bendLess}` : bendLess;
+  const ways = [
+    latestStart >= from ? `start at ${showDegrees(latestStart)} or lower` : "",
+    most > 0 ? `bend at most ${showDegrees(most)} in one go` : "",
+  ].filter((way) => way !== "");
+  return ways.length > 0 ? ways.join(", or ") : "the dial is too short for this springback";
 }

@@ -1,7 +1,7 @@
 import { toRadians } from "../geometry/angle";
 import { gain, setback } from "../geometry/arc";
 import { InputError } from "../units/errors";
-import { showDegrees, showInches } from "../units/show";
+import { show, showDegrees, showInches } from "../units/show";
 
 /** Centerline of an offset: two equal bends that turn opposite ways. All [in]. */
 export interface OffsetShape {
@@ -32,7 +32,7 @@ export function offsetShape(rise: number, angle: number, radius: number): Offset
   if (rise < least * (1 - 1e-12)) {
     throw new InputError(
       `rise must be at least ${showInches(least)}, or the two bends of ${showDegrees(angle)} and radius ` +
-        `${showInches(radius)} overlap; got ${showInches(rise).replace(/\.$/, "")}.`,
+        `${showInches(radius)} overlap; got ${show(rise)} in.`,
     );
   }
   const slant = rise / Math.sin(toRadians(angle));

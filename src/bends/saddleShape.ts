@@ -1,7 +1,7 @@
 import { toRadians } from "../geometry/angle";
 import { arcLength, cornerHeight, gain, setback } from "../geometry/arc";
 import { InputError } from "../units/errors";
-import { showDegrees, showInches } from "../units/show";
+import { show, showDegrees, showInches } from "../units/show";
 
 /** What a saddle's height is measured to: the crest of the center bend's arc, or the corner above it. */
 export type HeightTo = "crest" | "corner";
@@ -54,6 +54,6 @@ function tooLow(height: number, angle: number, radius: number, heightTo: HeightT
   const least = heightTo === "crest" ? corner - cornerHeight(angle, radius) : corner;
   return new InputError(
     `height must be at least ${showInches(least)}, or the bends of ${showDegrees(angle)} and ${showDegrees(angle / 2)} ` +
-      `with radius ${showInches(radius)} overlap; got ${showInches(height).replace(/\.$/, "")}.`,
+      `with radius ${showInches(radius)} overlap; got ${show(height)} in.`,
   );
 }

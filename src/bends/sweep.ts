@@ -1,7 +1,7 @@
 import { toRadians } from "../geometry/angle";
 import { arcLength, gain, setback } from "../geometry/arc";
 import { InputError } from "../units/errors";
-import { showInches } from "../units/show";
+import { show, showInches } from "../units/show";
 
 /** A bend of large radius made in equal shots of a smaller shoe. Lengths [in], angle [°]. */
 export interface SweepLayout {
@@ -91,7 +91,5 @@ export function sweepError(angle: number, radius: number, shots: number, shoeRad
 
 function needSmallerShoe(radius: number, shoeRadius: number): void {
   if (shoeRadius <= radius) return;
-  throw new InputError(
-    `shoe radius must be at most the sweep's ${showInches(radius)}; got ${showInches(shoeRadius).replace(/\.$/, "")}.`,
-  );
+  throw new InputError(`shoe radius must be at most the sweep's ${showInches(radius)}; got ${show(shoeRadius)} in.`);
 }

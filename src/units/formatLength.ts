@@ -1,5 +1,6 @@
 import { InputError, quoteValue } from "./errors";
 import { withinLimits } from "./limits";
+import { isOmitted } from "./optional";
 
 export const DENOMINATORS = [2, 4, 8, 16, 32, 64] as const;
 export type Denominator = (typeof DENOMINATORS)[number];
@@ -46,7 +47,7 @@ function fractionText(parts: number, denominator: number): string {
 
 /** @throws InputError naming the argument and the denominators there are; an empty value gives 16 */
 export function readDenominator(value: unknown, argument = "denominator"): Denominator {
-  if (value === null || value === undefined || value === "") return 16;
+  if (isOmitted(value)) return 16;
   const found = DENOMINATORS.find((denominator) => denominator === Number(value));
   if (found !== undefined && typeof value !== "boolean") return found;
   throw new InputError(`${argument} must be one of ${DENOMINATORS.join(", ")}; got ${quoteValue(value)}.`);
@@ -54,7 +55,7 @@ export function readDenominator(value: unknown, argument = "denominator"): Denom
 
 /** @throws InputError naming the argument and the styles there are; an empty value gives feet */
 export function readLengthStyle(value: unknown, argument = "style"): LengthStyle {
-  if (value === null || value === undefined || value === "") return "feet";
+  if (isOmitted(value)) return "feet";
   const found = LENGTH_STYLES.find((style) => style === String(value).trim().toLowerCase());
   if (found !== undefined) return found;
   throw new InputError(`${argument} must be one of ${LENGTH_STYLES.join(", ")}; got ${quoteValue(value)}.`);

@@ -111,7 +111,12 @@ test.each<[() => unknown, string]>([
   [
     () => bendDial(10, 5, 101),
     "#VALUE! 10° with 5° of springback takes the dial from 101° to 116°, past its end at 105°; " +
-      "start at 90° or lower, or the dial has no room left for a bend.",
+      "start at 90° or lower.",
+  ],
+  [
+    () => bendDial(90, 20, 0, 0, 15),
+    "#VALUE! 90° with 20° of springback takes the dial from 0° to 110°, past its end at 15°; " +
+      "the dial is too short for this springback.",
   ],
   [() => bendReleased(4, 90, 50), "#VALUE! springback must be at least 0° and at most 45°; got 50°."],
   [() => bendSpringback(45, [["Angle", "Dial"]]), "#VALUE! tests must hold at least one test bend; got none."],
