@@ -12,7 +12,7 @@ import type { TradeSize } from "./tradeSize";
 type Reader = (raceway: Raceway, size: TradeSize) => Sourced;
 
 /** What can be asked of a raceway and size, by the name people write. */
-const ITEMS: Record<string, Reader> = {
+export const ITEMS: Record<string, Reader> = {
   "outside diameter": (raceway, size) => dimension(raceway, size, "outsideDiameter"),
   "inside diameter": (raceway, size) => dimension(raceway, size, "insideDiameter"),
   wall: (raceway, size) => dimension(raceway, size, "wall"),
