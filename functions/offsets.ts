@@ -16,7 +16,7 @@ import { answer } from "./answer";
  * What the rise is multiplied by for the spacing of an offset's marks: the cosecant of the angle, or the printed constant.
  *
  * Example: =CONDUIT.OFFSET.MULTIPLIER(22.5) //=> 2.6131
- * Source: derived, 1/sin A; "table": NAVEDTRA 14026 table 5-3 and others, see the constant's own source.
+ * Source: derived, 1/sin A; "table": NAVEDTRA 14026 table 5-3 (22.5°, 30°, 60°), openly published trade notes and quizzes (5°, 10°, 15°, 45°).
  * @customfunction OFFSET.MULTIPLIER
  * @helpurl https://raceway-ledger.example/help/offset.multiplier.html
  * @param {any} angle [°] of each bend, above 0 to 90
@@ -31,7 +31,7 @@ export function offsetMultiplierOf(angle: any, table?: any): number {
  * Distance between the two marks of an offset, along the conduit.
  *
  * Example: =CONDUIT.OFFSET.SPACING(6,30,4) //=> 11.9508
- * Source: derived, rise/sin A − g with g = 2R·tan(A/2) − R·A; "table": NAVEDTRA 14026 table 5-3 and others.
+ * Source: derived, rise/sin A − g with g = 2R·tan(A/2) − R·A; "table": NAVEDTRA 14026 table 5-3, others as in OFFSET.MULTIPLIER.
  * @customfunction OFFSET.SPACING
  * @helpurl https://raceway-ledger.example/help/offset.spacing.html
  * @param {any} rise [in] above 0
@@ -49,7 +49,7 @@ export function offsetSpacingOf(rise: any, angle: any, radius?: any): number {
  * By how much an offset shortens the reach of the conduit.
  *
  * Example: =CONDUIT.OFFSET.SHRINK(6,30,4) //=> 1.5093
- * Source: derived, rise·tan(A/2) − 2g with g = 2R·tan(A/2) − R·A; "table": NAVEDTRA 14026 table 5-3 and others.
+ * Source: derived, rise·tan(A/2) − 2g with g = 2R·tan(A/2) − R·A; "table": NAVEDTRA 14026 table 5-3, others as in OFFSET.MULTIPLIER.
  * @customfunction OFFSET.SHRINK
  * @helpurl https://raceway-ledger.example/help/offset.shrink.html
  * @param {any} rise [in] above 0

@@ -128,6 +128,12 @@ describe("handbook examples", () => {
   });
 });
 
+test("L4: total length of a large 90 is stub and leg, each less R + OD/2, and the arc of 1.57 R", () => {
+  const [stub, leg, radius, outsideDiameter] = [48, 65.5, 24, 2.875];
+  const published = stub - (radius + outsideDiameter / 2) + (leg - (radius + outsideDiameter / 2)) + 1.57 * radius;
+  expect(Math.abs(stub + leg - bendGain(90, radius, outsideDiameter) - published)).toBeLessThan(0.02);
+});
+
 describe("exact values from the usual tables of trigonometry", () => {
   // Cosecants and half-angle tangents, five figures.
   test.each([
