@@ -1,0 +1,93 @@
+import { Button, ProgressBar } from "@fluentui/react-components";
+import { useEffect, useRef, useState } from "react";
+import { drawCuts } from "../../src/drawing/drawCuts";
+import { Drawing } from "../components/Drawing";
+import { Notice } from "../components/Notice";
+import { Section } from "../components/Section";
+import { useWidth } from "../components/useWidth";
+import { useLedger } from "../hooks/useLedger";
+import { useUnits } from "../hooks/useUnits";
+import { strings } from "../strings";
+import type { CutResult, CutSoFar, LotPlan } from "./cutWork";
+import { planInWorker, type Planning } from "./planInWorker";
+import { RowLinks } from "./RowLinks";
+
+const t = strings.totals.cuts;
+
+/** The cutting plan, made in the background: sticks as bars, what is left of each, and the proof. */
+export function CutsPart() {
+  const { tables } = useLedger();
+  const planning = useRef<Planning | undefined>(undefined);
+  const [soFar, setSoFar] = useState<CutSoFar>();
+  const [made, setMade] = useState<{ result: CutResult; from: unknown }>();
+  const [problem, setProblem] = useState("");
+  useEffect(() => () => planning.current?.cancel(), []);
+
+  const cancel = () => {
+    planning.current?.cancel();
+    setSoFar(undefined);
+  };
+  const plan = async () => {
+    const runs = tables.Runs?.cells;
+    if (!runs) return;
+    setProblem("");
+    setSoFar({ done: 0, of: 1, title: "", share: 0 });
+    try {
+      planning.current = planInWorker({ runs, stock: tables.Stock?.cells, shoes: tables.Shoes?.cells }, setSoFar);
+      setMade({ result: await planning.current.result, from: tables });
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+    setSoFar(undefined);
+  };
+
+  return (
+    <Section title={t.title}>
+      <p>{t.about}</p>
+      {soFar ? (
+        <div className="rl-stack" role="status">
+          <span>{soFar.title ? t.progress(soFar.title, soFar.done + 1, soFar.of) : strings.common.working}</span>
+          <ProgressBar value={soFar.share} aria-label={t.title} />
+          <Button size="small" onClick={cancel}>
+            {strings.common.cancel}
+          </Button>
+        </div>
+      ) : (
+        <Button onClick={() => void plan()}>{made ? t.again : t.button}</Button>
+      )}
+      {problem && <Notice intent="error">{problem}</Notice>}
+      {made && made.from !== tables && <Notice intent="warning">{t.stale}</Notice>}
+      {made?.result.lots.map((lot) => (
+        <Lot key={lot.title} lot={lot} />
+      ))}
+      {made?.result.problems.map((words) => (
+        <Notice key={words} intent="warning" title={t.notCut}>
+          {words}
+        </Notice>
+      ))}
+    </Section>
+  );
+}
+
+function Lot({ lot }: { lot: LotPlan }) {
+  const units = useUnits();
+  const [watch, width] = useWidth(296);
+  return (
+    <div className="rl-card" ref={watch}>
+      <h4>{lot.title}</h4>
+      {lot.problem ? (
+        <Notice intent="error">{lot.problem}</Notice>
+      ) : (
+        <>
+          <p>{lot.proof}</p>
+          <p className="rl-hint">{lot.note}</p>
+          <Drawing scene={drawCuts(lot.sticks, { title: lot.title, width, show: units.show, kerf: lot.kerf })} />
+          <details className="rl-words">
+            <summary>{t.behind}</summary>
+            <RowLinks names={[...new Set(lot.sticks.flatMap(({ runs }) => runs))]} />
+          </details>
+        </>
+      )}
+    </div>
+  );
+}
