@@ -4,6 +4,7 @@ import { toDegrees, toRadians } from "../geometry/angle";
 import { showDegrees } from "../units/show";
 import type { BendConduit, BendShape } from "./bendShapes";
 import type { Flat } from "./fit";
+import { sentence } from "./words";
 
 /** Inches in the reader's own units, with the unit. */
 export type ShowLength = (inches: number) => string;
@@ -64,7 +65,9 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
         },
         { from: first, to: [second[0], second[1] - half], lane: "left", text: show(shape.stub) },
       ];
-      const words = `The backs of the two bends are ${show(shape.distance)} apart; the first stub is ${show(shape.stub)}.`;
+      const words = sentence(
+        `The backs of the two bends are ${show(shape.distance)} apart; each stub is ${show(shape.stub)}`,
+      );
       return notes(words, { dimensions });
     }
     case "kick": {
@@ -73,7 +76,7 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
         rise(show(height), height),
         { from: second, to: last, lane: "beside", text: show(shape.length) },
       ];
-      const words = `${show(shape.length)} of conduit kicked ${angle} rise ${show(height)}.`;
+      const words = sentence(`${show(shape.length)} of conduit kicked ${angle} rise ${show(height)}`);
       return notes(words, { dimensions, angles: [{ corner: 1, text: angle }] });
     }
     case "offset":
@@ -84,7 +87,7 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
     case "rolling offset": {
       const lean = showDegrees(toDegrees(Math.atan2(shape.roll, shape.rise)));
       const caption = `True offset ${show(Math.hypot(shape.rise, shape.roll))} with bends of ${angle}, leaning ${lean} from upright.`;
-      return notes(`The rise is ${show(shape.rise)} and the roll ${show(shape.roll)}. ${caption}`, {
+      return notes(`${sentence(`The rise is ${show(shape.rise)} and the roll ${show(shape.roll)}`)} ${caption}`, {
         dimensions: [rise(show(shape.rise), shape.rise)],
         caption,
       });

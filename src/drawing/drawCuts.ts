@@ -1,7 +1,8 @@
 import type { ShowLength } from "./bendDimensions";
 import type { Scene, Spot } from "./scene";
 import { EDGE, Sketch } from "./sketch";
-import { LINE_HEIGHT, textWidth } from "./textBox";
+import { textWidth } from "./textBox";
+import { sentence } from "./words";
 
 /** Pieces of one length cut from a stick. */
 export interface CutPiece {
@@ -35,6 +36,7 @@ export interface CutsOptions {
 
 const BAR = 18;
 const HATCH = 6;
+const STICK_GAP = 10;
 
 /** Sticks as bars to one scale, with their cuts in order from the left and what is left over hatched. */
 export function drawCuts(sticks: readonly CutStick[], { title, width = 320, show, kerf = 0 }: CutsOptions): Scene {
@@ -44,9 +46,8 @@ export function drawCuts(sticks: readonly CutStick[], { title, width = 320, show
   const words = sticks.map((stick) => stickWords(stick, show));
   sticks.forEach((stick, index) => {
     const { head, list } = words[index]!;
-    const top = sketch.bottom + (index > 0 ? 12 : 0);
-    sketch.text(head, [EDGE, top + LINE_HEIGHT / 2], "start", "strong");
-    drawBar(sketch, stick, top + LINE_HEIGHT + 3, scale, kerf, show);
+    sketch.paragraph(head, "strong", index > 0 ? STICK_GAP : 0);
+    drawBar(sketch, stick, sketch.bottom + 3, scale, kerf, show);
     sketch.paragraph(list);
   });
   if (sticks.length === 0) sketch.paragraph("Nothing to cut.");
@@ -62,7 +63,7 @@ function stickWords(
     return `${piece.count} × ${show(piece.length)}${piece.label ? ` (${piece.label})` : ""}`;
   });
   const head = `${count} × ${show(length)}${label ? ` ${label}` : ""}`;
-  return { head, list: `${cuts.join(", ") || "no cuts"}; left ${show(remnant)}.` };
+  return { head, list: sentence(`${cuts.join(", ") || "no cuts"}; left ${show(remnant)}`) };
 }
 
 /** One bar; a length stands in its piece where it fits, the list under the bar has them all. */

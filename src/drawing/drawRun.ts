@@ -7,9 +7,10 @@ import { projection, viewWords, type Projection, type RunView } from "./projecti
 import { labelLegs, numberBends } from "./runLabels";
 import { drawAxes, drawKey } from "./runKey";
 import type { Scene, Spot } from "./scene";
-import { EDGE, Sketch } from "./sketch";
+import { Sketch } from "./sketch";
 import { move, perpendicular, spread, toward } from "./spots";
 import { showDegrees } from "../units/show";
+import { sentence } from "./words";
 
 /** What is at an end of a stretch of conduit. */
 export type RunEnd = "box" | "coupling" | "open";
@@ -52,11 +53,11 @@ export function drawRun(run: RunDrawing, { view, width = 320, show, highlight = 
   const sketch = new Sketch(width);
   const eye = projection(view);
   const points = run.pulls.flatMap(({ path }) => samplePath(path, STEP)).map(eye.flat);
-  sketch.text(viewWords(view), [EDGE, 8], "start", "strong");
+  sketch.paragraph(viewWords(view), "strong");
   const fit = fitTo(points, {
     left: MARGIN,
     right: width - MARGIN,
-    top: 48,
+    top: sketch.bottom + MARGIN,
     maxHeight: width * 0.7,
     maxScale: width / 12,
   });
@@ -68,7 +69,7 @@ export function drawRun(run: RunDrawing, { view, width = 320, show, highlight = 
   labelStart(sketch, run, page);
   numberBends(sketch, run.pulls, page);
   const left = labelLegs(sketch, run.pulls, page, show);
-  if (left.length) sketch.paragraph(`Not labeled: ${left.join("; ")}.`);
+  if (left.length) sketch.paragraph(sentence(`Not labeled: ${left.join("; ")}`));
   drawAxes(sketch, eye, fit, show);
   drawKey(sketch, run.pulls);
   return sketch.finish(`${run.name}: ${viewWords(view)}`, describe(run, show));

@@ -1,4 +1,5 @@
 import { samplePath } from "../geometry/span";
+import type { Vec3 } from "../geometry/vector";
 import { arrowLead, notchFromArrow, NOTCH_ANGLES, starFromArrow, type Shoe } from "../shop/shoe";
 import type { ShowLength } from "./bendDimensions";
 import { drawConduit } from "./conduit";
@@ -6,7 +7,9 @@ import { arrowhead, dimension } from "./dimension";
 import { fitTo, type Flat } from "./fit";
 import type { Scene, Spot } from "./scene";
 import { EDGE, Sketch } from "./sketch";
+import { textWidth } from "./textBox";
 import { lineUpSymbol, type LineUpSymbol } from "./symbols";
+import { sentence } from "./words";
 
 export type DrawnShoe = Pick<Shoe, "radius" | "deduct" | "outsideDiameter">;
 
@@ -32,71 +35,79 @@ function featuresOf(shoe: DrawnShoe): Feature[] {
   return [...notches, star].sort((a, b) => a.fromArrow - b.fromArrow);
 }
 
+const featureWords = ({ name, fromArrow }: Pick<Feature, "name" | "fromArrow">, show: ShowLength): string =>
+  `${name} ${show(fromArrow)}`;
+
 /** From the arrow to the hook on the drawing [in]; where the hook is makes no difference to a mark. */
 const HOOK_BEFORE = 2;
 /** Half of it [in]. */
 const HOOK_WIDTH = 0.3;
 const ROW = 20;
+const MARGIN = EDGE + 6;
+/** From a symbol's arrowhead to its words. */
+const SYMBOL_ROOM = 24;
 
 /**
  * A shoe from the side, to scale: straight conduit in its hook with arrow, star and notches over it, the same conduit
  * bent to 90° in dashes, and each distance from the arrow along straight conduit.
  */
 export function drawShoe(shoe: DrawnShoe, { name, width = 320, show }: ShoeOptions): Scene {
-  const { radius, outsideDiameter } = shoe;
+  const { radius } = shoe;
   const lead = arrowLead(shoe);
   const features = featuresOf(shoe);
   const sketch = new Sketch(width);
   const hook = -Math.max(lead, 0) - HOOK_BEFORE;
+  const begin = hook - 1;
   const tip = Math.max(radius * 1.4, ...features.map(({ fromArrow }) => fromArrow - lead)) + 1;
-  const line: Flat[] = [
-    [hook - 1, 0],
+  const straight: Flat[] = [
+    [begin, 0],
     [tip, 0],
   ];
-  const bent = samplePath(
-    {
-      points: [
-        [hook - 1, 0, 0],
-        [radius, 0, 0],
-        [radius, -radius * 1.5, 0],
-      ],
-      radii: [radius],
-    },
-    2,
-  );
-  const groove = radius - outsideDiameter / 2;
-  const body = shoeOutline(radius, groove, hook);
-  const top = 60 + features.length * ROW;
-  const fit = fitTo([...line, ...body, ...bent.map(([x, y]): Flat => [x, y])], {
-    left: EDGE + 6,
-    right: width - EDGE - 6,
-    top,
-    maxHeight: width * 0.6,
+  const bent = bentConduit(radius, begin);
+  const body = shoeOutline(shoe, hook);
+  // Words of a row begin at its symbol: what they take of the page, the inches before it cannot.
+  const forWords = features.map((each) => {
+    const taken = SYMBOL_ROOM + textWidth(featureWords(each, show));
+    return (width - 2 * MARGIN - taken) / (Math.max(0, each.fromArrow) - lead - begin);
   });
-  const half = (outsideDiameter / 2) * fit.scale;
+  const scale = Math.min((width - 2 * MARGIN) / (tip - begin), ...forWords);
+  const fit = fitTo([...straight, ...body, ...bent], {
+    left: MARGIN,
+    right: MARGIN + (tip - begin) * scale,
+    top: 60 + features.length * ROW,
+    maxHeight: Infinity,
+  });
+  const diameter = shoe.outsideDiameter * fit.scale;
   sketch.line(body.map(fit.toPage), "shape", { closed: true });
-  drawConduit(
-    sketch,
-    bent.map(([x, y]) => fit.toPage([x, y])),
-    { diameter: 2 * half, style: "ghost", centerline: false },
-  );
-  drawConduit(sketch, line.map(fit.toPage), { diameter: 2 * half, broken: { end: true } });
-  drawHook(sketch, fit.toPage([hook, 0]), half, HOOK_WIDTH * fit.scale);
+  drawConduit(sketch, bent.map(fit.toPage), { diameter, style: "ghost", centerline: false });
+  drawConduit(sketch, straight.map(fit.toPage), { diameter, broken: { end: true } });
+  drawHook(sketch, fit.toPage([hook, 0]), diameter / 2, HOOK_WIDTH * fit.scale);
   const [center, rim] = [fit.toPage([0, -radius]), fit.toPage([radius * Math.SQRT1_2, radius * (Math.SQRT1_2 - 1)])];
   dimension(sketch, { from: center, to: rim, axis: "straight", at: 0, text: `R ${show(radius)}` });
   sketch.circle(center, 2, "solid");
-  drawFeatures(sketch, features, fit.toPage([-lead, 0]), fit.scale, half, show);
+  drawFeatures(sketch, features, fit.toPage([-lead, 0]), fit.scale, diameter / 2, show);
   const words = [
-    `Radius ${show(radius)}, deduct ${show(shoe.deduct)}.`,
+    sentence(`Radius ${show(radius)}, deduct ${show(shoe.deduct)}`),
     lead >= 0 ? `The bend starts ${show(lead)} past the arrow.` : `The bend starts ${show(-lead)} before the arrow.`,
   ];
   for (const line of words) sketch.paragraph(line);
-  const list = features.map((each) => `${each.name} ${show(each.fromArrow)} from the arrow`).join(", ");
+  const list = features.map((each) => `${featureWords(each, show)} from the arrow`).join(", ");
   return sketch.finish(`Shoe for ${name}`, `${words.join(" ")} Along straight conduit: ${list}.`);
 }
 
+/** Conduit bent to 90° in the shoe: its centerline. */
+function bentConduit(radius: number, begin: number): Flat[] {
+  const points: Vec3[] = [
+    [begin, 0, 0],
+    [radius, 0, 0],
+    [radius, -radius * 1.5, 0],
+  ];
+  return samplePath({ points, radii: [radius] }, 2).map(([x, y]): Flat => [x, y]);
+}
+
 /** The shoe's side: from under the hook round a little more than a right angle, and back to its hub. */
-function shoeOutline(radius: number, groove: number, hook: number): Flat[] {
+function shoeOutline({ radius, outsideDiameter }: DrawnShoe, hook: number): Flat[] {
+  const groove = radius - outsideDiameter / 2;
   const arc = Array.from({ length: 51 }, (_, step): Flat => {
     const turn = (step * 100 * Math.PI) / (50 * 180);
     return [groove * Math.sin(turn), -radius + groove * Math.cos(turn)];
@@ -163,9 +174,10 @@ function drawFeatures(
       "dimension",
     );
     arrowhead(sketch, [x, y], [fromArrow < 0 ? 1 : -1, 0], 6);
-    const after = Math.max(x, arrow[0]) + 12;
+    const words = featureWords({ name, fromArrow }, show);
+    const after = Math.max(x, arrow[0]) + SYMBOL_ROOM / 2;
     lineUpSymbol(sketch, symbol, [after, y]);
-    sketch.text(`${name} ${show(fromArrow)}`, [after + 12, y], "start");
+    sketch.text(words, [after + SYMBOL_ROOM / 2, y], "start");
   });
   const top = level - ROW * (features.length + 1);
   rise(arrow[0], top + 8);

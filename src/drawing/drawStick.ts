@@ -9,6 +9,7 @@ import { between } from "./spots";
 import type { Stick, StickMark } from "./stick";
 import { bubble, BUBBLE, lineUpSymbol } from "./symbols";
 import { LINE_HEIGHT } from "./textBox";
+import { sentence } from "./words";
 
 export interface StickOptions {
   /** Width of the page [px]; 320 when left out. */
@@ -56,7 +57,7 @@ export function drawStick(stick: Stick, { width = 320, show }: StickOptions): Sc
   return sketch.finish(
     `${stick.name}: where to mark the stick`,
     [
-      `Cut length ${show(stick.cutLength)}.`,
+      sentence(`Cut length ${show(stick.cutLength)}`),
       ...words.map((each) => `Bend ${each}.`),
       ...couplings.map((end) => `A coupling goes on the ${end} end.`),
     ].join(" "),

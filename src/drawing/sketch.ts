@@ -84,10 +84,11 @@ export class Sketch {
   }
 
   /** Sentences under everything drawn so far, parted to the page's width. */
-  paragraph(text: string, style: TextStyle = "text"): void {
-    for (const line of wrapText(text, this.width - 2 * EDGE)) {
-      this.text(line, [EDGE, this.bottom + EDGE + LINE_HEIGHT / 2], "start", style);
-    }
+  paragraph(text: string, style: TextStyle = "text", gap = 0): void {
+    wrapText(text, this.width - 2 * EDGE, style).forEach((line, row) => {
+      const top = this.bottom + (row === 0 ? gap : 0);
+      this.text(line, [EDGE, top + EDGE + LINE_HEIGHT / 2], "start", style);
+    });
   }
 
   /** Lowest edge of what has been drawn. */

@@ -5,18 +5,24 @@ export const TEXT_SIZE = 12;
 /** From one line of text to the next. */
 export const LINE_HEIGHT = 16;
 
-const NARROW = /[\s.,:;'"’”|!fijlrt()[\]/-]/;
-const WIDE = /[mwMW%@—→←×]/;
+/** Widths of letters, in shares of the letters' height; the first that fits counts. */
+const LETTERS: readonly (readonly [letters: RegExp, width: number])[] = [
+  [/[\s.,:;'’|!fijlrt()[\]/-]/, 0.39],
+  [/["“”]/, 0.47],
+  [/[mwMW%@—→←×]/, 0.98],
+  [/[A-Z]/, 0.75],
+];
+const ORDINARY = 0.64;
+const STRONG = 1.1;
 
 /**
  * Width of text on the page. The font is the host's and cannot be asked here, so this is the width in a wide one
- * (measured on a common sans-serif with wide letters); narrower fonts leave some air.
+ * (measured in DejaVu Sans); narrower fonts leave some air.
  */
 export function textWidth(text: string, style: TextStyle = "text"): number {
   let ems = 0;
-  for (const letter of text)
-    ems += NARROW.test(letter) ? 0.39 : WIDE.test(letter) ? 0.98 : /[A-Z]/.test(letter) ? 0.72 : 0.635;
-  return ems * TEXT_SIZE * (style === "strong" ? 1.1 : 1);
+  for (const letter of text) ems += LETTERS.find(([letters]) => letters.test(letter))?.[1] ?? ORDINARY;
+  return ems * TEXT_SIZE * (style === "strong" ? STRONG : 1);
 }
 
 /** Room that text takes when its anchor stands at `at`. */
@@ -27,12 +33,12 @@ export function textBox(text: string, at: Spot, anchor: Anchor, style: TextStyle
 }
 
 /** Words parted into lines no wider than `width`. */
-export function wrapText(text: string, width: number): string[] {
+export function wrapText(text: string, width: number, style: TextStyle = "text"): string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
     const longer = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && textWidth(longer) <= width) lines[lines.length - 1] = longer;
+    if (last !== undefined && textWidth(longer, style) <= width) lines[lines.length - 1] = longer;
     else lines.push(word);
   }
   return lines;
