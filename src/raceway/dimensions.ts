@@ -23,15 +23,15 @@ const TABLES: Record<Raceway, Rows> = {
   "PVC 80": pvc80.rows,
 };
 
-/** PVC-coated conduit: the coat is added outside; the bore stays, and nobody prints wall and weight that were read. */
-function coated(rows: Rows): Rows {
+/** PVC-coated conduit: the coat is added outside, the bore stays; no wall and weight were found in print. */
+function coated(rows: typeof rmc.rows): Rows {
   return Object.fromEntries(
     Object.entries(rows).map(([size, { outsideDiameter, insideDiameter, area }]) => [
       size,
       {
-        outsideDiameter: outsideDiameter && overCoat(outsideDiameter),
-        insideDiameter: insideDiameter && { ...insideDiameter, source: "RMC inside" },
-        area: area && { ...area, source: "RMC inside" },
+        outsideDiameter: overCoat(outsideDiameter),
+        insideDiameter: { ...insideDiameter, source: "RMC inside" },
+        area: { ...area, source: "RMC inside" },
       },
     ]),
   );

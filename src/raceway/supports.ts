@@ -58,7 +58,8 @@ export function readSupportedRun(value: unknown, argument = "run"): SupportedRun
 
 /**
  * Fewest supports of a run from one box to the next: one within `fromEnd` of each end, which one support in the middle
- * does for a run of twice that, and between those no gap above the spacing.
+ * does for a run of twice that, and between those no gap above the spacing. The code's exceptions (short raceways between
+ * knockouts, missing structure, risers) are left aside.
  *
  * @param length [in] @returns ⌈(length − 2·fromEnd)/spacing⌉ + 1, at least 1
  * @example countSupports(300, supportRule("EMT", "1/2", 2023)) //=> 3

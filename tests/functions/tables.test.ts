@@ -1,5 +1,6 @@
 import * as tables from "../../functions/tables";
 import { dataOf, expansionOf, fill, fillSizeOf, pullBox, supports } from "../../functions/tables";
+import { cellError } from "../support/cellError";
 import { docExamples } from "../support/docExamples";
 
 const EXAMPLES = docExamples(["tables.ts"]);
@@ -16,7 +17,7 @@ test.each(EXAMPLES)("the example of $id gives $result", ({ name, args, result })
 test("each function answers what its item asks for", () => {
   const wires = [["9 #12 THHN"]];
   expect(fill("EMT", "1/2", wires, "limit")).toBe(0.4);
-  expect(fill("EMT", "1/2", wires, "Area")).toBeCloseTo(0.1197, 12);
+  expect(fill("EMT", "1/2", wires, " Area ")).toBeCloseTo(0.1197, 12);
   expect(fill("EMT", "1/2", wires, "fits")).toBe(true);
   expect(fill("EMT", "1/2", wires, "limit", 20)).toBe(0.6);
   expect(fill("EMT", "1/2", wires, "rule", `2'`, 2020)).toMatch(/^NEC 2020, chapter 9, table 1, note 4: /);
@@ -38,16 +39,6 @@ test("omitted arguments arrive as null and count as left out", () => {
   expect(expansionOf("PVC 40", 1200, 100, null, null)).toBeCloseTo(4.056, 9);
   expect(pullBox([["2"]], null, null, null)).toBe(16);
 });
-
-/** The code and the message a cell gets. */
-function cellError(call: () => unknown): string {
-  try {
-    return `no error: ${JSON.stringify(call())}`;
-  } catch (error) {
-    const { code, message } = error as { code: string; message: string };
-    return `${code} ${message}`;
-  }
-}
 
 const A_LENGTH = `a length: a number of inches, or text like 3' 4-1/2", 40.5 or 1028 mm`;
 

@@ -44,6 +44,6 @@ test.each(rows)("$raceway $size: the area is π/4·d², and its parts are the pr
 
 test("PVC-coated RMC has the bore of RMC", () => {
   expect(sizesOf("PVC-coated RMC")).toEqual(sizesOf("RMC"));
-  expect(dimension("PVC-coated RMC", "1-1/4", "insideDiameter").value).toBe(1.394);
-  expect(dimension("PVC-coated RMC", "1-1/4", "area").value).toBe(1.526);
+  expect(dimension("PVC-coated RMC", "1-1/4", "insideDiameter")).toEqual({ value: 1.394, source: "RMC inside" });
+  expect(dimension("PVC-coated RMC", "1-1/4", "area")).toEqual({ value: 1.526, source: "RMC inside" });
 });
