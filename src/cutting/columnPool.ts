@@ -34,7 +34,8 @@ export class ColumnPool {
   /** Cost of column j less its worth at these row prices. */
   reducedCost(j: number, prices: Float64Array): number {
     let worth = this.costs[j]!;
-    for (let k = this.start[j]!, end = this.start[j + 1]!; k < end; k++) worth -= prices[this.rows[k]!]! * this.values[k]!;
+    for (let k = this.start[j]!, end = this.start[j + 1]!; k < end; k++)
+      worth -= prices[this.rows[k]!]! * this.values[k]!;
     return worth;
   }
 

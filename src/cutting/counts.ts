@@ -19,7 +19,11 @@ export interface BinCounts {
  * Cheapest whole numbers of bins that satisfy every cut, in exact integer arithmetic: a lower bound for the cost of
  * every plan. `skip` leaves out count vectors (written with commas) that were tried without success.
  */
-export function leastCounts(bins: readonly Bin[], cuts: readonly Cut[], skip?: ReadonlySet<string>): BinCounts | undefined {
+export function leastCounts(
+  bins: readonly Bin[],
+  cuts: readonly Cut[],
+  skip?: ReadonlySet<string>,
+): BinCounts | undefined {
   const counts = bins.map((bin, k) => (k > 0 && bin.cost === 0 ? bin.limit : 0));
   const open = bins.map((_, k) => k).filter((k) => k > 0 && bins[k]!.cost > 0 && bins[k]!.limit > 0);
   const needs = cuts.map((cut) => cut.demand - counts.reduce((sum, count, k) => sum + count * cut.worths[k]!, 0));
@@ -53,7 +57,13 @@ export function leastCounts(bins: readonly Bin[], cuts: readonly Cut[], skip?: R
 }
 
 /** A cost that is still to come at least, when fractions of bins could be had. */
-function leastMore(bins: readonly Bin[], cuts: readonly Cut[], needs: readonly number[], open: readonly number[], depth: number): number {
+function leastMore(
+  bins: readonly Bin[],
+  cuts: readonly Cut[],
+  needs: readonly number[],
+  open: readonly number[],
+  depth: number,
+): number {
   let most = 0;
   cuts.forEach((cut, c) => {
     if (needs[c]! <= 0) return;

@@ -1,5 +1,5 @@
 import { BIN_TOLERANCE, generate } from "./generate";
-import { bestFit } from "./greedy";
+import { mainLast, placeDecreasing } from "./greedy";
 import type { Master } from "./master";
 import { piecesLeft, takeFill, trimFill } from "./model";
 import type { Fill, FillCount } from "./model";
@@ -29,11 +29,12 @@ export function* dive(
   const { model, simplex } = master;
   const left = Int32Array.from(model.demands);
   const available = [...counts];
+  const order = mainLast(model);
   const plan: FillCount[] = [];
   let best: DiveResult | undefined;
 
   const finish = (): DiveResult => {
-    const rest = bestFit(model, left, [Infinity, ...available.slice(1)]);
+    const rest = placeDecreasing(model, left, [Infinity, ...available.slice(1)], order, "fullest");
     work.add(piecesLeft(left) * (rest.length + 10));
     const mains = rest.reduce((sum, { fill, count }) => sum + (fill.bin === 0 ? count : 0), counts[0]! - available[0]!);
     if (!best || mains < best.mains) best = { plan: [...plan, ...rest], mains };

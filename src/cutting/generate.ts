@@ -44,7 +44,8 @@ export function* generate(
   let lower = -Infinity;
   for (;;) {
     if (!simplex.primal()) return { end: "stopped", cut, lower };
-    if (simplex.value() <= Math.max(goal.enough, Math.ceil(lower - 1e-9)) + BIN_TOLERANCE) return { end: "enough", cut, lower };
+    if (simplex.value() <= Math.max(goal.enough, Math.ceil(lower - 1e-9)) + BIN_TOLERANCE)
+      return { end: "enough", cut, lower };
     const { prices, answers } = priceFills(master, bounds, work);
     const worths = answers.map((answer) => answer.best);
     const demand = prices.reduce((sum, price, item) => sum + price * bounds[item]!, 0);

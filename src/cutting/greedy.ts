@@ -1,32 +1,42 @@
 import { fillWeight, piecesLeft, takeFill } from "./model";
 import type { Fill, FillCount, Model } from "./model";
 
-/**
- * First-fit decreasing: longest piece first, into the first bin with room; a new bin is an offcut while there are any
- * that fit (shortest first), then a main bin. Returns a whole plan for what is left.
- *
- * @param left pieces wanted of each weight
- * @param available bins left of each kind
- */
-export function firstFit(model: Model, left: Int32Array, available: readonly number[]): FillCount[] {
-  return placeDecreasing(model, left, available, false);
-}
-
-/** Best-fit decreasing: like first-fit, but into the fullest bin with room. */
-export function bestFit(model: Model, left: Int32Array, available: readonly number[]): FillCount[] {
-  return placeDecreasing(model, left, available, true);
-}
-
 interface OpenBin {
   fill: Fill;
   room: number;
 }
 
-function placeDecreasing(model: Model, left: Int32Array, available: readonly number[], fullest: boolean): FillCount[] {
+/** "first": into the first bin with room (first-fit decreasing). "fullest": into the fullest (best-fit decreasing). */
+export type Choose = "first" | "fullest";
+
+/** Order in which bins are opened: free ones first, the shortest that fits; then the cheapest for what they hold. */
+export function thriftyOrder({ bins }: Model): number[] {
+  const rate = (k: number): number => bins[k]!.cost / bins[k]!.capacity;
+  return bins.map((_, k) => k).sort((a, b) => rate(a) - rate(b) || bins[a]!.capacity - bins[b]!.capacity || a - b);
+}
+
+/** Order in which bins are opened when all but the main one are there to be used. */
+export function mainLast({ bins }: Model): number[] {
+  const others = bins.map((_, k) => k).slice(1);
+  return [...others.sort((a, b) => bins[a]!.capacity - bins[b]!.capacity || a - b), 0];
+}
+
+/**
+ * Places what is left, heaviest first. Returns a whole plan.
+ *
+ * @param left pieces wanted of each weight
+ * @param available bins left of each kind
+ * @param order kinds of bins in the order they are opened
+ */
+export function placeDecreasing(
+  model: Model,
+  left: Int32Array,
+  available: readonly number[],
+  order: readonly number[],
+  choose: Choose,
+): FillCount[] {
   const bins = [...available];
-  const kinds = model.bins.map((_, bin) => bin).slice(1);
-  kinds.sort((a, b) => model.bins[a]!.capacity - model.bins[b]!.capacity || a - b);
-  kinds.push(0);
+  const fullest = choose === "fullest";
   const open: OpenBin[] = [];
   for (let item = 0; item < left.length; item++) {
     const weight = model.weights[item]!;
@@ -38,7 +48,7 @@ function placeDecreasing(model: Model, left: Int32Array, available: readonly num
         if (!fullest) break;
       }
       if (place < 0) {
-        const bin = kinds.find((kind) => bins[kind]! > 0 && model.bins[kind]!.capacity >= weight) ?? 0;
+        const bin = order.find((kind) => bins[kind]! > 0 && model.bins[kind]!.capacity >= weight) ?? 0;
         bins[bin] = bins[bin]! - 1;
         place = open.push({ fill: { bin, items: [], copies: [] }, room: model.bins[bin]!.capacity }) - 1;
       }

@@ -33,7 +33,9 @@ export function knapsack(goods: Goods, capacity: number, above: number, work: Wo
   const n = order.length;
   const weight = Float64Array.from(order, (item) => goods.weights[item]!);
   const price = Float64Array.from(order, (item) => goods.prices[item]!);
-  const bound = Float64Array.from(order, (item) => Math.min(goods.bounds[item]!, Math.floor(capacity / goods.weights[item]!)));
+  const bound = Float64Array.from(order, (item) =>
+    Math.min(goods.bounds[item]!, Math.floor(capacity / goods.weights[item]!)),
+  );
   const lightest = new Float64Array(n + 1).fill(Infinity);
   for (let k = n - 1; k >= 0; k--) lightest[k] = Math.min(lightest[k + 1]!, weight[k]!);
 

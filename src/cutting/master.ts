@@ -40,7 +40,12 @@ export class Master {
   }
 
   /** First columns: single-weight fills as the basis, whole plans, and a few greedy covers. */
-  start(plans: readonly (readonly FillCount[])[], counts: readonly number[], covers: number, random: () => number): void {
+  start(
+    plans: readonly (readonly FillCount[])[],
+    counts: readonly number[],
+    covers: number,
+    random: () => number,
+  ): void {
     const { model } = this;
     const first = model.bins[0]!;
     const basis = new Int32Array(this.simplex.rows);

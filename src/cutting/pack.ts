@@ -1,8 +1,9 @@
 import { leastCounts } from "./counts";
 import type { BinCounts, Cut } from "./counts";
 import { dive } from "./dive";
+import { downsize } from "./downsize";
 import { generate } from "./generate";
-import { bestFit, firstFit } from "./greedy";
+import { placeDecreasing, thriftyOrder } from "./greedy";
 import { Master } from "./master";
 import { planCost } from "./model";
 import type { FillCount, Model } from "./model";
@@ -23,17 +24,21 @@ const DIVES_PER_START = 6;
 /** Packs everything at the least cost it can find and proves how low the cost can be at all. */
 export function* pack(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
   const limits = model.bins.map((bin) => bin.limit);
-  const greedy = [firstFit(model, model.demands, limits), bestFit(model, model.demands, limits)];
+  const order = thriftyOrder(model);
+  const greedy = (["first", "fullest"] as const).map((choose) =>
+    placeDecreasing(model, model.demands, limits, order, choose),
+  );
   const cuts: Cut[] = [volumeCut(model)];
   const best: Packing = { plan: greedy[0]!, cost: planCost(model, greedy[0]!), bound: 0, cuts };
-  const offer = (plan: FillCount[]): void => {
+  const offer = (found: FillCount[]): void => {
+    const plan = downsize(model, found);
     const cost = planCost(model, plan);
     if (cost < best.cost) {
       best.plan = plan;
       best.cost = cost;
     }
   };
-  offer(greedy[1]!);
+  greedy.forEach(offer);
 
   const tried = new Set<string>();
   for (let start = 0; !work.over(); start++) {

@@ -32,6 +32,8 @@ export class Simplex {
   private readonly direction: Float64Array;
   private readonly nonzero: Int32Array;
   private readonly row: Float64Array;
+  private costsNow = new Float64Array(0);
+  private weights = new Float64Array(0);
   private inBasis = new Uint8Array(256);
   private pivots = 0;
 
@@ -121,15 +123,88 @@ export class Simplex {
 
   /** Primal simplex over the columns in the pool, from a feasible basis. False when the work is used up. */
   primal(): boolean {
+    this.priceAll();
     for (let turn = 0; ; turn++) {
       if (turn % 16 === 15 && this.work.over()) return false;
-      const entering = this.cheapest();
+      const entering = this.mostPromising();
       if (entering === undefined) return true;
       this.aim(entering);
       const r = this.leavingPlace();
       if (r < 0) return true;
-      this.pivot(r, entering, this.reducedCost(entering));
+      const reducedCost = this.reducedCost(entering);
+      const leaving = this.basis[r]!;
+      const pivot = this.direction[r]!;
+      if (this.pivot(r, entering, reducedCost)) this.priceAll();
+      else this.updateAll(r, entering, leaving, pivot, reducedCost);
     }
+  }
+
+  /** Reduced costs of all columns afresh; all weights of the Devex rule back to one. */
+  private priceAll(): void {
+    const { pool, prices } = this;
+    if (this.costsNow.length < this.rows + pool.count) {
+      this.costsNow = new Float64Array(2 * (this.rows + pool.count));
+      this.weights = new Float64Array(this.costsNow.length);
+    }
+    this.costsNow.set(prices);
+    const { start, rows, values, costs } = pool;
+    for (let j = 0, k = 0; j < pool.count; j++) {
+      let cost = costs[j]!;
+      for (const end = start[j + 1]!; k < end; k++) cost -= prices[rows[k]!]! * values[k]!;
+      this.costsNow[this.rows + j] = cost;
+    }
+    this.weights.fill(1);
+    this.markBasis();
+    this.work.add(this.rows + 2 * pool.count + pool.size);
+  }
+
+  /** Basic columns have no reduced cost. */
+  private markBasis(): void {
+    for (const column of this.basis) this.costsNow[column < 0 ? -1 - column : this.rows + column] = 0;
+  }
+
+  /** Devex rule: the column whose reduced cost is largest for the length of its edge. */
+  private mostPromising(): number | undefined {
+    const { costsNow, weights } = this;
+    const end = this.rows + this.pool.count;
+    let best = 0;
+    let at = -1;
+    for (let j = 0; j < end; j++) {
+      const cost = costsNow[j]!;
+      if (cost < -PRICE_TOLERANCE && cost * cost > best * weights[j]!) {
+        best = (cost * cost) / weights[j]!;
+        at = j;
+      }
+    }
+    this.work.add(end);
+    return at < 0 ? undefined : at < this.rows ? -1 - at : at - this.rows;
+  }
+
+  /** Reduced costs and Devex weights after the pivot in place r (the inverse is updated already). */
+  private updateAll(r: number, entering: number, leaving: number, pivot: number, reducedCost: number): void {
+    const { pool, inverse, row, costsNow, weights } = this;
+    const place = (column: number): number => (column < 0 ? -1 - column : this.rows + column);
+    const reference = weights[place(entering)]!;
+    for (let i = 0, at = r; i < this.rows; i++, at += this.rows) row[i] = inverse[at]!;
+    for (let i = 0; i < this.rows; i++) {
+      const slope = row[i]!;
+      if (slope === 0) continue;
+      costsNow[i] = costsNow[i]! + reducedCost * slope;
+      const weight = slope * slope * reference;
+      if (weight > weights[i]!) weights[i] = weight;
+    }
+    const { start, rows, values } = pool;
+    for (let j = 0, k = 0, to = this.rows; j < pool.count; j++, to++) {
+      let slope = 0;
+      for (const end = start[j + 1]!; k < end; k++) slope += row[rows[k]!]! * values[k]!;
+      if (slope === 0) continue;
+      costsNow[to] = costsNow[to]! - reducedCost * slope;
+      const weight = slope * slope * reference;
+      if (weight > weights[to]!) weights[to] = weight;
+    }
+    weights[place(leaving)] = Math.max(reference / (pivot * pivot), 1);
+    this.markBasis();
+    this.work.add(2 * this.rows + 2 * pool.count + pool.size);
   }
 
   /** Dual simplex over the columns in the pool, from prices that fit every column. False when it gives up. */
@@ -158,29 +233,6 @@ export class Simplex {
 
   private reducedCost(column: number): number {
     return column < 0 ? this.prices[-1 - column]! : this.pool.reducedCost(column, this.prices);
-  }
-
-  private cheapest(): number | undefined {
-    const { pool, prices } = this;
-    let best = -PRICE_TOLERANCE;
-    let entering: number | undefined;
-    for (let i = 0; i < this.rows; i++) {
-      if (prices[i]! < best) {
-        best = prices[i]!;
-        entering = -1 - i;
-      }
-    }
-    const { start, rows, values, costs } = pool;
-    for (let j = 0, k = 0; j < pool.count; j++) {
-      let cost = costs[j]!;
-      for (const end = start[j + 1]!; k < end; k++) cost -= prices[rows[k]!]! * values[k]!;
-      if (cost < best && !this.inBasis[j]) {
-        best = cost;
-        entering = j;
-      }
-    }
-    this.work.add(this.rows + 2 * pool.count + pool.size);
-    return entering;
   }
 
   /** Computes how the basis changes per unit of the entering column. */
@@ -243,7 +295,8 @@ export class Simplex {
     return entering;
   }
 
-  private pivot(r: number, entering: number, reducedCost: number): void {
+  /** True when the basis was computed afresh as well. */
+  private pivot(r: number, entering: number, reducedCost: number): boolean {
     const { rows, x, direction, prices } = this;
     const step = x[r]! / direction[r]!;
     for (let k = 0; k < rows; k++) x[k] = x[k]! - step * direction[k]!;
@@ -252,7 +305,9 @@ export class Simplex {
     const { inverse } = this;
     for (let i = 0, at = r; i < rows; i++, at += rows) prices[i] = prices[i]! + reducedCost * inverse[at]!;
     this.pivots++;
-    if (this.pivots % CHECK_EVERY === 0 && this.drift() > 1e-6) this.refactor();
+    if (this.pivots % CHECK_EVERY !== 0 || this.drift() <= 1e-6) return false;
+    this.refactor();
+    return true;
   }
 
   /** Puts the column aimed at into basis place r and updates the inverse. */

@@ -53,6 +53,11 @@ export class Work {
     return this.stopped !== undefined || this.spent >= this.ceiling;
   }
 
+  /** Share of the ordinary limit used, 0 to 1. */
+  get share(): number {
+    return Math.min(1, this.spent / this.limit);
+  }
+
   /** What is left of the ordinary limit. */
   get left(): number {
     return Math.max(0, Math.min(this.limit, this.ceiling) - this.spent);
