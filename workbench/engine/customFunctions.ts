@@ -26,20 +26,22 @@ export const ErrorCode = {
   invalidReference: "#REF!",
 } as const;
 
+/** The `CustomFunctions` object a functions bundle expects, and what the bundle has associated with it so far. */
+export function createRuntime() {
+  const implementations = new Map<string, Implementation>();
+  const associate = (first: string | Record<string, Implementation>, implementation?: Implementation): void => {
+    const pairs = typeof first === "string" ? [[first, implementation] as const] : Object.entries(first);
+    for (const [id, body] of pairs) if (body) implementations.set(id.toUpperCase(), body);
+  };
+  return { CustomFunctions: { Error: CellError, ErrorCode, associate }, implementations };
+}
+
 /**
  * Runs a functions bundle and collects what it associates. The bundle is given `CustomFunctions` and nothing else, so
  * a bundle that needs more than Excel's runtime object fails here.
  */
 export function loadBundle(source: string): Implementations {
-  const found = new Map<string, Implementation>();
-  const runtime = {
-    Error: CellError,
-    ErrorCode,
-    associate: (first: string | Record<string, Implementation>, implementation?: Implementation) => {
-      const pairs = typeof first === "string" ? [[first, implementation] as const] : Object.entries(first);
-      for (const [id, body] of pairs) if (body) found.set(id.toUpperCase(), body);
-    },
-  };
-  new Function("CustomFunctions", source)(runtime);
-  return found;
+  const { CustomFunctions, implementations } = createRuntime();
+  new Function("CustomFunctions", source)(CustomFunctions);
+  return implementations;
 }

@@ -2,7 +2,14 @@
 export { Book } from "./book";
 export { Calculation } from "./calculation";
 export { cellError, type CellErrorInfo, type CellValue, cellValue } from "./cellValue";
-export { CellError, ErrorCode, type Implementation, type Implementations, loadBundle } from "./customFunctions";
+export {
+  CellError,
+  createRuntime,
+  ErrorCode,
+  type Implementation,
+  type Implementations,
+  loadBundle,
+} from "./customFunctions";
 export type { FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "./metadata";
 export { openBook } from "./open";
 export { CellRange } from "./range";

@@ -1,0 +1,86 @@
+import { defaultShoe } from "../../src/raceway/defaultShoes";
+import type { Raceway } from "../../src/raceway/raceway";
+import type { TradeSize } from "../../src/raceway/tradeSize";
+import { demoRuns } from "./ferryTerminal";
+import type { DemoBook, DemoCell, DemoSheet } from "./types";
+
+const raceways: readonly Raceway[] = ["EMT", "IMC", "RMC", "PVC-coated RMC"];
+const sizes: readonly TradeSize[] = ["1/2", "3/4", "1"];
+
+/** The formula columns that follow each run, with the letters of Route, Raceway and Size. */
+const perRun: readonly [heading: string, formula: (row: number) => string][] = [
+  ["Length in.", (row) => `=CONDUIT.RUN.LENGTH(F${row},D${row},E${row})`],
+  ["Degrees", (row) => `=CONDUIT.RUN.DEGREES(F${row},D${row},E${row})`],
+  ["Check", (row) => `=CONDUIT.RUN.CHECK(F${row},D${row},E${row})`],
+];
+
+const runs: DemoSheet = {
+  name: "Runs",
+  color: "#1f4e5f",
+  frozenColumns: 1,
+  columns: [
+    { width: 70 },
+    { width: 105 },
+    { width: 100 },
+    { width: 115, choices: [...raceways, "PVC 40", "PVC 80"] },
+    { width: 60, format: "@", align: "center", choices: [...sizes, "1-1/4", "1-1/2", "2"] },
+    { width: 330, format: "@" },
+    { width: 75, align: "right" },
+    { width: 110 },
+    { width: 110 },
+    { width: 130, format: "@" },
+    { width: 85, format: "0.000" },
+    { width: 75, format: "0.0" },
+    { width: 320 },
+  ],
+  rows: demoRuns.map((row, at): DemoCell[] => [
+    ...row,
+    ...perRun.map(([heading, formula]) => (at === 0 ? heading : formula(at + 1))),
+  ]),
+};
+
+const shoes: DemoSheet = {
+  name: "Shoes",
+  color: "#1f4e5f",
+  columns: [
+    { width: 130 },
+    { width: 60, format: "@", align: "center" },
+    ...Array.from({ length: 6 }, () => ({ width: 90, format: "0.###" })),
+    { width: 620 },
+  ],
+  rows: [
+    ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial from", "Dial to", "Shortest tail", "Where the values come from"],
+    ...raceways.flatMap((raceway) => sizes.map((size) => shoeRow(raceway, size))),
+  ],
+};
+
+function shoeRow(raceway: Raceway, size: TradeSize): DemoCell[] {
+  const shoe = defaultShoe(raceway, size);
+  return [raceway, size, shoe.radius, shoe.deduct, shoe.springback, -5, 105, 2, shoe.source];
+}
+
+/** A sheet with one formula that spills. Whole columns: a run added below the last one is in it at once. */
+function result(name: string, formula: string, widths: readonly number[]): DemoSheet {
+  return {
+    name,
+    color: "#5b4a1f",
+    result: true,
+    columns: widths.map((width) => ({ width })),
+    rows: [[formula, ...Array.from({ length: widths.length - 1 }, () => null)]],
+  };
+}
+
+/** The workbook the page opens on: a small ferry terminal's raceways. */
+export const demoBook: DemoBook = {
+  name: "Ferry terminal",
+  sheets: [
+    runs,
+    shoes,
+    result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:J,Shoes!A:H)", [
+      70, 55, 85, 50, 120, 75, 70, 65, 60, 60, 190, 60, 300, 70, 50, 100, 85, 90, 110, 100, 110, 55,
+    ]),
+    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,,Shoes!A:H)", [300, 60, 90, 420]),
+    result("Bend counts", "=CONDUIT.JOB.BENDS(Runs!A:J,,Shoes!A:H)", [120, 120, 60, 140, 80, 320]),
+    result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:J,Shoes!A:H)", [80, 80, 180, 480, 420]),
+  ],
+};

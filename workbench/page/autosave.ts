@@ -1,0 +1,76 @@
+import type { Book } from "../engine";
+import type { BookStore, SavedBook } from "./store";
+
+/** A pause in the changes this long saves the workbook [ms]. */
+const pause = 400;
+
+export type SaveState =
+  | { kind: "saved"; at: number | null }
+  | { kind: "changed" }
+  | { kind: "saving" }
+  | { kind: "failed"; reason: string };
+
+/** Saves the workbook after every change and when the page goes away, and tells its state. */
+export class Autosave {
+  private timer: ReturnType<typeof setTimeout> | null = null;
+  /** Changes made so far, and how many of them the store holds. */
+  private changes = 0;
+  private stored = 0;
+  private writing: Promise<void> = Promise.resolve();
+
+  constructor(
+    private readonly book: Book,
+    private readonly store: BookStore,
+    private readonly tell: (state: SaveState) => void,
+  ) {}
+
+  start(): void {
+    this.book.onChange(() => {
+      this.changes += 1;
+      this.tell({ kind: "changed" });
+      if (this.timer !== null) clearTimeout(this.timer);
+      this.timer = setTimeout(() => void this.save(), pause);
+    });
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState === "hidden" && this.unsaved) void this.save();
+    });
+    window.addEventListener("pagehide", () => this.saveLastMinute());
+    window.addEventListener("beforeunload", (event) => {
+      if (!this.saveLastMinute()) event.preventDefault();
+    });
+  }
+
+  /** Saves now; resolves when it is done. */
+  save(): Promise<void> {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+    this.writing = this.writing.then(() => this.write());
+    return this.writing;
+  }
+
+  private get unsaved(): boolean {
+    return this.stored < this.changes;
+  }
+
+  private async write(): Promise<void> {
+    this.tell({ kind: "saving" });
+    const upTo = this.changes;
+    const saved = this.saved();
+    try {
+      await this.store.save(saved);
+      this.stored = upTo;
+      this.tell(this.unsaved ? { kind: "changed" } : { kind: "saved", at: saved.savedAt });
+    } catch (error) {
+      this.tell({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
+    }
+  }
+
+  /** False when a change could not be written anywhere. */
+  private saveLastMinute(): boolean {
+    return !this.unsaved || this.store.saveLastMinute(this.saved());
+  }
+
+  private saved(): SavedBook {
+    return { savedAt: Date.now(), data: this.book.snapshot() };
+  }
+}

@@ -1,0 +1,59 @@
+import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { CalculationMode } from "@univerjs/sheets-formula";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import formattingWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
+import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
+import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
+import { defaultTheme } from "@univerjs/themes";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
+import "@univerjs/preset-sheets-table/lib/index.css";
+import { type Book, type FunctionSet, openBook } from "../engine";
+
+/** An open grid on the page. */
+export interface Grid {
+  book: Book;
+  setDark(dark: boolean): void;
+  close(): void;
+}
+
+/** Opens a workbook in a grid inside `container`. */
+export function openGrid(container: HTMLElement, functions: FunctionSet, data: IWorkbookData, dark: boolean): Grid {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: {
+      [LocaleType.EN_US]: mergeLocales(coreWords, formattingWords, validationWords, drawingWords, tableWords),
+    },
+    theme: defaultTheme,
+    darkMode: dark,
+    logLevel: LogLevel.WARN,
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      ribbonType: "simple",
+      formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
+    }),
+    UniverSheetsDrawingPreset(),
+    UniverSheetsDataValidationPreset(),
+    UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsTablePreset(),
+  ];
+  for (const { plugins } of presets) {
+    for (const plugin of plugins as unknown[]) {
+      const [type, config] = (Array.isArray(plugin) ? plugin : [plugin]) as Parameters<Univer["registerPlugin"]>;
+      // Nothing here talks to a server, so the part that could is left out.
+      if (type.pluginName !== "UNIVER_NETWORK_PLUGIN") univer.registerPlugin(type, config);
+    }
+  }
+  const book = openBook(univer, functions, data);
+  return { book, setDark: (on) => book.api.toggleDarkMode(on), close: () => univer.dispose() };
+}
