@@ -56,7 +56,7 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
     }
   }
   const problems = [
-    ...job.problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
+    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
     ...[...shoes.problems.map(({ message }) => message), ...rules.problems, ...(labor?.problems ?? [])],
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));

@@ -1,4 +1,4 @@
-import { buildRun } from "../shop/buildRun";
+import { buildRunWith } from "../shop/buildRun";
 import type { Run, RunRow } from "../shop/runsTable";
 import type { ShoeBook } from "../shop/shoeBook";
 import { isUserError } from "../units/errors";
@@ -9,6 +9,7 @@ import { runWork, type RunWork } from "./runWork";
 /** A run, or a part of one, that could not be counted, and why. */
 export interface RunProblem {
   readonly name: string;
+  readonly part: "run" | "conductors";
   readonly message: string;
 }
 
@@ -25,17 +26,18 @@ export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBoo
   const problems: RunProblem[] = [];
   for (const row of rows) {
     if ("problem" in row) {
-      problems.push({ name: row.name, message: row.problem });
+      problems.push({ name: row.name, part: "run", message: row.problem });
       continue;
     }
     try {
       const { run } = row;
-      const work = runWork(buildRun(run, shoes.shoeFor(run.raceway, run.size)), rules);
+      const work = runWork(buildRunWith(run, shoes), rules);
       works.push(work);
-      if (work.noConductors) problems.push({ name: `conductors of ${run.name}`, message: work.noConductors });
+      if (work.noConductors)
+        problems.push({ name: `conductors of ${run.name}`, part: "conductors", message: work.noConductors });
     } catch (error) {
       if (!isUserError(error)) throw error;
-      problems.push({ name: row.run.name, message: error.message });
+      problems.push({ name: row.run.name, part: "run", message: error.message });
     }
   }
   const sorted = works.map((work) => ({ work, key: runKey(work.run) })).sort((a, b) => compareText(a.key, b.key));

@@ -52,8 +52,9 @@ export function readRules(range: unknown): RuleBook {
       problems.push(`rules row ${row.rowNumber}: ${error.message}`);
     }
   }
+  const named = new Map([...rules.values()].map((rule) => [rule.rule, rule]));
   const find = (name: string): Rule => {
-    const rule = rules.get(lookUpKey(name));
+    const rule = named.get(name);
     if (!rule) throw new RangeError(`no rule "${name}"`);
     return rule;
   };

@@ -1,34 +1,56 @@
-/** Pieces of one length. */
-export interface PieceCount {
-  /** [in] */
-  readonly length: number;
-  readonly count: number;
+import { roundUpToSteps, toSteps, type CutGrid } from "../cutting/grid";
+import type { CutPiece } from "../cutting/request";
+import { planCuts } from "../cutting/solve";
+
+/** How many sticks pieces are cut from. */
+export interface StickCount {
+  readonly sticks: number;
+  /** No fewer will do: proven. */
+  readonly least: number;
+  /** Work it took. */
+  readonly steps: number;
 }
 
-/** A tape reads sixteenths: pieces are cut to the nearest one. */
-const STEPS = 16;
+/** A sixteenth is what the schedule is rounded to; a kerf between two is taken up to the next. */
+export const COUNT_GRID: CutGrid = "1/16";
+/** Most pieces that a plan is made for; beyond, best fit decreasing has to do. */
+const MOST_PIECES = 50_000;
 
 /**
- * Sticks that pieces are cut from, best fit first, longest piece first. Saw kerf aside.
+ * Sticks of one length for pieces no longer than it: by best fit where that needs no more than the bare length of the
+ * pieces does, otherwise by a cutting plan.
  *
+ * @param pieces in steps of COUNT_GRID
  * @param stick [in]
+ * @param kerf [in]
+ * @param steps work that a plan may take
  */
-export function countSticks(pieces: readonly PieceCount[], stick: number): number {
-  const room = Math.round(stick * STEPS);
-  /** Opened sticks by what is left of them, in sixteenths. */
-  const left = new Array<number>(room + 1).fill(0);
-  const sorted = pieces
-    .map(({ length, count }) => ({ length: Math.min(room, Math.round(length * STEPS)), count }))
-    .sort((a, b) => b.length - a.length);
+export function countSticks(pieces: readonly CutPiece[], stick: number, kerf: number, steps: number): StickCount {
+  const cut = roundUpToSteps(kerf, COUNT_GRID);
+  const length = toSteps(stick, COUNT_GRID, "Stick");
+  const weights = pieces.map((piece) => ({ weight: piece.length + cut, quantity: piece.quantity }));
+  const weight = weights.reduce((sum, piece) => sum + piece.weight * piece.quantity, 0);
+  const least = Math.ceil(weight / (length + cut));
+  const fitted = bestFit(weights, length + cut);
+  const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
+  if (fitted === least || count > MOST_PIECES) return { sticks: fitted, least, steps: 0 };
+  const plan = planCuts({ pieces, stocks: [{ length }], grid: COUNT_GRID, kerf: cut }, { steps });
+  return { sticks: Math.min(fitted, plan.sticks), least: Math.max(least, plan.bound), steps: plan.steps };
+}
+
+/** Best fit decreasing: each piece, longest first, into the opened stick that it leaves least of. */
+function bestFit(pieces: readonly { weight: number; quantity: number }[], capacity: number): number {
+  /** Opened sticks by what is left of them. */
+  const opened = new Array<number>(capacity + 1).fill(0);
   let sticks = 0;
-  for (const { length, count } of sorted) {
-    for (let piece = 0; piece < count; piece++) {
-      let fit = length;
-      while (fit <= room && left[fit] === 0) fit++;
-      if (fit > room) sticks++;
-      else left[fit]!--;
-      const rest = (fit > room ? room : fit) - length;
-      left[rest]!++;
+  for (const { weight, quantity } of [...pieces].sort((a, b) => b.weight - a.weight)) {
+    for (let piece = 0; piece < quantity; piece++) {
+      let room = weight;
+      while (room <= capacity && opened[room] === 0) room++;
+      if (room > capacity) sticks++;
+      else opened[room]!--;
+      const left = Math.min(room, capacity) - weight;
+      opened[left]!++;
     }
   }
   return sticks;

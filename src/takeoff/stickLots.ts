@@ -1,18 +1,14 @@
+import { roundUpToSteps } from "../cutting/grid";
+import type { CutPiece } from "../cutting/request";
 import type { Raceway } from "../raceway/raceway";
 import type { TradeSize } from "../raceway/tradeSize";
-import type { Run } from "../shop/runsTable";
+import { lotPieces } from "./cutLots";
 import { stickItem } from "./item";
 import { labelKey, type LineBook, type TakeoffLine } from "./lineBook";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
-import { countSticks, type PieceCount } from "./stickCount";
-
-/** Pieces of a group that are cut from the same sticks. */
-interface PieceLot {
-  readonly run: Run;
-  readonly pieces: PieceCount[];
-  readonly runs: Map<Run, number>;
-}
+import { COUNT_GRID, countSticks } from "./stickCount";
+import { WorkShares } from "./workShares";
 
 /** Joints of a group that take the same couplings. */
 interface JointLot {
@@ -23,7 +19,7 @@ interface JointLot {
 
 /** Gathers the pieces and joints of one group, then counts its sticks and the couplings left to buy. */
 export class StickLots {
-  private readonly pieces = new Map<string, PieceLot>();
+  private readonly works = new Map<string, RunWork[]>();
   private readonly joints = new Map<string, JointLot>();
 
   constructor(
@@ -31,29 +27,36 @@ export class StickLots {
     private readonly book: LineBook,
   ) {}
 
-  add({ run, pieces, joints, coupling, stickCouplingFits }: RunWork): void {
+  add(work: RunWork): void {
+    const { run, joints, coupling, stickCouplingFits } = work;
     const key = labelKey([run.raceway, run.size, String(run.stick)]);
-    const lot = this.pieces.get(key) ?? { run, pieces: [], runs: new Map<Run, number>() };
-    this.pieces.set(key, lot);
-    lot.runs.set(run, pieces.length);
-    for (const length of pieces) lot.pieces.push({ length, count: run.quantity });
+    const lot = this.works.get(key) ?? [];
+    lot.push(work);
+    this.works.set(key, lot);
     if (joints === 0) return;
-    const source = { runs: [run], each: joints, times: run.quantity, note: "" };
-    const line = this.book.add(this.group, coupling, source);
+    const line = this.book.add(this.group, coupling, { runs: [run], each: joints, times: run.quantity, note: "" });
     if (stickCouplingFits) this.joints.set(coupling.name, { line, raceway: run.raceway, size: run.size });
   }
 
-  /** Adds the lines of sticks, and takes the couplings that come with them off the ones to buy. */
-  count(rules: RuleBook): void {
+  /**
+   * Adds the lines of sticks, and takes the couplings that come with them off the ones to buy.
+   * @param maxSteps work that the cutting plans may take
+   * @returns the work they took
+   */
+  count(rules: RuleBook, maxSteps: number): { steps: number } {
     const couplings = new Map<string, number>();
-    for (const { run, pieces, runs } of this.pieces.values()) {
-      const sticks = countSticks(pieces, run.stick);
-      this.book.add(this.group, stickItem(run, run.stick), {
-        runs: [...runs.keys()],
-        each: sticks,
-        times: 1,
-        note: "",
-      });
+    const shares = new WorkShares(maxSteps, this.works.size);
+    let spent = 0;
+    for (const works of this.works.values()) {
+      const { run } = works[0]!;
+      const pieces = stickPieces(works, rules);
+      const { sticks, least, steps } = shares.next((share) =>
+        countSticks(pieces, run.stick, rules.number("Saw kerf"), share),
+      );
+      spent += steps;
+      const source = { runs: works.map((work) => work.run), each: sticks, times: 1, note: "" };
+      const line = this.book.add(this.group, stickItem(run, run.stick), source);
+      if (least < sticks) line.notes.add(`at least ${least} are needed`);
       const key = labelKey([run.raceway, run.size]);
       const withThem = sticks * rules.number(`Couplings with each stick, ${run.raceway}`);
       couplings.set(key, (couplings.get(key) ?? 0) + withThem);
@@ -61,8 +64,16 @@ export class StickLots {
     for (const { line, raceway, size } of this.joints.values()) {
       giveCouplings(this.book, line, couplings.get(labelKey([raceway, size])) ?? 0);
     }
+    return { steps: spent };
   }
 }
+
+/** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
+const stickPieces = (works: readonly RunWork[], rules: RuleBook): CutPiece[] =>
+  lotPieces(works, COUNT_GRID, rules).map((piece) => ({
+    ...piece,
+    length: Math.min(piece.length, roundUpToSteps(works[0]!.run.stick, COUNT_GRID)),
+  }));
 
 function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): void {
   const given = Math.min(line.quantity, withSticks);

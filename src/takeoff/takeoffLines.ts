@@ -1,3 +1,4 @@
+import { DEFAULT_STEPS } from "../cutting/work";
 import { compareCells, compareGroups, groupCell } from "./groupBy";
 import { ITEM_KINDS } from "./item";
 import { labelKey, LineBook, type TakeoffLine } from "./lineBook";
@@ -6,6 +7,10 @@ import { naturalOrder } from "./naturalOrder";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
 import { StickLots } from "./stickLots";
+import { WorkShares } from "./workShares";
+
+/** Work that counting sticks may take: half of what a plan of its own may, since changes count two jobs. */
+const STEPS = DEFAULT_STEPS / 2;
 
 /**
  * Adds up what the runs take, line by line: by group, then raceway and size, then item. Sticks are counted within their
@@ -29,7 +34,8 @@ export function takeoffLines(works: readonly RunWork[], by: readonly string[], r
     lots.set(key, lot);
     lot.add(work);
   }
-  for (const lot of lots.values()) lot.count(rules);
+  const shares = new WorkShares(STEPS, lots.size);
+  for (const lot of lots.values()) shares.next((steps) => lot.count(rules, steps));
   addBoxes(book, works, by, rules);
   return book.lines().sort((a, b) => compareLines(by, a, b));
 }

@@ -35,10 +35,20 @@ describe("a run of EMT, three times", () => {
   });
 });
 
-test("a stick gives several pieces: 3 x 40 in. from one, the fourth opens another", () => {
-  const sticks = (quantity: number) =>
-    quantityOf(takeoff(runsRange({ Run: "A", Route: "east 40", Quantity: quantity })), "EMT 1/2 conduit, 10 ft stick");
-  expect([sticks(3), sticks(4)]).toEqual([1, 2]);
+describe("a stick gives several pieces", () => {
+  const sticks = (length: number, quantity: number, kerf?: number) => {
+    const rules = [["Rule", "Value"], ...(kerf === undefined ? [] : [["Saw kerf", kerf]])];
+    const table = takeoff(runsRange({ Run: "A", Route: `east ${length}`, Quantity: quantity }), { rules });
+    return quantityOf(table, "EMT 1/2 conduit, 10 ft stick");
+  };
+
+  test("3 x 39 in. come from one, the fourth opens another", () => {
+    expect([sticks(39, 3), sticks(39, 4)]).toEqual([1, 2]);
+  });
+
+  test("3 x 40 in. only where the saw takes nothing", () => {
+    expect([sticks(40, 3, 0), sticks(40, 3)]).toEqual([1, 2]);
+  });
 });
 
 test("20 ft sticks are counted apart from 10 ft ones", () => {

@@ -1,0 +1,49 @@
+import { cutList } from "../src/takeoff/cutList";
+import { jobCuts } from "../src/takeoff/jobCuts";
+import { answer } from "./answer";
+
+/**
+ * Cutting plans of a whole job, one for each raceway and size, with the proven least number of sticks; spills with a header row.
+ *
+ * Pieces are cut to the nearest 1/16 in., as JOB.SCHEDULE shows them. The answer comes within a set amount of work.
+ * Example: =CONDUIT.JOB.CUTS(Runs[#All], Stock[#All], Shoes[#All]) //=> Raceway, Size, Sticks, Stick, Cut, Left over, For, Note
+ * Source: derived; the bound is proven in whole numbers and checked a second time.
+ * @customfunction JOB.CUTS
+ * @helpurl https://raceway-ledger.example/help/job.cuts.html
+ * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} [stock] Stock table with its header row: Raceway, Size, Length, On hand (empty: to be bought), Price; omitted: 10 ft sticks, or the runs' Stick column
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [kerf] width of the saw cut [in], 0 to 1; omitted: 1/16, or the rule's
+ * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12, or the rule's
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @returns {any[][]} cutting plans with a header row
+ */
+export function jobCutsOf(
+  runs: any[][],
+  stock?: any[][],
+  shoes?: any[][],
+  kerf?: any,
+  keep?: any,
+  rules?: any[][],
+): any[][] {
+  return answer(() => jobCuts(runs, { stock, shoes, kerf, keep, rules }));
+}
+
+/**
+ * Cutting plan for any list of lengths, with the proven least number of sticks; spills with a header row.
+ *
+ * Lengths are cut as written, never rounded: all in 1/32 in., or all in 0.1 mm.
+ * Example: =CONDUIT.CUT.PLAN(A2:A9, B2:B9, 120, 0.0625) //=> Sticks, Stick, Cut, Left over, Note
+ * Source: derived; the bound is proven in whole numbers and checked a second time.
+ * @customfunction CUT.PLAN
+ * @helpurl https://raceway-ledger.example/help/cut.plan.html
+ * @param {any[][]} lengths lengths of the pieces [in], numbers or text, each above 0
+ * @param {any[][]} [quantities] how many of each, as many cells as lengths; omitted: one of each
+ * @param {any[][]} [stock] length of a stick [in], or a Stock table with its header row: Length, On hand, Price; omitted: 120
+ * @param {any} [kerf] width of the saw cut [in], 0 to 1; omitted: 0
+ * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12
+ * @returns {any[][]} cutting plan with a header row
+ */
+export function cutPlanOf(lengths: any[][], quantities?: any[][], stock?: any[][], kerf?: any, keep?: any): any[][] {
+  return answer(() => cutList(lengths, quantities, stock, kerf, keep));
+}

@@ -1,0 +1,89 @@
+import { roundUpToSteps, toSteps } from "../cutting/grid";
+import { planCuts } from "../cutting/solve";
+import { DEFAULT_STEPS } from "../cutting/work";
+import { readRuns } from "../shop/runsTable";
+import { readShoes } from "../shop/shoeBook";
+import { isUserError } from "../units/errors";
+import { CutLabels } from "./cutLabels";
+import { gridFor } from "./cutGrid";
+import { cutLots, lotPieces, type CutLot } from "./cutLots";
+import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
+import { isPriced, readStock, stocksOf } from "./cutStock";
+import { jobWork } from "./jobWork";
+import { readRules, type RuleBook } from "./rules";
+import { readSaw, type Saw } from "./saw";
+import { WorkShares } from "./workShares";
+
+type Cell = string | number;
+
+/** What a job's cutting plans may be given besides the runs. */
+export interface JobCutRanges {
+  readonly stock?: unknown;
+  readonly shoes?: unknown;
+  readonly kerf?: unknown;
+  readonly keep?: unknown;
+  readonly rules?: unknown;
+}
+
+/**
+ * Cutting plans of a job, one for each raceway and size, as a table with a header row: what it comes to with its proof,
+ * then how each stick is cut. A plan that cannot be made, and runs that could not be counted, are told in words.
+ *
+ * @throws InputError when a range lacks a needed column, or for a kerf or shortest offcut that cannot be
+ */
+export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
+  const rules = readRules(ranges.rules);
+  const shoes = readShoes(ranges.shoes);
+  const stock = readStock(ranges.stock);
+  const saw = readSaw(ranges.kerf, ranges.keep, rules);
+  const job = jobWork(readRuns(runs), shoes, rules);
+  const problems = [
+    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
+    ...[...shoes.problems.map(({ message }) => message), ...stock.problems, ...rules.problems].map((message) =>
+      wordsRow("not read", message),
+    ),
+  ];
+  return [
+    ["Raceway", "Size", ...CUT_HEADERS],
+    ...planLots(cutLots(job.works, stock.sticksFor), saw, rules),
+    ...problems.map((row) => cells(["", ""], row)),
+  ];
+}
+
+const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT_HEADERS.map((header) => row[header])];
+
+/** Plans one lot after the other, within the work that a worksheet function may take. */
+function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
+  const shares = new WorkShares(DEFAULT_STEPS, lots.length);
+  return lots.flatMap((lot) => {
+    const { rows } = shares.next((steps) => planOrWords(lot, saw, rules, steps));
+    return rows.map((row) => cells([lot.raceway, lot.size], row));
+  });
+}
+
+interface LotRows {
+  readonly rows: CutRow[];
+  /** Work it took. */
+  readonly steps: number;
+}
+
+function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+  try {
+    return planLot(lot, saw, rules, steps);
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return { rows: [wordsRow("not planned", error.message)], steps: 0 };
+  }
+}
+
+function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+  const grid = gridFor([...lot.sticks.map(({ length }) => length), saw.kerf]);
+  const pieces = lotPieces(lot.works, grid, rules);
+  const keep = roundUpToSteps(saw.keep, grid);
+  const plan = planCuts(
+    { pieces, stocks: stocksOf(lot.sticks, grid), grid, kerf: toSteps(saw.kerf, grid, "kerf"), minimumOffcut: keep },
+    { steps },
+  );
+  const rows = cutSheet(plan, { grid, keep, priced: isPriced(lot.sticks), labels: new CutLabels(pieces) });
+  return { rows, steps: plan.steps };
+}
