@@ -1,45 +1,48 @@
 import { BIN_TOLERANCE, generate } from "./generate";
 import { mainLast, placeDecreasing } from "./greedy";
-import type { Master } from "./master";
+import { Master } from "./master";
 import { piecesLeft, takeFill, trimFill } from "./model";
-import type { Fill, FillCount } from "./model";
+import type { Fill, FillCount, Model } from "./model";
 import type { Work } from "./work";
 
-export interface DiveResult {
-  plan: FillCount[];
-  /** Main bins in the plan. */
-  mains: number;
+/** What a dive needs besides the program itself. */
+export interface DiveTools {
+  random: () => number;
+  work: Work;
+  /** Told every complete plan met on the way, even when it takes too many bins. */
+  offer: (plan: FillCount[]) => void;
 }
+
+/** Dives from each smaller program before its parent chooses anew. */
+const TRIES = 3;
+/** A new, smaller program is made when this share of the weights is left. */
+const SHRINK = 0.6;
 
 /**
  * One dive: settle the whole parts of the linear program, then some of its fullest fractions, solve what is left, again
- * until nothing is left. Ends early when what is left is proven to need too many bins; the rest is then filled by
- * best-fit. The master must stand at its optimum for the whole demand; the dive leaves it changed.
+ * until nothing is left. When few weights are left, the rest becomes a program of its own, cheap enough to be tried
+ * several times. Ends when what is left is proven to need too many bins. The master must stand at its optimum for the
+ * whole demand; the dive leaves it changed.
  *
- * @param counts bins to be used at most, by kind; the first is the aim for main bins
+ * @param counts bins that may be used, by kind
  * @param noise how far chance may reorder the choices (0 for none)
+ * @param settled what was settled before, for whole plans to be offered
+ * @returns the plan for the model's demand, or undefined
  */
 export function* dive(
   master: Master,
   counts: readonly number[],
   noise: number,
-  random: () => number,
-  work: Work,
-): Generator<void, DiveResult> {
+  settled: readonly FillCount[],
+  tools: DiveTools,
+): Generator<void, FillCount[] | undefined> {
   const { model, simplex } = master;
+  const { work, random } = tools;
   const left = Int32Array.from(model.demands);
   const available = [...counts];
-  const order = mainLast(model);
   const plan: FillCount[] = [];
-  let best: DiveResult | undefined;
+  const order = mainLast(model);
 
-  const finish = (): DiveResult => {
-    const rest = placeDecreasing(model, left, [Infinity, ...available.slice(1)], order, "fullest");
-    work.add(piecesLeft(left) * (rest.length + 10));
-    const mains = rest.reduce((sum, { fill, count }) => sum + (fill.bin === 0 ? count : 0), counts[0]! - available[0]!);
-    if (!best || mains < best.mains) best = { plan: [...plan, ...rest], mains };
-    return best;
-  };
   const settle = (place: number, amount: number): void => {
     const fill = master.fills[simplex.basis[place]!]!;
     const count = Math.min(amount, available[fill.bin]!);
@@ -53,16 +56,64 @@ export function* dive(
       const whole = simplex.basis[place]! >= 0 ? Math.floor(simplex.x[place]! + 1e-4) : 0;
       if (whole >= 1) settle(place, whole);
     }
-    if (finish().mains <= counts[0]! || work.over()) break;
+    const rest = placeDecreasing(model, left, [Infinity, ...available.slice(1)], order, "fullest");
+    work.add(3 * piecesLeft(left) * (rest.length + 10));
+    tools.offer([...settled, ...plan, ...rest]);
+    const mains = rest.reduce((sum, { fill, count }) => sum + (fill.bin === 0 ? count : 0), 0);
+    if (mains <= available[0]!) return [...plan, ...rest];
+    if (work.over()) return undefined;
+
+    const alive = left.reduce((sum, count) => (count > 0 ? sum + 1 : sum), 0);
+    if (alive <= SHRINK * model.weights.length && alive < model.weights.length - 4) {
+      const deeper = yield* diveSmaller(master, left, available, [...settled, ...plan], tools);
+      return deeper && [...plan, ...deeper];
+    }
     const places = fractions(master, noise, random);
-    if (places.length === 0) break;
+    if (places.length === 0) return undefined;
     for (const place of places) settle(place, 1);
-    if (available[0]! < 0 || !simplex.dual()) break;
     const aim = available[0]!;
+    if (aim < 0 || !simplex.dual()) return undefined;
     const { end } = yield* generate(master, left, available, { enough: aim, most: aim }, work);
-    if (end === "hopeless" || end === "stopped" || simplex.value() > aim + BIN_TOLERANCE) break;
+    if (end === "hopeless" || end === "stopped" || simplex.value() > aim + BIN_TOLERANCE) return undefined;
   }
-  return finish();
+}
+
+/** Makes what is left a program of its own and dives from there. */
+function* diveSmaller(
+  parent: Master,
+  left: Int32Array,
+  available: readonly number[],
+  settled: readonly FillCount[],
+  tools: DiveTools,
+): Generator<void, FillCount[] | undefined> {
+  const { random, work } = tools;
+  const items = [...left.keys()].filter((item) => left[item]! > 0);
+  const model: Model = {
+    weights: Int32Array.from(items, (item) => parent.model.weights[item]!),
+    demands: Int32Array.from(items, (item) => left[item]!),
+    bins: parent.model.bins,
+  };
+  const numberOf = new Map(items.map((item, k) => [item, k]));
+  const outward = (plan: readonly FillCount[]): FillCount[] =>
+    plan.map(({ fill, count }) => ({ fill: { ...fill, items: fill.items.map((item) => items[item]!) }, count }));
+  const master = new Master(model, work, random);
+  const known = parent.fills.filter((fill) => fill.items.every((item, k) => left[item]! >= fill.copies[k]!));
+  const inward = known.map((fill) => ({
+    fill: { ...fill, items: fill.items.map((item) => numberOf.get(item)!) },
+    count: 1,
+  }));
+  master.start([inward], available, 0, random);
+  const aim = available[0]!;
+  const { end } = yield* generate(master, model.demands, available, { enough: aim, most: aim }, work);
+  if (end === "hopeless" || end === "stopped" || master.simplex.value() > aim + BIN_TOLERANCE) return undefined;
+  const inner: DiveTools = { ...tools, offer: (plan) => tools.offer([...settled, ...outward(plan)]) };
+  const root = master.simplex.save();
+  for (let n = 0; n < TRIES && !work.over(); n++) {
+    if (n > 0) master.simplex.restore(root);
+    const plan = yield* dive(master, available, n === 0 ? 0 : 0.4, [], inner);
+    if (plan) return outward(plan);
+  }
+  return undefined;
 }
 
 /** Takes up to `count` such fills, trimmed as pieces run out; answers how many bins that took. */
@@ -92,5 +143,5 @@ function fractions(master: Master, noise: number, random: () => number): number[
     found.push({ place, score: x + noise * random() });
   }
   found.sort((a, b) => b.score - a.score || a.place - b.place);
-  return found.slice(0, Math.max(1, Math.floor(sum / 8))).map(({ place }) => place);
+  return found.slice(0, Math.max(1, Math.floor(sum / 10))).map(({ place }) => place);
 }

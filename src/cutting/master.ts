@@ -18,7 +18,7 @@ export class Master {
 
   constructor(
     readonly model: Model,
-    work: Work,
+    private readonly work: Work,
     random: () => number,
   ) {
     const rows = model.weights.length + model.bins.length - 1;
@@ -61,6 +61,7 @@ export class Master {
       const noise = n / covers;
       const cover = scoredCover(model, (item) => model.weights[item]! * (1 + noise * random()));
       for (const { fill } of cover) this.addFill(fill);
+      this.work.add(200 * cover.length * (model.weights.length + 20));
     }
   }
 
@@ -69,8 +70,8 @@ export class Master {
     const { model, simplex } = this;
     const items = model.weights.length;
     for (let row = 0; row < simplex.rows; row++) {
-      const amount = row < items ? model.demands[row]! : -counts[row - items + 1]!;
-      simplex.rhs[row] = amount + this.nudges[row]!;
+      simplex.rhs[row] =
+        row < items ? model.demands[row]! + this.nudges[row]! : -counts[row - items + 1]! - this.nudges[row]!;
     }
   }
 }

@@ -43,6 +43,7 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
   const tried = new Set<string>();
   for (let start = 0; !work.over(); start++) {
     const random = seededRandom(seed + start);
+    const tools = { random, work, offer };
     let aim = leastCounts(model.bins, cuts)!;
     best.bound = Math.max(best.bound, aim.cost);
     if (best.cost <= best.bound) break;
@@ -58,8 +59,8 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
         const loose = n >= 2 && best.cost > aim.cost + model.bins[0]!.cost;
         const counts = loose ? [aim.counts[0]! + 1, ...aim.counts.slice(1)] : aim.counts;
         if (n > 0) master.simplex.restore(root);
-        const found = yield* quiet(dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, random, work), best);
-        offer(found.plan);
+        const found = yield* quiet(dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, [], tools), best);
+        if (found) offer(found);
       }
       if (best.cost <= best.bound || work.over()) break;
       tried.add(aim.counts.join());
