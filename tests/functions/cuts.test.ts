@@ -17,7 +17,7 @@ test("arguments reach their place", () => {
   ];
   const shoes = [
     ["Raceway", "Size", "Radius"],
-    ["EMT", "1/2", "?"],
+    ["EMT", "3/4", "?"],
   ];
   const rules = [
     ["Rule", "Value"],
