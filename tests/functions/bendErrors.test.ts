@@ -146,7 +146,9 @@ test("an optional argument that arrives as null or empty counts as left out", ()
   expect(sweepMarksOf(90, 24, 9, null, null)).toEqual(sweepMarksOf(90, 24, 9));
 });
 
-test("lengths and angles may be text, the word table any case", () => {
+test("lengths and angles may be text, words in any case", () => {
   expect(offsetSpacingOf(`6"`, "30°", " Table ")).toBe(12);
   expect(stubMarkOf(`1' 2"`, "5 in")).toBe(9);
+  expect(saddleSpacingOf(4, 45, 4, " Corner ")).toBeCloseTo(11.14159, 5);
+  expect(saddleSpacingOf(4, 45, 4, "crest")).toBe(saddleSpacingOf(4, 45, 4));
 });
