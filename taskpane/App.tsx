@@ -11,6 +11,7 @@ import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/drawingCss";
 import { BendView } from "./bend/BendView";
 import { Fence } from "./components/Fence";
+import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
 import { UnitsProvider } from "./hooks/useUnits";
@@ -37,12 +38,15 @@ const ICONS: Record<ViewName, ReactElement> = {
 
 /** The pane: six views under one row of tabs, in the theme Office has. */
 export function App() {
+  const [kept] = useState(() => new Map<string, unknown>());
   return (
     <FluentProvider theme={usePaneTheme()} className="rl-pane">
       <style>{DRAWING_CSS}</style>
       <UnitsProvider>
         <LedgerProvider>
-          <Views />
+          <KeptProvider value={kept}>
+            <Views />
+          </KeptProvider>
         </LedgerProvider>
       </UnitsProvider>
     </FluentProvider>

@@ -237,7 +237,7 @@ export const strings = {
       straight: "Straight; nothing to bend.",
       mark: (length: string) => `Mark at ${length}`,
       setting: (lineUp: string, hook: string, dial: string) => `${lineUp}, hook toward the ${hook} end, dial ${dial}`,
-      bend: (angle: string, kind: string, turn: string) => `${angle} ${kind}; ${turn}`,
+      bend: (angle: string, kind: string, turn: string) => `${angle}${kind === "90" ? "" : ` ${kind}`}; ${turn}`,
     },
   },
   shoe: {
@@ -288,6 +288,8 @@ export const strings = {
   },
   totals: {
     empty: "No runs yet. Build one under A run; its totals show here.",
+    parts: "Totals",
+    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", changes: "Changes" },
     toRow: (run: string) => `Show ${run} in the sheet`,
     takeoff: {
       title: "Take-off",
@@ -323,6 +325,7 @@ export const strings = {
       nothing: (when: string) => `Nothing has changed since ${when}.`,
       found: (when: string) => `Changed since ${when}:`,
       cell: (column: string, before: string, after: string) => `${column}: ${before || "empty"} → ${after || "empty"}`,
+      notCounted: (state: string, message: string) => `(${state}): ${message}`,
       item: "Item",
       was: "Before",
       is: "Now",

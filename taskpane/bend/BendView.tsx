@@ -1,5 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import { readShoes } from "../../src/shop/shoeBook";
 import { buildOneRun } from "../../src/shop/oneRun";
 import { scheduleRun } from "../../src/shop/schedule";
@@ -11,6 +11,7 @@ import { Entry } from "../components/Entry";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { unitOf } from "../components/unitOf";
+import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { Marks } from "../run/Marks";
@@ -28,10 +29,11 @@ const t = strings.bend;
 export function BendView() {
   const { state, tables } = useLedger();
   const units = useUnits();
-  const [kind, setKind] = useState<BendKind>(BEND_KINDS[0] as BendKind);
-  const [texts, setTexts] = useState<Record<string, string>>({});
-  const [raceway, setRaceway] = useState<Raceway>("EMT");
-  const [size, setSize] = useState<TradeSize>("1/2");
+  const [kindId, setKind] = useKept<BendKind["id"]>("bend.kind", "stub-up");
+  const kind = BEND_KINDS.find(({ id }) => id === kindId) ?? (BEND_KINDS[0] as BendKind);
+  const [texts, setTexts] = useKept<Record<string, string>>("bend.texts", {});
+  const [raceway, setRaceway] = useKept<Raceway>("bend.raceway", "EMT");
+  const [size, setSize] = useKept<TradeSize>("bend.size", "1/2");
   const shoes = tables.Shoes?.cells;
   const shoe = useMemo(() => attempt(() => readShoes(shoes).shoeFor(raceway, size)), [shoes, raceway, size]);
   const { values, problems } = readFields(kind, own(kind, texts), units.typed);
@@ -47,7 +49,7 @@ export function BendView() {
 
   return (
     <>
-      <KindPicker value={kind.id} onChange={(id) => setKind(BEND_KINDS.find((each) => each.id === id) ?? kind)} />
+      <KindPicker value={kind.id} onChange={setKind} />
       <Section title={kind.title}>
         <div className="rl-grid">
           <Choice<Raceway> label={t.raceway} value={raceway} options={RACEWAYS} onChange={setRaceway} />

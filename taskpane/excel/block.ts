@@ -14,6 +14,8 @@ export interface Block {
 export interface Before extends Place {
   formulas: Cell[][];
   formats: string[][];
+  /** Rows the block prints in bold, and whether they were; null where some cells were and some not. */
+  bold: { row: number; was: boolean | null }[];
 }
 
 /** How many cells of a place are taken, and the first row below everything in the sheet. */
@@ -34,13 +36,19 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     const [rows, columns] = [block.cells.length, block.cells[0]?.length ?? 0];
     const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas,numberFormat");
+    const fonts = block.bold.map((row) =>
+      sheet.getRangeByIndexes(place.row + row, place.column, 1, columns).format.font.load("bold"),
+    );
     await context.sync();
-    const before = { ...place, formulas: range.formulas as Cell[][], formats: range.numberFormat as string[][] };
+    const before: Before = {
+      ...place,
+      formulas: range.formulas as Cell[][],
+      formats: range.numberFormat as string[][],
+      bold: block.bold.map((row, index) => ({ row, was: fonts[index]?.bold ?? null })),
+    };
     range.numberFormat = block.formats;
     range.formulas = block.cells;
-    for (const row of block.bold) {
-      sheet.getRangeByIndexes(place.row + row, place.column, 1, columns).format.font.bold = true;
-    }
+    for (const font of fonts) font.bold = true;
     range.format.autofitColumns();
     sheet.activate();
     range.select();
@@ -55,7 +63,9 @@ export function takeBack(before: Before): Promise<void> {
     const [rows, columns] = [before.formulas.length, before.formulas[0]?.length ?? 0];
     const sheet = context.workbook.worksheets.getItem(before.sheet);
     const range = sheet.getRangeByIndexes(before.row, before.column, rows, columns);
-    range.format.font.bold = false;
+    for (const { row, was } of before.bold) {
+      if (was !== null) sheet.getRangeByIndexes(before.row + row, before.column, 1, columns).format.font.bold = was;
+    }
     range.numberFormat = before.formats;
     range.formulas = before.formulas;
     await context.sync();

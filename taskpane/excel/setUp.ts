@@ -18,15 +18,16 @@ export interface NewResult {
   formula: string;
 }
 
-/** Makes sheets that do not exist yet, all of them in one round trip. */
+/**
+ * Makes sheets that do not exist yet, all of them in one round trip. Every table gets its name before any cell gets a
+ * formula: Excel refuses a formula that names a table it does not know.
+ */
 export function setUp(tables: readonly NewTable[], results: readonly NewResult[]): Promise<void> {
   return batch(async (context) => {
     const { worksheets } = context.workbook;
-    for (const item of tables) addTable(worksheets.add(item.sheet), item);
-    for (const { sheet, formula } of results) {
-      const range = worksheets.add(sheet).getRange("A1");
-      range.formulas = [[formula]];
-    }
+    const ranges = tables.map((item) => addTable(worksheets.add(item.sheet), item));
+    tables.forEach((item, index) => fillTable(ranges[index] as Excel.Range, item));
+    for (const { sheet, formula } of results) worksheets.add(sheet).getRange("A1").formulas = [[formula]];
     const first = tables[0];
     if (first) {
       const sheet = worksheets.getItem(first.sheet);
@@ -37,17 +38,19 @@ export function setUp(tables: readonly NewTable[], results: readonly NewResult[]
   });
 }
 
-function addTable(sheet: Excel.Worksheet, item: NewTable): void {
-  const { cells, formats } = item;
-  const columns = formats.length;
-  const range = sheet.getRangeByIndexes(0, 0, cells.length, columns);
+function addTable(sheet: Excel.Worksheet, { table, cells, formats, choices }: NewTable): Excel.Range {
+  const range = sheet.getRangeByIndexes(0, 0, cells.length, formats.length);
   range.numberFormat = cells.map(() => formats);
-  range.formulas = cells;
-  const table = sheet.tables.add(range, true);
-  table.name = item.table;
-  for (const { column, list } of item.choices) {
+  sheet.getRangeByIndexes(0, 0, 1, formats.length).formulas = cells.slice(0, 1);
+  sheet.tables.add(range, true).name = table;
+  for (const { column, list } of choices) {
     const body = sheet.getRangeByIndexes(1, column, cells.length - 1, 1);
     body.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
   }
+  return range;
+}
+
+function fillTable(range: Excel.Range, { cells }: NewTable): void {
+  range.formulas = cells;
   range.format.autofitColumns();
 }

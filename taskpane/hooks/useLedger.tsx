@@ -30,14 +30,16 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
     tables: {},
   });
   const [runRow, setRunRow] = useState(0);
-  const runs = useRef<TableCells | undefined>(undefined);
+  const known = useRef<Ledger["tables"]>({});
 
   const reload = useCallback(async () => {
     try {
       const names = await workbook.readNames();
       const cells = await workbook.readTables(TABLES.map((table) => names[table]));
-      const tables = Object.fromEntries(TABLES.map((table, index) => [table, cells[index]]));
-      runs.current = tables.Runs;
+      const tables = Object.fromEntries(
+        TABLES.map((table, index) => [table, sameOr(known.current[table], cells[index])]),
+      );
+      known.current = tables;
       setRead({ state: "ready", problem: "", names, tables });
     } catch (error) {
       setRead((before) => ({ ...before, state: "failed", problem: (error as Error).message }));
@@ -45,7 +47,7 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
   }, [workbook]);
 
   const follow = useCallback(async () => {
-    const row = rowAt(runs.current, await workbook.readSelection());
+    const row = rowAt(known.current.Runs, await workbook.readSelection());
     if (row > 0) setRunRow(row);
   }, [workbook]);
 
@@ -67,7 +69,7 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
   const selectRun = useCallback(
     async (row: number) => {
       setRunRow(row);
-      const table = runs.current;
+      const table = known.current.Runs;
       if (table && row > 0) await workbook.select(runPlace(table, row), 1, table.cells[0]?.length ?? 1);
     },
     [workbook],
@@ -82,6 +84,10 @@ export function useLedger(): Ledger {
   if (!ledger) throw new Error("useLedger needs a LedgerProvider above it");
   return ledger;
 }
+
+/** The table as it was known when nothing in it changed: what was worked out from it still holds. */
+const sameOr = (known: TableCells | undefined, read: TableCells | undefined): TableCells | undefined =>
+  JSON.stringify(known) === JSON.stringify(read) ? known : read;
 
 const runPlace = (table: TableCells, row: number) => ({
   sheet: table.sheet,

@@ -1,5 +1,4 @@
 import { Spinner } from "@fluentui/react-components";
-import { useState } from "react";
 import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { readShoes } from "../../src/shop/shoeBook";
@@ -9,6 +8,7 @@ import { Entry } from "../components/Entry";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { unitOf } from "../components/unitOf";
+import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
@@ -24,9 +24,9 @@ const t = strings.shoe;
 export function ShoeView() {
   const { state, tables } = useLedger();
   const units = useUnits();
-  const [raceway, setRaceway] = useState<Raceway>("EMT");
-  const [size, setSize] = useState<TradeSize>("1/2");
-  const [texts, setTexts] = useState<Texts>({});
+  const [raceway, setRaceway] = useKept<Raceway>("shoe.raceway", "EMT");
+  const [size, setSize] = useKept<TradeSize>("shoe.size", "1/2");
+  const [texts, setTexts] = useKept<Texts>("shoe.texts", {});
   if (state === "loading") return <Spinner label={strings.common.reading} />;
   const shoe = attempt(() => readShoes(tables.Shoes?.cells).shoeFor(raceway, size));
   const measured = measure(texts, raceway, size, units.typed);

@@ -93,7 +93,10 @@ function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells 
         {runs.map((row, index) => (
           <li key={index}>
             {row.Change} <RowLinks names={[String(row["Run or item"])]} />
-            {row["Column or unit"] !== "" && (
+            {row.Change === "not counted" && (
+              <span>{` ${t.notCounted(String(row["Column or unit"]), String(row.Before))}`}</span>
+            )}
+            {row.Change !== "not counted" && row["Column or unit"] !== "" && (
               <span>{` ${t.cell(String(row["Column or unit"]), String(row.Before), String(row.After))}`}</span>
             )}
           </li>

@@ -5,7 +5,8 @@ import { Drawing } from "../components/Drawing";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { useWidth } from "../components/useWidth";
-import { useLedger } from "../hooks/useLedger";
+import { useKept } from "../hooks/useKept";
+import { useLedger, type Ledger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 import type { CutResult, CutSoFar, LotPlan } from "./cutWork";
@@ -19,7 +20,7 @@ export function CutsPart() {
   const { tables } = useLedger();
   const planning = useRef<Planning | undefined>(undefined);
   const [soFar, setSoFar] = useState<CutSoFar>();
-  const [made, setMade] = useState<{ result: CutResult; from: unknown }>();
+  const [made, setMade] = useKept<{ result: CutResult; from: unknown[] } | undefined>("totals.cuts", undefined);
   const [problem, setProblem] = useState("");
   useEffect(() => () => planning.current?.cancel(), []);
 
@@ -28,13 +29,14 @@ export function CutsPart() {
     setSoFar(undefined);
   };
   const plan = async () => {
+    const from = usedTables(tables);
     const runs = tables.Runs?.cells;
     if (!runs) return;
     setProblem("");
     setSoFar({ done: 0, of: 1, title: "", share: 0 });
     try {
       planning.current = planInWorker({ runs, stock: tables.Stock?.cells, shoes: tables.Shoes?.cells }, setSoFar);
-      setMade({ result: await planning.current.result, from: tables });
+      setMade({ result: await planning.current.result, from });
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));
     }
@@ -56,7 +58,9 @@ export function CutsPart() {
         <Button onClick={() => void plan()}>{made ? t.again : t.button}</Button>
       )}
       {problem && <Notice intent="error">{problem}</Notice>}
-      {made && made.from !== tables && <Notice intent="warning">{t.stale}</Notice>}
+      {made && usedTables(tables).some((table, index) => table !== made.from[index]) && (
+        <Notice intent="warning">{t.stale}</Notice>
+      )}
       {made?.result.lots.map((lot) => (
         <Lot key={lot.title} lot={lot} />
       ))}
@@ -69,25 +73,30 @@ export function CutsPart() {
   );
 }
 
+/** The tables a plan rests on; the ledger gives the same object as long as a table stays the same. */
+const usedTables = ({ Runs, Stock, Shoes }: Ledger["tables"]): unknown[] => [Runs, Stock, Shoes];
+
 function Lot({ lot }: { lot: LotPlan }) {
   const units = useUnits();
   const [watch, width] = useWidth(296);
+  if (lot.problem) {
+    return (
+      <Notice intent="error" title={lot.title}>
+        {lot.problem}
+      </Notice>
+    );
+  }
   return (
-    <div className="rl-card" ref={watch}>
-      <h4>{lot.title}</h4>
-      {lot.problem ? (
-        <Notice intent="error">{lot.problem}</Notice>
-      ) : (
-        <>
-          <p>{lot.proof}</p>
-          <p className="rl-hint">{lot.note}</p>
-          <Drawing scene={drawCuts(lot.sticks, { title: lot.title, width, show: units.show, kerf: lot.kerf })} />
-          <details className="rl-words">
-            <summary>{t.behind}</summary>
-            <RowLinks names={[...new Set(lot.sticks.flatMap(({ runs }) => runs))]} />
-          </details>
-        </>
-      )}
-    </div>
+    <details className="rl-card">
+      <summary>
+        <strong>{lot.title}</strong> {lot.proof}
+      </summary>
+      <p className="rl-hint">{lot.note}</p>
+      <div ref={watch}>
+        <Drawing scene={drawCuts(lot.sticks, { title: lot.title, width, show: units.show, kerf: lot.kerf })} />
+      </div>
+      <p className="rl-hint">{t.behind}</p>
+      <RowLinks names={[...new Set(lot.sticks.flatMap(({ runs }) => runs))]} />
+    </details>
   );
 }

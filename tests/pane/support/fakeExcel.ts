@@ -88,15 +88,7 @@ function rangeOf(context: Context, area: () => Area) {
         }),
       format: {
         autofitColumns: () => undefined,
-        font: {
-          set bold(on: boolean) {
-            context.later(() => {
-              const { sheet, row } = area();
-              if (on) sheet.bold.add(row);
-              else sheet.bold.delete(row);
-            });
-          },
-        },
+        font: fontOf(context, area),
       },
       dataValidation: {
         set rule(rule: unknown) {
@@ -131,6 +123,22 @@ function rangeOf(context: Context, area: () => Area) {
       } else if (name === "numberFormat") {
         write(value, (sheet, row, column, format) => sheet.formats.set(`${row},${column}`, String(format)));
       } else throw new Error(`the fake cannot set ${String(name)}`);
+      return true;
+    },
+  });
+}
+
+/** Bold by rows of a sheet: enough for what the pane does. */
+function fontOf(context: Context, area: () => Area) {
+  const font = loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }));
+  return new Proxy(font, {
+    set(_, name, on: boolean) {
+      if (name !== "bold") throw new Error(`the fake cannot set ${String(name)}`);
+      context.later(() => {
+        const { sheet, row } = area();
+        if (on) sheet.bold.add(row);
+        else sheet.bold.delete(row);
+      });
       return true;
     },
   });
