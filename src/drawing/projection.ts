@@ -54,7 +54,7 @@ const COMPASS = ["north", "northeast", "east", "southeast", "south", "southwest"
 /** The view in words. */
 export function viewWords(view: RunView): string {
   if (view === "plan") return "plan, seen from above";
-  if (view === "isometric") return "isometric, seen from the southeast and above";
+  if (view === "isometric") return "isometric, from the southeast";
   const { azimuth, elevation } = anglesOf(view);
   const turn = ((Math.round(azimuth) % 360) + 360) % 360;
   const looking = turn % 45 === 0 ? COMPASS[turn / 45]! : `${turn}° from north`;

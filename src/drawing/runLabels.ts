@@ -10,6 +10,21 @@ import { bubble, BUBBLE } from "./symbols";
 
 type ToPage = (point: Vec3) => Spot;
 
+/** How far from its bend a number may stand; past `LED_FROM` a line leads to it. */
+const REACHES = [16, 28, 44];
+const LED_FROM = 30;
+/** Ways round a bend, the outside of the bend itself apart. */
+const ROUND: readonly Spot[] = [
+  [0, -1],
+  [0, 1],
+  [1, 0],
+  [-1, 0],
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+];
+
 /** Numbers at the bends, counted through all pulls, on the outside of each bend where there is room. */
 export function numberBends(sketch: Sketch, pulls: readonly RunPull[], page: ToPage): void {
   let number = 0;
@@ -19,22 +34,12 @@ export function numberBends(sketch: Sketch, pulls: readonly RunPull[], page: ToP
       number += 1;
       const [middle, center] = [page(onSpan(span, span.length / 2).point), page(span.center)];
       const out = toward(center, middle);
-      const off = BUBBLE + 7;
-      const ways: [Spot, ...Spot[]] = [
-        out,
-        [-out[0], -out[1]],
-        perpendicular(out),
-        [-out[1], out[0]],
-        [0, -1],
-        [0, 1],
-        [1, 0],
-        [-1, 0],
-      ];
-      const spots = [off, off + 12].flatMap((reach) => ways.map((way) => move(middle, way, reach))) as [
-        Spot,
-        ...Spot[],
-      ];
-      bubble(sketch, sketch.freeSpot(spots, BUBBLE), number);
+      const ways = [out, ...ROUND].map((way) => toward([0, 0], way));
+      const spots = REACHES.flatMap((reach) => ways.map((way) => move(middle, way, reach)));
+      const spot = sketch.freeSpot(spots as [Spot, ...Spot[]], BUBBLE);
+      const way = toward(middle, spot);
+      if (spread(middle, spot) > LED_FROM) sketch.line([middle, move(spot, way, -BUBBLE)], "extension");
+      bubble(sketch, spot, number);
     }
   }
 }

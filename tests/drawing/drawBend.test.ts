@@ -63,6 +63,15 @@ test("an offset: its slope is 30° and its rise over its run is tan 30° between
   expect(sloped[0]!.length / extent(center, 1)).toBeCloseTo(9.85641 / 6, 3);
 });
 
+test("an angle is shown by an arc that turns as far as the text says", () => {
+  const drawn = readBack(drawBend({ ...EMT, shape: { kind: "offset", rise: 6, angle: 30 } }, { show }));
+  const arc = drawn.lines("extension").find((line) => line.length > 2)!;
+  // Derived: an arc of radius 30 over 30° spans a chord of 60 sin 15°.
+  expect(apart(arc[0]!, arc.at(-1)!)).toBeCloseTo(60 * Math.sin(Math.PI / 12), 1);
+  const label = drawn.texts.find(({ text }) => text === "30°")!;
+  expect(apart(label.at, arc[0]!)).toBeLessThan(40);
+});
+
 test("a three-bend saddle: the obstacle is 4 high and touches the conduit's underside", () => {
   const drawn = readBack(drawBend({ ...EMT, shape: { kind: "three-bend saddle", height: 4, angle: 45 } }, { show }));
   const [obstacle, center] = [drawn.lines("shape")[0]!, drawn.lines("centerline")[0]!];

@@ -20,6 +20,19 @@ test("star and notches stand to scale from the arrow, along straight conduit", (
   ticks.forEach((tick, index) => expect((tick - ticks[0]!) / scale).toBeCloseTo(expected[index]!, 2));
 });
 
+test("the arrow stands 0.647 in. before the start of the bend, which is over the center of the arc", () => {
+  const arrow = Math.min(
+    ...drawn
+      .lines("mark")
+      .filter((line) => line.length === 2)
+      .map((line) => middleOf(line)[0]),
+  );
+  const center = drawn.circles("solid")[0]!.center;
+  const ys = drawn.lines("conduit")[0]!.map(([, y]) => y);
+  const scale = (Math.max(...ys) - Math.min(...ys)) / 0.706;
+  expect((center[0] - arrow) / scale).toBeCloseTo(0.647, 2);
+});
+
 test("each is named with its distance, in the drawing and in the description", () => {
   const texts = drawn.texts.map(({ text }) => text);
   for (const text of [
