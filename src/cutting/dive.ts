@@ -65,7 +65,7 @@ export function* dive(
 
     const alive = left.reduce((sum, count) => (count > 0 ? sum + 1 : sum), 0);
     if (alive <= SHRINK * model.weights.length && alive < model.weights.length - 4) {
-      const deeper = yield* diveSmaller(master, left, available, [...settled, ...plan], tools);
+      const deeper = yield* packRest(model, left, available, master.fills, [...settled, ...plan], tools);
       return deeper && [...plan, ...deeper];
     }
     const places = fractions(master, noise, random);
@@ -78,31 +78,39 @@ export function* dive(
   }
 }
 
-/** Makes what is left a program of its own and dives from there. */
-function* diveSmaller(
-  parent: Master,
+/**
+ * Makes what is left a program of its own and dives from there a few times.
+ *
+ * @param left pieces left to place, by item of the model
+ * @param available bins that may be used, by kind
+ * @param known fills that may be of use as columns
+ * @param settled what was settled before, for whole plans to be offered
+ */
+export function* packRest(
+  outer: Model,
   left: Int32Array,
   available: readonly number[],
+  known: readonly Fill[],
   settled: readonly FillCount[],
   tools: DiveTools,
 ): Generator<void, FillCount[] | undefined> {
   const { random, work } = tools;
   const items = [...left.keys()].filter((item) => left[item]! > 0);
   const model: Model = {
-    weights: Int32Array.from(items, (item) => parent.model.weights[item]!),
+    weights: Int32Array.from(items, (item) => outer.weights[item]!),
     demands: Int32Array.from(items, (item) => left[item]!),
-    bins: parent.model.bins,
+    bins: outer.bins,
   };
   const numberOf = new Map(items.map((item, k) => [item, k]));
   const outward = (plan: readonly FillCount[]): FillCount[] =>
     plan.map(({ fill, count }) => ({ fill: { ...fill, items: fill.items.map((item) => items[item]!) }, count }));
   const master = new Master(model, work, random);
-  const known = parent.fills.filter((fill) => fill.items.every((item, k) => left[item]! >= fill.copies[k]!));
-  const inward = known.map((fill) => ({
+  const proper = known.filter((fill) => fill.items.every((item, k) => left[item]! >= fill.copies[k]!));
+  const inward = proper.map((fill) => ({
     fill: { ...fill, items: fill.items.map((item) => numberOf.get(item)!) },
     count: 1,
   }));
-  master.start([inward], available, 0, random);
+  master.start([inward], available, known.length > 0 ? 0 : 3, random);
   const aim = available[0]!;
   const { end } = yield* generate(master, model.demands, available, { enough: aim, most: aim }, work);
   if (end === "hopeless" || end === "stopped" || master.simplex.value() > aim + BIN_TOLERANCE) return undefined;
