@@ -88,6 +88,27 @@ test("rigid conduit has the outside diameters of pipe, so that one thread fits b
   for (const [size, outside] of D1785) expect(outsideDiameter("RMC", size)).toBe(outside);
 });
 
+/** Weights from memory [lb/100 ft]; the rest of these rows is held to the printed bore below. */
+test.each([
+  ["RMC", "1/2", 82],
+  ["RMC", "3/4", 109],
+  ["RMC", "1", 161],
+  ["RMC", "2", 350],
+  ["RMC", "3", 727],
+  ["RMC", "4", 1030],
+  ["RMC", "5", 1400],
+  ["RMC", "6", 1840],
+  ["IMC", "1/2", 62],
+  ["IMC", "3/4", 84],
+  ["IMC", "1", 119],
+  ["IMC", "2", 256],
+  ["IMC", "3", 543],
+  ["IMC", "4", 700],
+] as const)("%s %s weighs %i lb to 100 ft, from memory", (raceway, size, weight) => {
+  expect(dimension(raceway, size, "weight").value).toBe(weight);
+  expect(source(raceway, size, "weight")).toMatch(/memory$/);
+});
+
 test("rows from memory say so", () => {
   expect(source("RMC", "1/2", "outsideDiameter")).toBe("C80.1 memory");
   expect(source("IMC", "4", "weight")).toBe("C80.6 memory");

@@ -30,7 +30,7 @@ test.each([
   ["", 2023],
   [2020, 2020],
   ["2020", 2020],
-  ["NEC 2020", 2020],
+  [" NEC 2020 ", 2020],
   [2023, 2023],
 ])("edition %p is %i", (value, edition) => {
   expect(readEdition(value)).toBe(edition);
