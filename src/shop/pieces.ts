@@ -64,15 +64,22 @@ const farthest = (zones: readonly JoinZone[]): number => Math.max(...zones.map((
 const flipped = (zones: readonly JoinZone[], length: number): JoinZone[] =>
   zones.map((zone) => ({ from: length - zone.to, to: length - zone.from })).reverse();
 
-/** Where a coupling can stand one piece further on. */
+/** Where a coupling can stand one piece further on: in each zone, what the places before it reach. */
 function shifted(from: readonly JoinZone[], shortest: number, stick: number, zones: readonly JoinZone[]): JoinZone[] {
-  return zones.flatMap((zone) =>
-    from.flatMap((start) => {
+  const reached: JoinZone[] = [];
+  for (const zone of zones) {
+    const first = reached.length;
+    for (const start of from) {
       const low = Math.max(zone.from, start.from + Math.max(shortest, SAME_PLACE));
       const high = Math.min(zone.to, start.to + stick);
-      return low <= high ? [{ from: low, to: high }] : [];
-    }),
-  );
+      if (low > high) continue;
+      const last = reached.length > first ? reached[reached.length - 1] : undefined;
+      // The places come in order, so what overlaps the last stretch only makes it longer.
+      if (last && low <= last.to) reached[reached.length - 1] = { from: last.from, to: Math.max(last.to, high) };
+      else reached.push({ from: low, to: high });
+    }
+  }
+  return reached;
 }
 
 /** Chooses which piece is the short one, then walks to both ends with pieces as long as they can be. */

@@ -101,8 +101,9 @@ function pieceCells(built: BuiltRun, piece: Piece): ScheduleRow {
   };
 }
 
-const emptyRow = (name: string): ScheduleRow =>
-  ({ ...Object.fromEntries(SCHEDULE_HEADERS.map((header) => [header, ""])), Run: name }) as ScheduleRow;
+const EMPTY = Object.fromEntries(SCHEDULE_HEADERS.map((header) => [header, ""])) as ScheduleRow;
+
+const emptyRow = (name: string): ScheduleRow => ({ ...EMPTY, Run: name });
 
 const problemRow = (name: string, message: string): ScheduleRow => ({
   ...emptyRow(name),
