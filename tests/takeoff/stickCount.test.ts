@@ -1,0 +1,24 @@
+import { countSticks } from "../../src/takeoff/stickCount";
+
+const pieces = (...inches: number[]) => inches.map((length) => ({ length: length * 16, quantity: 1 }));
+/** 25 + 25 + 70 and 53 + 40 + 27 fill two sticks of 120; longest first, 70 goes with 40 and a third is opened. */
+const TWO_STICKS = pieces(25, 25, 70, 53, 40, 27);
+const ENOUGH = 1e7;
+
+test("fewer than best fit finds, where a plan does", () => {
+  expect(countSticks(TWO_STICKS, 120, 0, ENOUGH)).toMatchObject({ sticks: 2, least: 2 });
+});
+
+test("without work to plan with, best fit and how far it may be off", () => {
+  expect(countSticks(TWO_STICKS, 120, 0, 0)).toMatchObject({ sticks: 3, least: 2 });
+});
+
+test("a saw cut to each piece but the last: two of 59-15/16 and 1/16 between", () => {
+  const half = [{ length: 59 * 16 + 15, quantity: 2 }];
+  expect(countSticks(half, 120, 1 / 16, ENOUGH).sticks).toBe(1);
+  expect(countSticks(half, 120, 3 / 16, ENOUGH).sticks).toBe(2);
+});
+
+test("more pieces than are planned for are still counted", () => {
+  expect(countSticks([{ length: 40 * 16, quantity: 60000 }], 120, 1 / 16, ENOUGH).sticks).toBe(30000);
+});
