@@ -6,3 +6,5 @@ window.matchMedia ??= ((query: string) => ({
   addEventListener: () => undefined,
   removeEventListener: () => undefined,
 })) as unknown as typeof window.matchMedia;
+// A page printed whole hides what failed.
+process.env.DEBUG_PRINT_LIMIT = "0";
