@@ -9,6 +9,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
+  VerticalAlign,
 } from "@univerjs/core";
 import { columnStyle, headings, note } from "./styles";
 import type { DemoBook, DemoCell, DemoSheet } from "./types";
@@ -64,6 +65,8 @@ function buildSheet(id: string, sheet: DemoSheet, styles: Record<string, IStyleD
     defaultRowHeight: 22,
     freeze: { xSplit: sheet.frozenColumns ?? 0, ySplit: header + 1, startRow: header + 1, startColumn: sheet.frozenColumns ?? 0 },
     showGridlines: BooleanNumber.TRUE,
+    defaultStyle: { vt: VerticalAlign.MIDDLE },
+    rowData: { [header]: { h: 28 } },
     columnData,
     cellData,
   };

@@ -20,14 +20,14 @@ const runs: DemoSheet = {
   frozenColumns: 1,
   columns: [
     { width: 70 },
-    { width: 105 },
-    { width: 100 },
-    { width: 115, choices: [...raceways, "PVC 40", "PVC 80"] },
+    { width: 115 },
+    { width: 115 },
+    { width: 140, choices: [...raceways, "PVC 40", "PVC 80"] },
     { width: 60, format: "@", align: "center", choices: [...sizes, "1-1/4", "1-1/2", "2"] },
     { width: 330, format: "@" },
-    { width: 75, align: "right" },
-    { width: 110 },
-    { width: 110 },
+    { width: 85, align: "right" },
+    { width: 120 },
+    { width: 125 },
     { width: 130, format: "@" },
     { width: 85, format: "0.000" },
     { width: 75, format: "0.0" },
@@ -50,13 +50,18 @@ const shoes: DemoSheet = {
   ],
   rows: [
     ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial from", "Dial to", "Shortest tail", "Where the values come from"],
-    ...raceways.flatMap((raceway) => sizes.map((size) => shoeRow(raceway, size))),
+    ...raceways.flatMap((raceway) => sizes.flatMap((size) => shoeRow(raceway, size))),
   ],
 };
 
-function shoeRow(raceway: Raceway, size: TradeSize): DemoCell[] {
-  const shoe = defaultShoe(raceway, size);
-  return [raceway, size, shoe.radius, shoe.deduct, shoe.springback, -5, 105, 2, shoe.source];
+/** The built-in shoe as a row to be edited; no row where there is none. */
+function shoeRow(raceway: Raceway, size: TradeSize): DemoCell[][] {
+  try {
+    const shoe = defaultShoe(raceway, size);
+    return [[raceway, size, shoe.radius, shoe.deduct, shoe.springback, -5, 105, 2, shoe.source]];
+  } catch {
+    return [];
+  }
 }
 
 /** A sheet with one formula that spills. Whole columns: a run added below the last one is in it at once. */

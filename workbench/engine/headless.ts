@@ -30,5 +30,7 @@ export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData
     [UniverSheetsDataValidationPlugin],
     [UniverSheetsTablePlugin],
   ]);
-  return { book: openBook(univer, functions, data), close: () => univer.dispose() };
+  const book = openBook(univer, functions, data);
+  book.calculation.recalculateAll();
+  return { book, close: () => univer.dispose() };
 }

@@ -11,16 +11,17 @@ import { Book } from "./book";
 import { noteResultsQuickly } from "./quickIndex";
 import { type FunctionSet, registerFunctions } from "./register";
 
-/** Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. */
+/**
+ * Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. Nothing is computed
+ * before `book.calculation.recalculateAll()`.
+ */
 export function openBook(univer: Univer, functions: FunctionSet, data: Partial<IWorkbookData>): Book {
   readArrayConstantsAsText();
   noteResultsQuickly();
   const api = FUniver.newAPI(univer);
   const workbook = api.createWorkbook(data);
   const injector = univer.__getInjector();
-  // The engine's services exist only once a workbook does, so functions come after it and then everything is computed.
+  // The engine's services exist only once a workbook does, so the functions come after it.
   registerFunctions(injector, functions);
-  const book = new Book(api, injector, workbook);
-  book.calculation.recalculateAll();
-  return book;
+  return new Book(api, injector, workbook);
 }

@@ -1,4 +1,4 @@
-import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { type IWorkbookData, LifecycleService, LifecycleStages, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
@@ -26,7 +26,12 @@ export interface Grid {
 }
 
 /** Opens a workbook in a grid inside `container`. */
-export function openGrid(container: HTMLElement, functions: FunctionSet, data: IWorkbookData, dark: boolean): Grid {
+export async function openGrid(
+  container: HTMLElement,
+  functions: FunctionSet,
+  data: IWorkbookData,
+  dark: boolean,
+): Promise<Grid> {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: {
@@ -40,6 +45,7 @@ export function openGrid(container: HTMLElement, functions: FunctionSet, data: I
     UniverSheetsCorePreset({
       container,
       ribbonType: "simple",
+      sheets: { disableForceStringMark: true },
       formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
     }),
     UniverSheetsDrawingPreset(),
@@ -55,5 +61,9 @@ export function openGrid(container: HTMLElement, functions: FunctionSet, data: I
     }
   }
   const book = openBook(univer, functions, data);
+  // The parts that compute are ready only once the grid is drawn.
+  const lifecycle = univer.__getInjector().get(LifecycleService);
+  if (lifecycle.stage < LifecycleStages.Rendered) await lifecycle.onStage(LifecycleStages.Rendered);
+  book.calculation.recalculateAll();
   return { book, setDark: (on) => book.api.toggleDarkMode(on), close: () => univer.dispose() };
 }

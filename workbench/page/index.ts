@@ -52,7 +52,7 @@ async function open(): Promise<void> {
   const demo = buildDemo(demoBook);
   let grid: Grid;
   try {
-    grid = openGrid(byId("grid"), functions, saved?.data ?? demo, darkScheme.matches);
+    grid = await openGrid(byId("grid"), functions, saved?.data ?? demo, darkScheme.matches);
   } catch (error) {
     if (!saved) throw error;
     await store.keep(saved, Date.now());
