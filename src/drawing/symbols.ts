@@ -37,26 +37,3 @@ export function lineUpSymbol(sketch: Sketch, symbol: LineUpSymbol, center: Spot,
       });
   }
 }
-
-/** Hook of the shoe, open toward the conduit below it, at the left or right of its center. */
-export function hookSymbol(sketch: Sketch, center: Spot, toward: "left" | "right"): void {
-  const way = toward === "left" ? -1 : 1;
-  const [x, y] = center;
-  sketch.line(
-    [
-      [x - way * 6, y],
-      [x + way * 5, y],
-    ],
-    "dimension",
-    { width: 1.5 },
-  );
-  sketch.line(
-    [
-      [x + way * 7, y],
-      [x + way * 1, y - 4],
-      [x + way * 1, y + 4],
-    ],
-    "solid",
-    { closed: true },
-  );
-}
