@@ -1,15 +1,14 @@
 import { leastCounts } from "./counts";
 import type { BinCounts, Cut } from "./counts";
-import { dive, packRest } from "./dive";
-import type { DiveTools } from "./dive";
+import { dive } from "./dive";
 import { downsize } from "./downsize";
-import { fillExactly } from "./exactFill";
 import { generate } from "./generate";
 import { placeDecreasing, thriftyOrder } from "./greedy";
 import { Master } from "./master";
-import { piecesLeft, planCost } from "./model";
+import { planCost } from "./model";
 import type { FillCount, Model } from "./model";
 import { seededRandom } from "./random";
+import { fillAndDive, suitsFilling } from "./reach";
 import type { Work } from "./work";
 
 export interface Packing {
@@ -23,11 +22,8 @@ export interface Packing {
 /** Dives before everything starts again with fresh columns: some starts never get there, the next one at once. */
 const DIVES_PER_START = 6;
 
-/** Bins are filled exactly only where this many pieces or more go into one on average … */
-const FILL_PIECES = 2.8;
-/** … and this often before the linear program of the whole; a larger rest is not worth a dive. */
+/** Fillings before the linear program of the whole is tried. */
 const FILL_TRIES = 6;
-const FILL_TAIL = 250;
 
 /** Packs everything at the least cost it can find and proves how low the cost can be at all. */
 export function* pack(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
@@ -55,7 +51,10 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
     let aim = leastCounts(model.bins, cuts)!;
     best.bound = Math.max(best.bound, aim.cost);
     if (best.cost <= best.bound) break;
-    if (start === 0) yield* quiet(fillAndDive(model, aim.counts, tools, best), best);
+    for (let n = 0; n < FILL_TRIES && start === 0 && suitsFilling(model, aim.counts) && best.cost > aim.cost; n++) {
+      const filled = yield* quiet(fillAndDive(model, aim.counts, tools), best);
+      if (filled) offer(filled);
+    }
     if (best.cost <= best.bound) break;
     const master = new Master(model, work, random);
     master.start([...greedy, best.plan], aim.counts, 5, random);
@@ -84,21 +83,6 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
     if (best.cost <= best.bound) break;
   }
   return best;
-}
-
-/** Tries for bins filled exactly, where the pieces are short enough for that. */
-function* fillAndDive(model: Model, counts: readonly number[], tools: DiveTools, best: Packing): Generator<void, void> {
-  const { random, work } = tools;
-  const bins = counts.reduce((sum, count) => sum + count, 0);
-  if (piecesLeft(model.demands) < FILL_PIECES * bins) return;
-  for (let n = 0; n < FILL_TRIES && !work.over(); n++) {
-    const filled = fillExactly(model, counts, random, work);
-    yield;
-    if (piecesLeft(filled.left) > FILL_TAIL) continue;
-    const rest = yield* packRest(model, filled.left, filled.counts, [], filled.plan, tools);
-    if (rest) tools.offer([...filled.plan, ...rest]);
-    if (best.cost <= best.bound) return;
-  }
 }
 
 /** Solves the linear program for these counts; when they cannot do, adds the cut and goes on with the next counts. */

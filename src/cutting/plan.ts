@@ -74,5 +74,5 @@ export interface CutProgress {
   bound: number;
   /** Share of the allowed steps used, 0 to 1. */
   share: number;
-  doing: "fewest sticks" | "longest remnant" | "fewest patterns";
+  doing: "fewest sticks" | "fewest offcuts" | "longest remnant";
 }

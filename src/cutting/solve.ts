@@ -1,12 +1,20 @@
+import { fewerPatterns } from "./fewerPatterns";
 import { canonical } from "./kinds";
 import { pack } from "./pack";
+import type { Packing } from "./pack";
 import type { CutPlan, CutProgress } from "./plan";
+import { longestRemnant } from "./remnants";
 import type { CutRequest } from "./request";
+import { spareOffcuts } from "./spareOffcuts";
 import { toModel } from "./toModel";
 import { toPlan } from "./toPlan";
 import { verifyPlan } from "./verify";
 import { Work } from "./work";
 import type { WorkLimits } from "./work";
+
+/** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
+const POLISH_STEPS = 1e8;
+const POLISH_SHARE = 4;
 
 /**
  * Plans the cutting of pieces from sticks: the least cost (the fewest sticks when they have no prices), then the longest
@@ -30,19 +38,51 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
   const order = canonical(request);
   const translated = toModel(order);
   const work = new Work(limits);
-  const search = pack(translated.model, request.seed ?? 1, work);
+  const { model } = translated;
+  const seed = request.seed ?? 1;
+
+  const search = pack(model, seed, work);
   let step = search.next();
-  while (!step.done) {
-    yield { cost: step.value.cost, bound: step.value.bound, share: work.share, doing: "fewest sticks" };
-    step = search.next();
-  }
+  for (; !step.done; step = search.next()) yield progress(step.value, work, "fewest sticks");
   const packing = step.value;
+
+  let longestProven = false;
+  if (packing.cost === packing.bound) {
+    const { cuts } = packing;
+    const steps = Math.min(work.left, Math.max(POLISH_STEPS, POLISH_SHARE * work.spent));
+    const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
+    packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");
+    const search = work.within(steps, longestRemnant(model, packing.plan, cuts, seed, work));
+    const longest = yield* reporting(search, packing, work, "longest remnant");
+    packing.plan = longest.plan;
+    longestProven = longest.proven;
+  }
+  packing.plan = fewerPatterns(model, packing.plan, work);
+
   const plan = toPlan(order, translated, packing, {
-    stopped: work.stopped ?? "proven",
+    stopped: packing.cost === packing.bound ? "proven" : (work.stopped ?? "work limit"),
     steps: work.spent,
-    longestProven: false,
+    longestProven,
   });
   const problems = verifyPlan(request, plan);
   if (problems.length > 0) throw new Error(`The cutting plan failed its own check: ${problems.join("; ")}.`);
   return plan;
+}
+
+/** Hands out progress at every pause of an inner search. */
+function* reporting<T>(
+  inner: Generator<void, T>,
+  packing: Packing,
+  work: Work,
+  doing: CutProgress["doing"],
+): Generator<CutProgress, T> {
+  for (;;) {
+    const step = inner.next();
+    if (step.done) return step.value;
+    yield progress(packing, work, doing);
+  }
+}
+
+function progress({ cost, bound }: Packing, work: Work, doing: CutProgress["doing"]): CutProgress {
+  return { cost, bound, share: work.share, doing };
 }

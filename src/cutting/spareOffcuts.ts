@@ -1,0 +1,37 @@
+import type { Cut } from "./counts";
+import { binCounts } from "./model";
+import type { FillCount, Model } from "./model";
+import { reach } from "./reach";
+import type { Work } from "./work";
+
+/** Steps for each offcut that might be spared. */
+const STEPS_EACH = 2e7;
+
+/**
+ * An offcut is cut only when that saves something: tries to do without each free bin in use, largest first, in the same
+ * number of other bins.
+ */
+export function* spareOffcuts(
+  model: Model,
+  found: readonly FillCount[],
+  cuts: readonly Cut[],
+  seed: number,
+  work: Work,
+): Generator<void, FillCount[]> {
+  let plan = [...found];
+  const free = model.bins.map((_, k) => k).filter((k) => k > 0 && model.bins[k]!.cost === 0);
+  free.sort((a, b) => model.bins[b]!.capacity - model.bins[a]!.capacity || a - b);
+  for (const bin of free) {
+    for (;;) {
+      const counts = binCounts(model, plan);
+      if (counts[bin] === 0 || work.over()) break;
+      counts[bin]!--;
+      const needed = cuts.some((cut) => counts.reduce((sum, count, k) => sum + count * cut.worths[k]!, 0) < cut.demand);
+      if (needed) break;
+      const answer = yield* work.within(STEPS_EACH, reach(model, counts, plan, 1, seed, work));
+      if (!answer.plan) break;
+      plan = answer.plan;
+    }
+  }
+  return plan;
+}
