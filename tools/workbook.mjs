@@ -1,0 +1,12 @@
+// Writes a job's workbook from a list of runs: `npm run workbook -- runs.csv job.xlsx`.
+import { createRequire } from "node:module";
+import { build } from "./build.mjs";
+
+try {
+  await build(["functions", "tools"]);
+  const { main } = createRequire(import.meta.url)("../dist/tools/workbook.cjs");
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 2;
+}

@@ -1,0 +1,22 @@
+/** Workbooks as files: .xlsx and CSV, in and out. */
+import type { Book, FunctionSet } from "../engine";
+import { contentOfBook } from "./bookContent";
+import { readXlsx } from "./readXlsx";
+import { writeXlsx } from "./writeXlsx";
+
+export { decodeText, readCsv, tableToCsv } from "./csv";
+export { makeWorkbook } from "./makeWorkbook";
+export { runsFromCsv } from "./runsFromCsv";
+
+/** The bytes of an .xlsx file with everything in an open workbook. Wait for `book.settled()` first. */
+export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
+  return writeXlsx(contentOfBook(book), { title, namespace });
+}
+
+/** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */
+export function openXlsx(bytes: Uint8Array, { namespace, metadata }: FunctionSet) {
+  return readXlsx(
+    bytes,
+    metadata.functions.map(({ name }) => `${namespace}.${name}`),
+  );
+}

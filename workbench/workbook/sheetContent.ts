@@ -1,0 +1,54 @@
+import type { CellErrorInfo, CellValue } from "../engine";
+
+/** How a cell or a column looks, as far as a file and the page both know it. */
+export interface Look {
+  format?: string;
+  bold?: boolean;
+  italic?: boolean;
+  wrap?: boolean;
+  align?: "left" | "center" | "right";
+  /** Colors as RRGGBB. */
+  color?: string;
+  fill?: string;
+}
+
+/** One cell: its exact value, the formula behind it, and how far the formula spills. */
+export interface ContentCell {
+  value: CellValue;
+  error?: CellErrorInfo;
+  formula?: string;
+  /** Rows and columns that a spilling formula fills, its own cell included. */
+  spill?: { rows: number; columns: number };
+  look?: Look;
+}
+
+/** A rectangle of cells, counted from 0, both ends in it. */
+export interface Block {
+  startRow: number;
+  endRow: number;
+  startColumn: number;
+  endColumn: number;
+}
+
+export interface ContentTable {
+  name: string;
+  range: Block;
+  headers: string[];
+}
+
+export interface Choices {
+  list: string[];
+  range: Block;
+}
+
+/** One sheet, on its way to a file or from one. */
+export interface SheetContent {
+  name: string;
+  cells: (ContentCell | null)[][];
+  columns: { width?: number; look?: Look }[];
+  frozenRows: number;
+  frozenColumns: number;
+  tabColor?: string;
+  tables: ContentTable[];
+  choices: Choices[];
+}
