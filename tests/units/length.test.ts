@@ -158,3 +158,8 @@ test("what is written is at most half a part off and never has a bare minus or a
     }),
   );
 });
+
+test("at least and at most take their limit in; above and below leave it out", () => {
+  expect(toInches(24, "rise", { min: 24, max: 24 })).toBe(24);
+  expect(() => toInches(24, "rise", { above: 24 })).toThrow("rise must be above 24 in.; got 24 in.");
+});
