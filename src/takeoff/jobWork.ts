@@ -1,7 +1,7 @@
-import { buildRunWith } from "../shop/buildRun";
 import type { Run, RunRow } from "../shop/runsTable";
 import type { ShoeBook } from "../shop/shoeBook";
 import { isUserError } from "../units/errors";
+import { buildWithElbows } from "./factoryElbows";
 import { compareText } from "./naturalOrder";
 import type { RuleBook } from "./rules";
 import { runWork, type RunWork } from "./runWork";
@@ -31,7 +31,7 @@ export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBoo
     }
     try {
       const { run } = row;
-      const work = runWork(buildRunWith(run, shoes), rules);
+      const work = runWork(buildWithElbows(run, shoes, rules), rules);
       works.push(work);
       if (work.noConductors)
         problems.push({ name: `conductors of ${run.name}`, part: "conductors", message: work.noConductors });

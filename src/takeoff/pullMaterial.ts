@@ -1,4 +1,5 @@
 import { arcLength } from "../geometry/arc";
+import { isElbow } from "./factoryElbows";
 import { bendKind, type BendKind } from "../shop/lineUp";
 import type { BuiltPull, Piece } from "../shop/buildRun";
 
@@ -22,7 +23,6 @@ export interface PullMaterial {
 
 /** Straight conduit shorter than this between two elbows is none [in]. */
 const NO_LENGTH = 1e-6;
-const SAME_ANGLE = 1e-6;
 
 /** A pull whose every bend is made in the shop: its pieces as the schedule has them. */
 export const bentMaterial = (pull: BuiltPull): PullMaterial => ({
@@ -37,7 +37,7 @@ const pieceBends = (piece: Piece): ShopBend[] =>
 
 /**
  * A pull with factory elbows at every corner of one of `angles`; other corners are bent. An elbow is laid out at the
- * shoe's radius and without straight ends, so the conduit between elbows is the straight part of the legs, divided
+ * run's radius and without straight ends, so the conduit between elbows is the straight part of the legs, divided
  * into full sticks and a rest.
  *
  * @param stick [in]
@@ -49,7 +49,7 @@ export function elbowMaterial(pull: BuiltPull, angles: readonly number[], stick:
   const stretches = [pull.parts.straights[0] ?? 0];
   pull.parts.bends.forEach(({ angle, radius }, place) => {
     const straight = pull.parts.straights[place + 1] ?? 0;
-    if (angles.some((listed) => Math.abs(listed - angle) < SAME_ANGLE)) {
+    if (isElbow(angle, angles)) {
       elbows.push(angle);
       stretches.push(straight);
     } else {

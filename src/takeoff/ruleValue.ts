@@ -4,8 +4,9 @@ import { InputError, isUserError, quoteValue } from "../units/errors";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
 
-/** No size: every bend is made in the shop. */
-export const NO_SIZE = "none";
+/** Factory elbows above no size: every bend is made in the shop. Above all: every bend is bought. */
+const NO_SIZE = "none";
+export const ALL_SIZES = "all";
 
 type Reader = (cell: unknown, name: string) => string | number;
 
@@ -17,12 +18,15 @@ const READERS: Record<string, Reader> = {
   F: number({ min: 0 }),
   edition: (cell, name) => readEdition(cell, name),
   "trade size"(cell, name) {
-    if (typeof cell === "string" && cell.trim().toLowerCase() === NO_SIZE) return NO_SIZE;
+    const word = String(cell ?? "")
+      .trim()
+      .toLowerCase();
+    if (word === NO_SIZE || word === ALL_SIZES) return word;
     try {
       return readTradeSize(cell);
     } catch (error) {
       if (!isUserError(error)) throw error;
-      throw mistake(name, "none or a trade size", cell);
+      throw mistake(name, "none, all or a trade size", cell);
     }
   },
   deg(cell, name) {

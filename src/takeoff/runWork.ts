@@ -2,14 +2,15 @@ import type { BuiltRun } from "../shop/buildRun";
 import type { Run } from "../shop/runsTable";
 import { runLength } from "../shop/runTotals";
 import { isUserError } from "../units/errors";
+import { showInches } from "../units/show";
 import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
 import { expansionAmounts } from "./expansionFittings";
-import { elbowAngles } from "./factoryElbows";
+import type { RunWithElbows } from "./factoryElbows";
 import { readFittingStyle } from "./fittingStyle";
 import { sizedItem } from "./item";
-import { bentMaterial, elbowMaterial, type PullMaterial, type ShopBend } from "./pullMaterial";
+import { bentMaterial, elbowMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "./rules";
 import { strapAmounts } from "./strapAmounts";
 
@@ -32,10 +33,12 @@ export interface RunWork {
  * Everything a run takes, by rule. Conductors that cannot be read are told, and leave the conduit counted.
  * @throws InputError when another cell of the run cannot be read
  */
-export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
+export function runWork({ built, elbows: angles }: RunWithElbows, rules: RuleBook): RunWork {
   const { run } = built;
   const style = readFittingStyle(run.fittings, run.raceway);
-  const materials = pullMaterials(built, rules);
+  const materials = built.pulls.map((pull) =>
+    angles.length > 0 ? elbowMaterial(pull, angles, run.stick) : bentMaterial(pull),
+  );
   const pieces = materials.flatMap((material) => material.pieces);
   const bends = materials.flatMap((material) => material.bends);
   const elbows = materials.flatMap((material) => material.elbows);
@@ -49,7 +52,7 @@ export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
     stickCouplingFits: style === "threaded" || style === "cement",
     amounts: [
       { item: sizedItem(run, "conduit"), each: pieces.reduce((sum, piece) => sum + piece, 0) / 12 },
-      ...elbows.map((angle) => elbowAmount(run, angle)),
+      ...elbows.map((angle) => elbowAmount(built, angle)),
       ...expansionAmounts(built, rules),
       ...endAmounts(run, built.pulls.length, style, rules),
       ...strapAmounts(built, rules),
@@ -71,22 +74,14 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
   }
 }
 
-/** The pulls of a run, with factory elbows where the rules ask for them. */
-function pullMaterials(built: BuiltRun, rules: RuleBook): PullMaterial[] {
-  const angles = elbowAngles(built.run.size, rules);
-  return built.pulls.map((pull) =>
-    angles.length > 0 ? elbowMaterial(pull, angles, built.run.stick) : bentMaterial(pull),
-  );
-}
-
 const ENDS_IN_BOX = /(?:^|[,;\r\n])\s*box[\s,;]*$/i;
 
 /** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
 const pullBoxes = ({ run, pulls }: BuiltRun): number =>
   pulls.length - 1 + (run.to === "" && ENDS_IN_BOX.test(run.route) ? 1 : 0);
 
-const elbowAmount = (run: Run, angle: number): Amount => ({
+const elbowAmount = ({ run, shoe }: BuiltRun, angle: number): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
   each: 1,
-  note: "laid out at the shoe's radius",
+  note: `laid out at ${showInches(shoe.radius)} radius`,
 });

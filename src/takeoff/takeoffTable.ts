@@ -49,7 +49,7 @@ const moneyHeaders = ({ prices }: TakeoffView): string[] => (prices ? ["Unit pri
 const laborHeaders = ({ labor }: TakeoffView): string[] => (labor ? ["Minutes", "Hours"] : []);
 
 function priceLine(line: TakeoffLine, { prices, labor }: TakeoffView): PricedLine {
-  const price = prices && line.item.bought ? prices.priceOf(line.item) : undefined;
+  const price = prices && line.item.bought && line.quantity > 0 ? prices.priceOf(line.item) : undefined;
   const work = labor ? lineHours(line.item, line.operations, labor) : undefined;
   const unitPrice = price?.unitPrice ?? null;
   return {

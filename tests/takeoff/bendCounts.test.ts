@@ -65,7 +65,7 @@ test("a run that cannot be bent is told after the total", () => {
 test("bends that factory elbows replace are not the shop's", () => {
   const rules = [
     ["Rule", "Value"],
-    ["Factory elbows above size", "1/2"],
+    ["Factory elbows above size, metal", "1/2"],
   ];
   const elbows = runsRange({ Run: "A", Raceway: "EMT", Size: "3/4", Route: "up 40, east 60, bend 20 up, ahead 60" });
   expect(rowWhere(bendCounts(elbows, { rules }), { Job: "Total" })["Bends"]).toBe(1);

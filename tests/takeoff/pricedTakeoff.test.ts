@@ -59,6 +59,16 @@ test("a missing price is named in its line and in the total, and is not zero", (
   expect(total["Extension"]).toBeCloseTo(18.6 + 6 * 0.41 + 0.47, 9);
 });
 
+test("what need not be bought needs no price: couplings that all come with the sticks", () => {
+  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 30'" }), { prices });
+  expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling" })).toMatchObject({ Quantity: 0, "Unit price": "" });
+  expect(
+    records(table)
+      .map((row) => row["Note"])
+      .join(),
+  ).not.toContain("no price for IMC 1/2 threaded coupling");
+});
+
 test("hours are quantity times minutes; bends by their kind; what has no minutes is named", () => {
   const table = takeoff(runs, { labor, shoes });
   expect(rowWhere(table, { Item: "EMT 1/2 set-screw connector" })).toMatchObject({ Minutes: 4, Hours: (6 * 4) / 60 });

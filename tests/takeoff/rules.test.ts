@@ -20,7 +20,11 @@ test.each([
   ["Straps per support", null, '"Straps per support" must be a number; got an empty cell.'],
   ["Expansion fitting travel", 0, '"Expansion fitting travel" must be above 0; got 0.'],
   ["Support edition", 2019, '"Support edition" must be 2020 or 2023; got 2019.'],
-  ["Factory elbows above size", "big", '"Factory elbows above size" must be none or a trade size; got "big".'],
+  [
+    "Factory elbows above size, metal",
+    "big",
+    '"Factory elbows above size, metal" must be none, all or a trade size; got "big".',
+  ],
   ["Factory elbow angles", "90, 45, x", '"Factory elbow angles" must be angles parted by commas; got "90, 45, x".'],
 ])("a rule that cannot be used leaves the built-in one: %s %s", (rule, value, message) => {
   const book = rulesOf([rule, value], ["Conductor make-up at each end", 18]);

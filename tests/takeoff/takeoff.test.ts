@@ -80,7 +80,7 @@ describe("rigid: couplings come with the sticks", () => {
     const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40, down 40" };
     const rules = [
       ["Rule", "Value"],
-      ["Factory elbows above size", "3/4"],
+      ["Factory elbows above size, metal", "3/4"],
     ];
     const table = takeoff(runsRange(run), { shoes, rules });
     // 2 elbows take 2 x 2 x 5.75 in. of the legs: 34.25, 28.5 and 34.25 in. are left, all from one stick.
@@ -96,7 +96,7 @@ describe("rigid: couplings come with the sticks", () => {
     const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, bend 25 east, ahead 40, bend 45 east, ahead 40" };
     const rules = [
       ["Rule", "Value"],
-      ["Factory elbows above size", "3/4"],
+      ["Factory elbows above size, metal", "3/4"],
     ];
     const table = takeoff(runsRange(run), { shoes, rules });
     expect(quantityOf(table, "RMC 1 bend")).toBe(1);
@@ -104,77 +104,38 @@ describe("rigid: couplings come with the sticks", () => {
   });
 });
 
-describe("grounding bushings", () => {
-  const bushings = (asked: string | number) => {
-    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "east 60, box, east 60", "Grounding bushing": asked };
-    const table = takeoff(runsRange(run), { shoes });
-    const quantity = (item: string) => (items(table).includes(item) ? quantityOf(table, item) : 0);
-    return [quantity("RMC 1 grounding bushing"), quantity("RMC 1 bushing")];
-  };
+describe("factory elbows need no shoe", () => {
+  // NEC chapter 9, table 2, one-shot and full-shoe benders: 9-1/2 in. for trade size 2 (from memory).
+  const run = { Run: "F", Size: "2", Route: "up 40, east 90" };
 
-  test.each([
-    ["", 0, 4],
-    ["no", 0, 4],
-    ["from", 1, 3],
-    ["both", 2, 2],
-    ["all", 4, 0],
-    [3, 3, 1],
-  ])("asked for %p: they take the place of plain ones", (asked, grounding, plain) => {
-    expect(bushings(asked)).toEqual([grounding, plain]);
+  test("sizes the shop has no shoe for are counted once their bends are bought", () => {
+    const rules = [
+      ["Rule", "Value"],
+      ["Factory elbows above size, metal", "1-1/4"],
+    ];
+    const table = takeoff(runsRange(run), { rules });
+    expect(quantityOf(table, "EMT 2 conduit")).toBeCloseTo((130 - 2 * 9.5) / 12, FEET);
+    expect(rowWhere(table, { Item: "EMT 2 90° elbow" })).toMatchObject({
+      Quantity: 1,
+      Note: "laid out at 9.5 in. radius",
+    });
+    expect(quantityOf(table, "EMT 2 set-screw coupling")).toBe(2);
   });
 
-  test("more than there are ends, or words that say nothing, are told", () => {
-    const notes = ["9", "maybe"].map(
-      (asked) =>
-        rowWhere(takeoff(runsRange({ Run: "R", Route: "east 60", "Grounding bushing": asked })), {
-          Item: "not counted: R",
-        })["Note"],
+  test("until then the run is named as not counted", () => {
+    expect(rowWhere(takeoff(runsRange(run)), { Item: "not counted: F" })["Note"]).toContain(
+      "no built-in shoe for EMT 2",
     );
-    expect(notes).toEqual([
-      "Grounding bushing must be a whole number at least 0 and at most 2; got 9.",
-      'Grounding bushing must be no, from, to, both, all or a number up to 2; got "maybe".',
-    ]);
-  });
-});
-
-describe("boxes", () => {
-  test("the same name in several runs is one box, whatever its case, and quantity does not multiply it", () => {
-    const table = takeoff(
-      runsRange(
-        { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Quantity: 5 },
-        { Run: "B", Route: "east 60", From: "jb-2", To: "JB-3" },
-        { Run: "C", Route: "east 60", From: "Panel LP-1", To: "existing JB-9" },
-        { Run: "D", Route: "east 60", From: "", To: "Panelled box" },
-      ),
-    );
-    expect(quantityOf(table, "Box")).toBe(4);
   });
 
-  test("the same name in another job is another box", () => {
-    const ends = { Route: "east 60", From: "JB-1", To: "JB-2" };
-    expect(
-      quantityOf(takeoff(runsRange({ Run: "A", Job: "X", ...ends }, { Run: "B", Job: "Y", ...ends })), "Box"),
-    ).toBe(4);
-  });
-
-  test("each box step is a pull box with two more terminations, times the quantity", () => {
-    const table = takeoff(runsRange({ Run: "A", Route: "east 60, box, east 60, box, up 40", Quantity: 2 }));
-    expect(quantityOf(table, "EMT 1/2 pull box")).toBe(4);
-    expect(quantityOf(table, "EMT 1/2 set-screw connector")).toBe(12);
-  });
-
-  test("a run that ends in a box step has that box once: under its name, or as a pull box", () => {
-    const [named, nameless] = ["JB-1", ""].map((To) => takeoff(runsRange({ Run: "A", Route: "east 60, box", To })));
-    expect(items(named!)).toContain("Box");
-    expect(items(named!)).not.toContain("EMT 1/2 pull box");
-    expect(quantityOf(nameless!, "EMT 1/2 pull box")).toBe(1);
-  });
-
-  test("an open end has no box and no connector, but a bushing", () => {
-    const table = takeoff(runsRange({ Run: "A", Route: "east 60", From: "open", To: "JB-1" }));
-    expect(quantityOf(table, "EMT 1/2 set-screw connector")).toBe(1);
-    expect(quantityOf(table, "EMT 1/2 bushing")).toBe(1);
-    expect(quantityOf(table, "Box")).toBe(1);
+  test("bends of PVC are elbows unless the rule says otherwise", () => {
+    const pvc = runsRange({ ...run, Raceway: "PVC 40" });
+    expect(quantityOf(takeoff(pvc), "PVC 40 2 90° elbow")).toBe(1);
+    const rules = [
+      ["Rule", "Value"],
+      ["Factory elbows above size, PVC", "none"],
+    ];
+    expect(items(takeoff(pvc, { rules }))).toEqual(["not counted: F"]);
   });
 });
 

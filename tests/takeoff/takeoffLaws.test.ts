@@ -8,7 +8,7 @@ import { records, runsRange } from "./tables";
 
 /** Feet are held to this [ft]: rounding of sums. */
 const FEET = 1e-9;
-const RUNS = { numRuns: 60 };
+const RUNS = { numRuns: 40 };
 type Table = (string | number)[][];
 
 /** Quantities by item, without what is counted by the stick or by its name. */
