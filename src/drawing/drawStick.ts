@@ -8,7 +8,7 @@ import { spreadOut } from "./spreadOut";
 import { between } from "./spots";
 import type { Stick, StickMark } from "./stick";
 import { bubble, BUBBLE, lineUpSymbol } from "./symbols";
-import { LINE_HEIGHT } from "./textBox";
+import { LINE_HEIGHT, wrapText } from "./textBox";
 import { sentence } from "./words";
 
 export interface StickOptions {
@@ -119,8 +119,11 @@ function drawBody(
 
 /** One mark's text and, under it, the line from the datum end to the mark. */
 function drawRow(sketch: Sketch, from: number, to: number, top: number, words: string): void {
-  const y = sketch.bottom + ROW;
-  sketch.text(words, [from + 4, y - 4 - LINE_HEIGHT / 2], "start");
+  const left = from + 4;
+  const lines = wrapText(words, sketch.width - EDGE - left);
+  const first = sketch.bottom + ROW - 4 - LINE_HEIGHT / 2;
+  lines.forEach((line, row) => sketch.text(line, [left, first + row * LINE_HEIGHT], "start"));
+  const y = first + (lines.length - 0.5) * LINE_HEIGHT + 4;
   sketch.line(
     [
       [from, y],

@@ -90,6 +90,19 @@ test("labels lie clear of each other, however close the marks", () => {
   );
 });
 
+test("words too long for a narrow page go on in another line", () => {
+  const mark: StickMark = { bend: 10, distance: 10.0625, lineUp: "arrow", hook: "datum" };
+  const scene = drawStick(
+    { name: "x", cutLength: 120, marks: [mark] },
+    { show: (value) => `${value.toFixed(12)} in.` },
+  );
+  expect(labelFaults(scene)).toEqual([]);
+  const words = readBack(scene)
+    .texts.map(({ text }) => text)
+    .join(" ");
+  expect(words).toContain("10: 10.062500000000 in., arrow, hook toward datum end");
+});
+
 test("a stick is read from the schedule's rows of one piece", () => {
   const row = {
     Run: "B-2",
