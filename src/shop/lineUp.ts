@@ -48,8 +48,9 @@ export interface Setting {
 
 /**
  * Chooses the mark as the trade does: the center notch for the middle bend of a saddle, the star for the second 90 of
- * a back-to-back, the arrow for the rest. The arrow hooks the datum end unless that end is shorter than the shoe
- * needs and the far end is not.
+ * a back-to-back, the arrow for the rest. The arrow hooks the datum end unless that end is shorter than the shoe needs
+ * and the far end is not; the first outer bend of a three-bend saddle is hooked toward its center, as the last one is,
+ * so that both outer marks stand as far from the center mark.
  */
 export function settingFor(piece: Piece, index: number, shoe: Shoe): Setting {
   const bend = piece.bends[index];
@@ -57,11 +58,19 @@ export function settingFor(piece: Piece, index: number, shoe: Shoe): Setting {
   if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
   const { kind, place } = bend.corner;
   const notched = NOTCH_ANGLES.some((angle) => isAngle(bend.angle, angle));
-  if (kind === "three-bend saddle" && place === 2 && notched) return { lineUp: "notch", hook: "datum" };
+  if (kind === "three-bend saddle" && place === 2 && notched) {
+    // A notch serves from both ends: the conduit stays as the bend before left it.
+    return { lineUp: "notch", hook: before ? settingFor(piece, index - 1, shoe).hook : "datum" };
+  }
   if (before && isBackToBack(before, bend)) return { lineUp: "star", hook: "far" };
-  const end = bend.start + bend.radius * toRadians(bend.angle);
-  const datumTail = bend.start;
-  const farTail = piece.cutLength - end;
-  const hookFar = datumTail < tailNeeded(shoe) && farTail >= tailNeeded(shoe);
-  return { lineUp: "arrow", hook: hookFar ? "far" : "datum" };
+  const wanted = kind === "three-bend saddle" && place === 1 ? "far" : "datum";
+  return { lineUp: "arrow", hook: hookThatHolds(piece, bend, shoe, wanted) };
+}
+
+/** The wanted hook, or the other one when only that has a tail long enough. */
+function hookThatHolds(piece: Piece, bend: PieceBend, shoe: Shoe, wanted: Hook): Hook {
+  const farTail = piece.cutLength - (bend.start + bend.radius * toRadians(bend.angle));
+  const tails = { datum: bend.start, far: farTail };
+  const other = wanted === "datum" ? "far" : "datum";
+  return tails[wanted] < tailNeeded(shoe) && tails[other] >= tailNeeded(shoe) ? other : wanted;
 }

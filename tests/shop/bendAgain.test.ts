@@ -103,9 +103,8 @@ describe("the schedule, bent again on a simulated bench, gives the run back", ()
 
   test("the random runs covered every line-up, both hooks and every kind of bend", () => {
     expect(builtRuns).toBeGreaterThan(300);
-    for (const key of ["arrow datum", "arrow far", "star far", "notch datum"]) {
-      expect([key, seen.get(key) ?? 0]).toEqual([key, expect.any(Number)]);
-      expect(seen.get(key) ?? 0).toBeGreaterThan(5);
+    for (const setting of ["arrow datum", "arrow far", "star far", "notch datum", "notch far"]) {
+      expect({ setting, times: (seen.get(setting) ?? 0) > 3 }).toEqual({ setting, times: true });
     }
     for (const kind of [
       "stub-up",

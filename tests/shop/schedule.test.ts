@@ -56,7 +56,11 @@ describe("the schedule of one run", () => {
     const half = Math.PI / 8;
     const leg = (4 + 4 * (1 / Math.cos(half) - 1)) / Math.sin(half);
     const along = leg - 4 * Math.tan(half / 2) - 4 * Math.tan(half) + 4 * half + 4 * half;
-    expect((rows[1]!.Mark as number) - (rows[0]!.Mark as number)).toBeCloseTo(along + 0.647, EXACT);
+    // Both outer bends are hooked toward the center, so their arrows stand past the arc on the center's side.
+    const outer = along - 4 * half - 0.647;
+    expect((rows[1]!.Mark as number) - (rows[0]!.Mark as number)).toBeCloseTo(outer, EXACT);
+    expect((rows[2]!.Mark as number) - (rows[1]!.Mark as number)).toBeCloseTo(outer, EXACT);
+    expect(rows.map((row) => row.Hook)).toEqual(["far", "far", "datum"]);
   });
 
   test("a springback of 5° dials 95 for a 90 from zero, or 90 from −5", () => {
