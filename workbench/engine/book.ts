@@ -1,6 +1,7 @@
-import { type Injector, type IRange, IUndoRedoService, type IWorkbookData } from "@univerjs/core";
+import { CommandType, type Injector, type IRange, IUndoRedoService, type IWorkbookData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import { SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import { Calculation } from "./calculation";
 import { CellRange } from "./range";
@@ -65,15 +66,22 @@ export class Book {
     return range ? this.wrap(range.getRange()) : null;
   }
 
+  /** Calls back when another range or sheet is selected, by hand or by code. */
   onSelection(listener: (selection: CellRange | null) => void): () => void {
-    const subscription = this.target.onSelectionChange(() => listener(this.selection()));
-    return () => subscription.dispose();
+    const byHand = this.target.onSelectionChange(() => listener(this.selection()));
+    const byCode = this.api.onCommandExecuted(({ id }) => {
+      if (id === SetSelectionsOperation.id || id === SetWorksheetActiveOperation.id) listener(this.selection());
+    });
+    return () => {
+      byHand.dispose();
+      byCode.dispose();
+    };
   }
 
-  /** Calls back after every change to the workbook, whoever made it. */
+  /** Calls back after every change to the workbook, whoever made it; results of formulas are no change. */
   onChange(listener: () => void): () => void {
-    const subscription = this.api.onCommandExecuted((command) => {
-      if (command.type === 2 && !command.id.startsWith("formula.")) listener();
+    const subscription = this.api.onCommandExecuted(({ type, id }, options) => {
+      if (type === CommandType.MUTATION && !id.startsWith("formula.") && !options?.onlyLocal) listener();
     });
     return () => subscription.dispose();
   }

@@ -16,6 +16,7 @@ export class Autosave {
   /** Changes made so far, and how many of them the store holds. */
   private changes = 0;
   private stored = 0;
+  private stopped = false;
   private writing: Promise<void> = Promise.resolve();
 
   constructor(
@@ -48,11 +49,18 @@ export class Autosave {
     return this.writing;
   }
 
+  /** Saves a last time and then no more: something else takes the workbook's place. */
+  async stop(): Promise<void> {
+    await this.save();
+    this.stopped = true;
+  }
+
   private get unsaved(): boolean {
-    return this.stored < this.changes;
+    return !this.stopped && this.stored < this.changes;
   }
 
   private async write(): Promise<void> {
+    if (this.stopped) return;
     this.tell({ kind: "saving" });
     const upTo = this.changes;
     const saved = this.saved();

@@ -80,7 +80,7 @@ async function open(): Promise<void> {
     store,
     () => ({ savedAt: Date.now(), data: book.snapshot() }),
     async (next) => {
-      await autosave.save();
+      await autosave.stop();
       await store.save({ savedAt: Date.now(), data: next?.data ?? demo });
       location.reload();
     },
