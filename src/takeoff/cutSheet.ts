@@ -42,7 +42,7 @@ function proofRow(plan: CutPlan, view: CutView): CutRow {
     For: "",
     Note: [
       `waste ${feet(plan.waste)}, ${show(100 * plan.wasteShare, 1)} %`,
-      ...(kept > 0 ? [`${feet(kept)} kept${plan.longestProven ? ", longest piece proven" : ""}`] : []),
+      ...(kept > 0 ? [`${feet(kept)} kept${plan.longestProven ? ", longest rest proven" : ""}`] : []),
       ...(plan.onHand > 0 ? [`${plan.onHand} of the sticks on hand, ${plan.sticks} to buy`] : []),
     ].join("; "),
   };

@@ -13,8 +13,8 @@ export interface StickCount {
 
 /** A sixteenth is what the schedule is rounded to; a kerf between two is taken up to the next. */
 export const COUNT_GRID: CutGrid = "1/16";
-/** Most pieces that a plan is made for; beyond, best fit decreasing has to do. */
-const MOST_PIECES = 50_000;
+/** Most pieces that a plan is made for while a sheet waits; beyond, best fit has to do, a stick or two off the least. */
+const MOST_PIECES = 10_000;
 
 /**
  * Sticks of one length for pieces no longer than it: by best fit where that needs no more than the bare length of the

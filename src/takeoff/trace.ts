@@ -4,6 +4,7 @@ import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { jobWork } from "./jobWork";
 import type { Source, TakeoffLine } from "./lineBook";
 import { lookUpKey } from "./lookUpKey";
+import { naturalOrder } from "./naturalOrder";
 import { readRules } from "./rules";
 import { takeoffLines } from "./takeoffLines";
 
@@ -44,16 +45,17 @@ export function trace(runs: unknown, item: unknown, shoes?: unknown, ruleRange?:
 /** The sources of a line in the order of the rows, those of one run added up. */
 function mergedSources({ sources }: TakeoffLine): Source[] {
   const merged = new Map<string, Source>();
-  for (const source of sources) {
+  for (const { runs: unsorted, ...rest } of sources) {
+    const source = { ...rest, runs: [...unsorted].sort((a, b) => a.rowNumber - b.rowNumber) };
     const key = JSON.stringify([source.runs.map((run) => run.rowNumber), source.note]);
     const before = merged.get(key);
     merged.set(key, before ? { ...source, each: before.each + source.each } : source);
   }
-  return [...merged.values()].sort((a, b) => firstRow(a) - firstRow(b));
+  return [...merged.values()].sort((a, b) => firstRow(a) - firstRow(b) || naturalOrder(a.note, b.note));
 }
 
 const rowCell = ({ runs }: Source): Cell =>
   runs.length === 1 ? runs[0]!.rowNumber : runs.map((run) => run.rowNumber).join(", ");
 
 /** What no one run stands behind comes last. */
-const firstRow = (source: Source): number => Math.min(Infinity, ...source.runs.map((run) => run.rowNumber));
+const firstRow = (source: Source): number => source.runs[0]?.rowNumber ?? Number.MAX_SAFE_INTEGER;

@@ -1,0 +1,42 @@
+import { trace } from "../../src/takeoff/trace";
+import { runsRange } from "./tables";
+
+const runs = runsRange(
+  { Run: "B", Raceway: "IMC", Size: "1", Route: "east 30'", Quantity: 2, From: "JB-1", To: "JB-2" },
+  { Run: "A", Raceway: "IMC", Size: "1", Route: "up 50, east 60, down 40", From: "jb-2" },
+  { Run: "X", Raceway: "IMC", Size: "1", Route: "up 50, sideways 3" },
+);
+const NOT_COUNTED = ["not counted: X", "", "", "", "", expect.stringContaining("step 2")];
+
+test("the runs behind a quantity stand in the order of their rows, bends of one run together, then the sum", () => {
+  expect(trace(runs, "imc 1 BEND")).toEqual([
+    ["Run", "Row", "Each", "Times", "Amount", "Note"],
+    ["A", 3, 2, 1, 2, ""],
+    ["Total", "", "", "", 2, "each"],
+    NOT_COUNTED,
+  ]);
+  expect(trace(runs, "IMC 1 strap").slice(1, 4)).toEqual([
+    // 360 in. takes a strap within 36 in. of each end and none more than 120 in. apart: 4; A's 145 in.: 2.
+    ["B", 2, 4, 2, 8, ""],
+    ["A", 3, 2, 1, 2, ""],
+    ["Total", "", "", "", 10, "each"],
+  ]);
+});
+
+test("couplings to buy: the joints of each run, less what comes with the sticks", () => {
+  // B's 2 x 3 sticks and A's two for its 145 in. bring 8; there are 2 x 2 and 1 joints.
+  expect(trace(runs, "IMC 1 threaded coupling").slice(1, -1)).toEqual([
+    ["B", 2, 2, 2, 4, ""],
+    ["A", 3, 1, 1, 1, ""],
+    ["", "", -5, 1, -5, "5 needed, 8 come with the sticks"],
+    ["Total", "", "", "", 0, "each"],
+  ]);
+});
+
+test("a box names all the runs that end at it", () => {
+  expect(trace(runs, "Box").slice(1, -1)).toEqual([
+    ["B", 2, 1, 1, 1, "JB-1"],
+    ["B, A", "2, 3", 1, 1, 1, "jb-2"],
+    ["Total", "", "", "", 2, "each"],
+  ]);
+});
