@@ -90,4 +90,4 @@ const own = (kind: BendKind, texts: Readonly<Record<string, string>>): Record<st
   Object.fromEntries(kind.fields.map(({ key, first }) => [key, texts[`${kind.id} ${key}`] ?? first]));
 
 /** Steps mean nothing to a person who has typed none. */
-const inFields = (problem: string): string => problem.replace(/\bstep \d+: /g, "");
+const inFields = (problem: string): string => problem.replace(/\bsteps? \d+(?: and \d+)?: /g, "");

@@ -118,5 +118,5 @@ function RunBuilder({ run }: { run: SelectedRun }) {
 
 /** The words that stand under a step's field, by step number. */
 function notesOf({ problem, step }: { problem: string; step: number | undefined }): Map<number, string> {
-  return step === undefined ? new Map() : new Map([[step, problem.replace(/^step \d+: /, "")]]);
+  return step === undefined ? new Map() : new Map([[step, problem.replace(/^steps? \d+(?: and \d+)?: /, "")]]);
 }

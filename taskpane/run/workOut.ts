@@ -59,7 +59,7 @@ const failed = (problem: string): WorkedRun => ({ ...NOTHING, problem, step: ste
 
 /** The step that words speak of: by its number, or by a bend of a piece. */
 function stepOf(words: string, built?: BuiltRun): number | undefined {
-  const step = /\bstep (\d+)/.exec(words);
+  const step = /\bsteps? (\d+)/.exec(words);
   if (step) return Number(step[1]);
   const bend = /\bpiece (\d+), bend (\d+)/.exec(words);
   if (!bend || !built) return undefined;

@@ -3,62 +3,7 @@
  * before `context.sync()`, and refuse a property that was not loaded first.
  */
 import { FakeBook, type Cell, type FakeSheet, type FakeTable } from "./fakeBook";
-
-interface Loaded {
-  load(names: string): unknown;
-  [name: string]: unknown;
-}
-
-class Context {
-  private queue: (() => void)[] = [];
-  readonly workbook: ReturnType<typeof workbookOf>;
-
-  constructor(readonly book: FakeBook) {
-    this.workbook = workbookOf(this);
-  }
-
-  later(action: () => void): void {
-    this.queue.push(action);
-  }
-
-  sync = async (): Promise<void> => {
-    this.book.syncs++;
-    const actions = this.queue;
-    this.queue = [];
-    const changed = actions.length;
-    for (const action of actions) action();
-    if (changed > 0) await Promise.resolve();
-  };
-}
-
-/** An object whose properties can be read only after load and sync. */
-function loadable<T extends object>(context: Context, methods: T, read: () => Record<string, unknown>): T & Loaded {
-  const loaded = new Map<string, unknown>();
-  const target = {
-    ...methods,
-    load(names: string) {
-      const wanted = names.split(",").map((name) => name.trim().split("/")[0] as string);
-      context.later(() => {
-        const values = read();
-        for (const name of wanted) {
-          if (!(name in values)) throw new Error(`the fake has no property ${name}`);
-          loaded.set(name, values[name]);
-        }
-      });
-      return proxy;
-    },
-  };
-  const proxy: T & Loaded = new Proxy(target as unknown as T & Loaded, {
-    get(object, name) {
-      if (name in object || typeof name === "symbol" || name === "then") return object[name as string];
-      if (!loaded.has(name)) {
-        throw Object.assign(new Error(`${name} was not loaded`), { code: "PropertyNotLoaded" });
-      }
-      return loaded.get(name);
-    },
-  });
-  return proxy;
-}
+import { Context, loadable } from "./fakeContext";
 
 interface Area {
   sheet: FakeSheet;
@@ -77,7 +22,18 @@ function rangeOf(context: Context, area: () => Area) {
   };
   const cells = () => read((sheet, row, column) => sheet.at(row, column));
   const formats = () => read((sheet, row, column) => sheet.formats.get(`${row},${column}`) ?? "General");
-  const range = loadable(
+  const write = <T>(value: T[][], put: (sheet: FakeSheet, row: number, column: number, cell: T) => void) => {
+    const { sheet, row, column, rows, columns } = area();
+    if (value.length !== rows || value.some((line) => line.length !== columns)) {
+      throw Object.assign(new Error("the array's size is not the range's"), { code: "InvalidArgument" });
+    }
+    value.forEach((line, r) => line.forEach((cell, c) => put(sheet, row + r, column + c, cell)));
+  };
+  const addRule = (rule: unknown) => {
+    const { sheet, row, column, rows } = area();
+    sheet.rules.push({ row, column, rows, rule });
+  };
+  return loadable(
     context,
     {
       worksheet: loadable(context, {}, () => ({ name: area().sheet.name })),
@@ -86,18 +42,8 @@ function rangeOf(context: Context, area: () => Area) {
           const { sheet, row, column, rows, columns } = area();
           context.book.select(sheet, row, column, rows, columns);
         }),
-      format: {
-        autofitColumns: () => undefined,
-        font: fontOf(context, area),
-      },
-      dataValidation: {
-        set rule(rule: unknown) {
-          context.later(() => {
-            const { sheet, row, column, rows } = area();
-            sheet.rules.push({ row, column, rows, rule });
-          });
-        },
-      },
+      format: { autofitColumns: () => undefined, font: fontOf(context, area) },
+      dataValidation: loadable(context, {}, () => ({}), { rule: addRule }),
     },
     () => ({
       values: cells(),
@@ -106,42 +52,25 @@ function rangeOf(context: Context, area: () => Area) {
       rowIndex: area().row,
       columnIndex: area().column,
     }),
-  );
-  const write = (value: unknown[][], put: (sheet: FakeSheet, row: number, column: number, cell: unknown) => void) =>
-    context.later(() => {
-      const { sheet, row, column, rows, columns } = area();
-      if (value.length !== rows || value.some((line) => line.length !== columns)) {
-        throw Object.assign(new Error("the array's size is not the range's"), { code: "InvalidArgument" });
-      }
-      value.forEach((line, r) => line.forEach((cell, c) => put(sheet, row + r, column + c, cell)));
-    });
-  return new Proxy(range, {
-    set(_, name, value: unknown[][]) {
-      if (name === "formulas") {
-        write(value, (sheet, row, column, cell) => sheet.put(row, column, cell as Cell));
-        context.later(() => context.book.changeHandlers.forEach((handler) => void handler()));
-      } else if (name === "numberFormat") {
-        write(value, (sheet, row, column, format) => sheet.formats.set(`${row},${column}`, String(format)));
-      } else throw new Error(`the fake cannot set ${String(name)}`);
-      return true;
+    {
+      formulas: (value: Cell[][]) => {
+        write(value, (sheet, row, column, cell) => sheet.put(row, column, cell));
+        context.book.changeHandlers.forEach((handler) => void handler());
+      },
+      numberFormat: (value: string[][]) =>
+        write(value, (sheet, row, column, format) => sheet.formats.set(`${row},${column}`, format)),
     },
-  });
+  );
 }
 
 /** Bold by rows of a sheet: enough for what the pane does. */
 function fontOf(context: Context, area: () => Area) {
-  const font = loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }));
-  return new Proxy(font, {
-    set(_, name, on: boolean) {
-      if (name !== "bold") throw new Error(`the fake cannot set ${String(name)}`);
-      context.later(() => {
-        const { sheet, row } = area();
-        if (on) sheet.bold.add(row);
-        else sheet.bold.delete(row);
-      });
-      return true;
-    },
-  });
+  const bold = (on: boolean) => {
+    const { sheet, row } = area();
+    if (on) sheet.bold.add(row);
+    else sheet.bold.delete(row);
+  };
+  return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), { bold });
 }
 
 function sheetOf(context: Context, sheet: () => FakeSheet) {
@@ -217,11 +146,14 @@ function tableOf(context: Context, table: () => FakeTable) {
 
 function workbookOf(context: Context) {
   const { book } = context;
-  const loadedItem = <T extends { load(names: string): unknown }>(item: T): T => {
-    item.load("name");
-    return item;
-  };
-  const items = <T>(make: () => T[]) => loadable(context, {}, () => ({ items: make() }));
+  /** A collection whose items come loaded with their names. */
+  const items = <T extends object, M extends object>(make: () => T[], methods: M) =>
+    loadable(context, methods, () => {
+      const made = make();
+      for (const item of made) if ("load" in item) (item as { load(names: string): unknown }).load("name");
+      context.flush();
+      return { items: made };
+    });
   const events = (handlers: Set<() => unknown>) => ({
     add: (handler: () => unknown) => {
       handlers.add(handler);
@@ -229,55 +161,32 @@ function workbookOf(context: Context) {
     },
   });
   return {
-    worksheets: Object.assign(
-      items(() =>
-        flush(
-          context,
-          book.sheets.map((sheet) => loadedItem(sheetOf(context, () => sheet))),
-        ),
-      ),
-      {
-        getItem: (name: string) => sheetOf(context, () => book.sheet(name)),
-        add: (name: string) => {
-          context.later(() => book.addSheet(name));
-          return sheetOf(context, () => book.sheet(name));
-        },
-        onChanged: events(book.changeHandlers),
+    worksheets: items(() => book.sheets.map((sheet) => sheetOf(context, () => sheet)), {
+      getItem: (name: string) => sheetOf(context, () => book.sheet(name)),
+      add: (name: string) => {
+        context.later(() => book.addSheet(name));
+        return sheetOf(context, () => book.sheet(name));
       },
-    ),
-    tables: Object.assign(
-      items(() =>
-        flush(
-          context,
-          book.tables.map((table) => loadedItem(tableOf(context, () => table))),
-        ),
-      ),
-      { getItem: (name: string) => tableOf(context, () => book.table(name)) },
-    ),
-    settings: Object.assign(
-      items(() => [...book.settings].map(([key, value]) => ({ key, value }))),
-      {
-        add: (key: string, value: unknown) =>
-          context.later(() => book.settings.set(key, JSON.parse(JSON.stringify(value)))),
-      },
-    ),
+      onChanged: events(book.changeHandlers),
+    }),
+    tables: items(() => book.tables.map((table) => tableOf(context, () => table)), {
+      getItem: (name: string) => tableOf(context, () => book.table(name)),
+    }),
+    settings: items(() => [...book.settings].map(([key, value]) => ({ key, value })), {
+      add: (key: string, value: unknown) =>
+        context.later(() => book.settings.set(key, JSON.parse(JSON.stringify(value)))),
+    }),
     getSelectedRange: () => rangeOf(context, () => book.selected),
     onSelectionChanged: events(book.selectionHandlers),
   };
-}
-
-/** Items of a collection come loaded with it: their queued loads run at once. */
-function flush<T>(context: Context, items: T[]): T[] {
-  const queue = (context as unknown as { queue: (() => void)[] }).queue;
-  for (const action of queue.splice(0)) action();
-  return items;
 }
 
 /** Puts a fake Excel in place of the global one. */
 export function useFakeExcel(book = new FakeBook()): FakeBook {
   const run = async (first: unknown, second?: (context: Context) => Promise<unknown>) => {
     const body = (second ?? first) as (context: Context) => Promise<unknown>;
-    return body(new Context(book));
+    const context = new Context(book);
+    return body(Object.assign(context, { workbook: workbookOf(context) }));
   };
   Object.assign(globalThis, { Excel: { run } });
   return book;
