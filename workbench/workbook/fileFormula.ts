@@ -42,7 +42,7 @@ export function toFileFormula(formula: string, namespace: string): string {
  * @param functions the functions at hand, with their namespace: "CONDUIT.JOB.SCHEDULE"
  */
 export function fromFileFormula(formula: string, functions: readonly string[]): string {
-  const byFileName = new Map(functions.map((name) => [prefix + name.toUpperCase().replace(/\./g, "_"), name]));
+  const byFileName = new Map(functions.map((name) => [(prefix + name.replace(/\./g, "_")).toUpperCase(), name]));
   const plain = eachFunction(
     formula,
     (name) => byFileName.get(name.toUpperCase()) ?? name.replace(/^_xlfn\.(_xlws\.)?/, ""),

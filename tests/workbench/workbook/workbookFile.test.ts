@@ -1,0 +1,121 @@
+import type ExcelJS from "exceljs";
+import { readRuns } from "../../../src/shop/runsTable";
+import { scheduleRuns, scheduleTable } from "../../../src/shop/schedule";
+import { readShoes } from "../../../src/shop/shoeBook";
+import { bendCounts } from "../../../src/takeoff/bendCounts";
+import { demoRuns } from "../../../workbench/demo/ferryTerminal";
+import { demoWorkbook } from "./demoFile";
+import { partOf, readWithExcelJs, shownValues } from "./otherReader";
+
+jest.setTimeout(120_000);
+
+let bytes: Uint8Array;
+let book: ExcelJS.Workbook;
+
+beforeAll(async () => {
+  bytes = await demoWorkbook();
+  book = await readWithExcelJs(bytes);
+});
+
+/** Empty texts and blanks show alike. */
+const blanksAsNull = (rows: readonly (readonly unknown[])[]) =>
+  rows.map((row) => row.map((v) => (v === "" ? null : v)));
+
+/** The workbook is read by ExcelJS; expected results come from src/ without the engine between. */
+describe("the workbook of a job, read by another library", () => {
+  test("has five tables and five result sheets", () => {
+    expect(book.worksheets.map(({ name }) => name)).toEqual([
+      ...["Runs", "Shoes", "Stock", "Prices", "Labor"],
+      ...["Schedule", "Takeoff", "Bend counts", "Checks", "Cutting plan"],
+    ]);
+    const tables = book.worksheets.flatMap((sheet) =>
+      sheet.getTables().map((table) => (table as { name?: string }).name),
+    );
+    expect(tables).toHaveLength(5);
+  });
+
+  test("keeps every run as it was written, sizes as text and quantities as numbers", () => {
+    const written = shownValues(book, "Runs").map((row) => row.slice(0, 10));
+    expect(written).toEqual(demoRuns.map((row) => [...row]));
+    expect(written[1]![4]).toBe("1/2");
+    expect(written[1]![6]).toBe(4);
+  });
+
+  test("keeps the schedule and the bend counts, to the last digit", () => {
+    const schedule = scheduleTable(scheduleRuns(readRuns(demoRuns), readShoes(null)));
+    expect(blanksAsNull(shownValues(book, "Schedule"))).toEqual(blanksAsNull(schedule));
+    const shoes = shownValues(book, "Shoes");
+    expect(blanksAsNull(shownValues(book, "Bend counts"))).toEqual(
+      blanksAsNull(bendCounts(demoRuns as unknown[][], { shoes })),
+    );
+  });
+
+  test("an error stays an error, beside its formula", () => {
+    const unbuildable = demoRuns.findIndex(([run]) => run === "PR-09") + 1;
+    expect(book.getWorksheet("Runs")!.getCell(`K${unbuildable}`).value).toMatchObject({ result: { error: "#VALUE!" } });
+  });
+
+  test("formulas are spelled as files spell an add-in's functions", () => {
+    const formula = (sheet: string, cell: string) => book.getWorksheet(sheet)!.getCell(cell).formula;
+    expect(formula("Schedule", "A1")).toBe("_xldudf_CONDUIT_JOB_SCHEDULE(Runs[#All],Shoes[#All])");
+    expect(formula("Runs", "K2")).toBe(
+      'IF(Runs[[#This Row],[Route]]="","",_xldudf_CONDUIT_RUN_LENGTH(Runs[[#This Row],[Route]],' +
+        "Runs[[#This Row],[Raceway]],Runs[[#This Row],[Size]],Shoes[#All]))",
+    );
+  });
+
+  test("a result sheet is one dynamic array over exactly its rows", () => {
+    const rows = scheduleTable(scheduleRuns(readRuns(demoRuns), readShoes(null)));
+    const cell = /<c r="A1"[^>]*>/.exec(partOf(bytes, "xl/worksheets/sheet6.xml"))![0];
+    expect(cell).toContain('cm="1"');
+    expect(partOf(bytes, "xl/worksheets/sheet6.xml")).toContain(`<f t="array" ref="A1:V${rows.length}">`);
+    expect(partOf(bytes, "xl/metadata.xml")).toMatch(/metadataType name="XLDAPR"/);
+    expect(partOf(bytes, "xl/metadata.xml")).toMatch(/dynamicArrayProperties fDynamic="1"/);
+  });
+
+  test("Excel is not asked to recalculate on opening, which would lose every result where the add-in is missing", () => {
+    expect(partOf(bytes, "xl/workbook.xml")).not.toContain("fullCalcOnLoad");
+  });
+
+  test("a new row of the Runs table gets its formulas, its formats and its lists", () => {
+    const table = partOf(bytes, "xl/tables/table1.xml");
+    expect(table.match(/<calculatedColumnFormula>/g)).toHaveLength(4);
+    const sheet = book.getWorksheet("Runs")!;
+    expect(sheet.getColumn(5).numFmt).toBe("@");
+    const { dataValidations } = sheet as unknown as {
+      dataValidations: { model: Record<string, { formulae: string[] }> };
+    };
+    expect(dataValidations.model.E40?.formulae[0]).toContain("1/2,3/4,1,1-1/4");
+    expect(dataValidations.model.D40?.formulae[0]).toContain("PVC-coated RMC");
+  });
+
+  test("prints landscape, one page wide, headings on every page", () => {
+    for (const sheet of book.worksheets) {
+      expect(sheet.pageSetup).toMatchObject({
+        orientation: "landscape",
+        fitToPage: true,
+        fitToWidth: 1,
+        fitToHeight: 0,
+      });
+      expect(sheet.pageSetup.printTitlesRow).toBe("1:1");
+    }
+  });
+
+  test("sheet names with blanks are quoted where names are defined", () => {
+    const names = [...partOf(bytes, "xl/workbook.xml").matchAll(/<definedName [^>]*>([^<]*)</g)].map(
+      ([, text]) => text,
+    );
+    expect(names).toContain("'Bend counts'!$1:$1");
+    expect(names.filter((name) => /^[^']* [^']*!/.test(name!))).toEqual([]);
+  });
+});
+
+test("a plain workbook holds the same values and no formula", async () => {
+  const plain = await readWithExcelJs(await demoWorkbook(true));
+  for (const { name } of book.worksheets) expect(shownValues(plain, name)).toEqual(shownValues(book, name));
+  const formulas: string[] = [];
+  plain.eachSheet((sheet) =>
+    sheet.eachRow((row) => row.eachCell((cell) => cell.formula && formulas.push(cell.address))),
+  );
+  expect(formulas).toEqual([]);
+});
