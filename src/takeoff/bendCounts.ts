@@ -5,6 +5,7 @@ import { sizedItem } from "./item";
 import { jobWork } from "./jobWork";
 import { readLabor, type LaborBook } from "./labor";
 import { labelKey } from "./lineBook";
+import { notRead } from "./notRead";
 import type { ShopBend } from "./pullMaterial";
 import { readRules } from "./rules";
 
@@ -57,7 +58,7 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   }
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
-    ...[...shoes.problems.map(({ message }) => message), ...rules.problems, ...(labor?.problems ?? [])],
+    ...notRead(shoes, rules, labor),
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
   const blank = [...by, "Bends", ...(labor ? ["Hours"] : [])].map(() => "");

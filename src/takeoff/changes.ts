@@ -2,6 +2,7 @@ import { readRuns, type RunRow } from "../shop/runsTable";
 import { readShoes, type ShoeBook } from "../shop/shoeBook";
 import { jobWork, type JobWork } from "./jobWork";
 import type { TakeoffLine } from "./lineBook";
+import { notRead } from "./notRead";
 import { readRules, type RuleBook } from "./rules";
 import { runChanges } from "./runChanges";
 import { compareLines, takeoffLines } from "./takeoffLines";
@@ -33,14 +34,7 @@ export function changes(before: unknown, after: unknown, shoeRange?: unknown, ru
     ...quantityRows(old.lines, now.lines),
     ...problemRows(old.job, "before"),
     ...problemRows(now.job, "after"),
-    ...[...shoes.problems.map(({ message }) => message), ...rules.problems].map((text) => [
-      "not read",
-      text,
-      "",
-      "",
-      "",
-      "",
-    ]),
+    ...notRead(shoes, rules).map((text) => ["not read", text, "", "", "", ""]),
   ];
 }
 

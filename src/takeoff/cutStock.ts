@@ -3,7 +3,7 @@ import type { CutStock } from "../cutting/request";
 import { readRaceway, type Raceway } from "../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../raceway/tradeSize";
 import { readTable, type TableRow } from "../table/headerTable";
-import { isUserError } from "../units/errors";
+import { InputError, isUserError } from "../units/errors";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
 
@@ -93,5 +93,11 @@ export function readSticks(value: unknown, usual: number): Stick[] {
   if (!Array.isArray(single)) {
     return [{ length: toInches(single, "stock", { above: 0, max: LONGEST }), onHand: null, price: null }];
   }
-  return readTable(single, "stock", STICK_COLUMNS).rows.map(readStick);
+  return readTable(single, "stock", STICK_COLUMNS).rows.map((row) => {
+    try {
+      return readStick(row);
+    } catch (error) {
+      throw isUserError(error) ? new InputError(`stock row ${row.rowNumber}: ${error.message}`) : error;
+    }
+  });
 }

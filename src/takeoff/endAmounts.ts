@@ -40,28 +40,22 @@ function connectorItem(run: Run, style: FittingStyle): Item {
 export const couplingItem = (run: Run, style: FittingStyle): Item =>
   sizedItem(run, "coupling", style === "cement" ? "coupling" : `${style} coupling`);
 
-const GROUNDING_WORDS: Record<string, (ends: number) => number> = {
-  "": () => 0,
-  no: () => 0,
-  none: () => 0,
-  false: () => 0,
-  from: () => 1,
-  to: () => 1,
-  yes: () => 2,
-  true: () => 2,
-  both: () => 2,
-  all: (ends) => ends,
-};
+/** Grounding bushings by the word in the cell. */
+const GROUNDING_WORDS: ReadonlyMap<string, number> = new Map([
+  ...["", "no", "none", "false"].map((word) => [word, 0] as const),
+  ...["from", "to"].map((word) => [word, 1] as const),
+  ...["yes", "true", "both"].map((word) => [word, 2] as const),
+  ["all", Infinity],
+]);
 
 /** Reads a Grounding bushing cell: no, from, to, both, all (pull boxes too) or a number. */
 function groundingBushings(text: string, ends: number): number {
-  const limits = { min: 0, max: ends, integer: true };
-  const words = GROUNDING_WORDS[lookUpKey(text)];
-  if (words) return Math.min(words(ends), ends);
+  const asked = GROUNDING_WORDS.get(lookUpKey(text));
+  if (asked !== undefined) return Math.min(asked, ends);
   if (Number.isNaN(Number(text))) {
     throw new InputError(
       `Grounding bushing must be no, from, to, both, all or a number up to ${ends}; got ${quoteValue(text)}.`,
     );
   }
-  return toNumber(Number(text), "Grounding bushing", limits);
+  return toNumber(Number(text), "Grounding bushing", { min: 0, max: ends, integer: true });
 }

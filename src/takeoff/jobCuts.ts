@@ -10,6 +10,7 @@ import { cutLots, lotPieces, type CutLot } from "./cutLots";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
 import { isPriced, readStock, stocksOf } from "./cutStock";
 import { jobWork } from "./jobWork";
+import { notRead } from "./notRead";
 import { readRules, type RuleBook } from "./rules";
 import { readSaw, type Saw } from "./saw";
 import { WorkShares } from "./workShares";
@@ -39,9 +40,7 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   const job = jobWork(readRuns(runs), shoes, rules);
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
-    ...[...shoes.problems.map(({ message }) => message), ...stock.problems, ...rules.problems].map((message) =>
-      wordsRow("not read", message),
-    ),
+    ...notRead(shoes, stock, rules).map((message) => wordsRow("not read", message)),
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],

@@ -66,8 +66,9 @@ export function readRules(range: unknown): RuleBook {
   };
 }
 
-/** The rules in force as a table with a header row. */
+/** The rules in force as a table with a header row; last, the user's rows that could not be used, in words. */
 export const rulesTable = (book: RuleBook): (string | number)[][] => [
   ["Rule", "Value", "Unit", "Source"],
   ...book.all.map(({ rule, value, unit, source }) => [rule, value, unit, source]),
+  ...book.problems.map((problem) => ["not read", "", "", problem]),
 ];

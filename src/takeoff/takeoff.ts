@@ -3,6 +3,7 @@ import { readShoes } from "../shop/shoeBook";
 import { readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { jobWork } from "./jobWork";
 import { readLabor } from "./labor";
+import { notRead } from "./notRead";
 import { readPrices } from "./prices";
 import { readRules } from "./rules";
 import { takeoffLines } from "./takeoffLines";
@@ -30,11 +31,6 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const prices = given(ranges.prices) ? readPrices(ranges.prices) : undefined;
   const labor = given(ranges.labor) ? readLabor(ranges.labor) : undefined;
   const job = jobWork(readRuns(runs), shoes, rules);
-  const problems = [
-    ...shoes.problems.map(({ message }) => message),
-    ...rules.problems,
-    ...(prices?.problems ?? []),
-    ...(labor?.problems ?? []),
-  ];
+  const problems = notRead(shoes, rules, prices, labor);
   return takeoffTable(takeoffLines(job.works, by, rules), job, { by, prices, labor, problems });
 }

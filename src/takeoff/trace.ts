@@ -6,6 +6,7 @@ import type { Source, TakeoffLine } from "./lineBook";
 import { lookUpKey } from "./lookUpKey";
 import { naturalOrder } from "./naturalOrder";
 import { readRules } from "./rules";
+import { notRead } from "./notRead";
 import { takeoffLines } from "./takeoffLines";
 
 type Cell = string | number;
@@ -19,12 +20,13 @@ const HEADERS = ["Run", "Row", "Each", "Times", "Amount", "Note"];
  * @param item the item's name as the take-off shows it
  * @throws NotListedError when the take-off has no such item
  */
-export function trace(runs: unknown, item: unknown, shoes?: unknown, ruleRange?: unknown): Cell[][] {
+export function trace(runs: unknown, item: unknown, shoeRange?: unknown, ruleRange?: unknown): Cell[][] {
   if (typeof item !== "string" || item.trim() === "") {
     throw new InputError(`item must be the name of an item of the take-off; got ${quoteValue(item)}.`);
   }
   const rules = readRules(ruleRange);
-  const job = jobWork(readRuns(runs), readShoes(shoes), rules);
+  const shoes = readShoes(shoeRange);
+  const job = jobWork(readRuns(runs), shoes, rules);
   const line = takeoffLines(job.works, [], rules).find((entry) => lookUpKey(entry.item.name) === lookUpKey(item));
   if (!line) throw new NotListedError(`the take-off has no item ${quoteValue(item)}; JOB.TAKEOFF lists its items.`);
   return [
@@ -39,6 +41,7 @@ export function trace(runs: unknown, item: unknown, shoes?: unknown, ruleRange?:
     ]),
     ["Total", "", "", "", line.quantity, line.item.unit],
     ...job.problems.map(({ name, message }) => [`not counted: ${name}`, "", "", "", "", message]),
+    ...notRead(shoes, rules).map((message) => ["not read", "", "", "", "", message]),
   ];
 }
 

@@ -33,6 +33,14 @@ test.each([
   expect(book.number("Straps per support")).toBe(1);
 });
 
+test("what could not be read stands at the end of the table of rules", () => {
+  const table = rulesTable(rulesOf(["Staples", 2]));
+  expect(table[table.length - 1]).toEqual([
+    ...["not read", "", ""],
+    'rules row 2: no rule is called "Staples"; JOB.RULES lists the rules.',
+  ]);
+});
+
 test("a rule that stands twice is told", () => {
   expect(rulesOf(["Straps per support", 2], ["Straps per support", 3]).problems).toEqual([
     'rules row 3: "Straps per support" stands twice; keep one row for each rule.',

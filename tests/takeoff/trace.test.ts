@@ -40,3 +40,18 @@ test("a box names all the runs that end at it", () => {
     ["Total", "", "", "", 2, "each"],
   ]);
 });
+
+test("rules and shoes that could not be read are told", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Staples", 1],
+  ];
+  const shoes = [
+    ["Raceway", "Size"],
+    ["EMT", "99"],
+  ];
+  expect(trace(runs, "Box", shoes, rules).slice(-2)).toEqual([
+    ["not read", "", "", "", "", expect.stringContaining("shoes row 2")],
+    ["not read", "", "", "", "", expect.stringContaining("rules row 2")],
+  ]);
+});
