@@ -1,0 +1,80 @@
+import { screen, waitFor } from "@testing-library/react";
+import { showPane } from "./support/showPane";
+
+async function openShoe() {
+  const shown = await showPane();
+  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  await shown.user.click(screen.getByRole("tab", { name: "The shoe" }));
+  await screen.findByRole("textbox", { name: "Cut length" });
+  const fill = async (values: Record<string, string>) => {
+    for (const [label, text] of Object.entries(values)) {
+      await shown.user.type(screen.getByRole("textbox", { name: label }), text);
+    }
+  };
+  return { ...shown, fill };
+}
+
+/**
+ * Derived, GEOMETRY "Test bend": radius 4, deduct 5, 1/2 EMT (0.706 in.) has a back gain of 2 × 4.353 − 2π = 2.422815;
+ * 36 in. cut, mark at 7: stub 7 + 5 = 12, leg 36 + 2.422815 − 12.
+ */
+const TEST_BEND = {
+  "Cut length": "36",
+  "Mark from the end": "7",
+  "Dial reached": "94",
+  "Angle after": "90",
+  "Stub, end to back": "12",
+  "Leg, end to back": "26.422815",
+};
+
+const shoeRow = (cells: (string | number | boolean)[][], raceway: string, size: string) => {
+  const row = cells.find((line) => line[0] === raceway && line[1] === size) ?? [];
+  return Object.fromEntries((cells[0] ?? []).map((header, place) => [String(header), row[place]]));
+};
+
+test("one test bend gives the shoe, and the shoe's row of Shoes takes it", async () => {
+  const { book, user, fill } = await openShoe();
+  await fill(TEST_BEND);
+  await user.click(await screen.findByRole("button", { name: "Write into the EMT 1/2 row of Shoes" }));
+  await screen.findByText(/The Shoes table holds the measured values/);
+  expect(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2")).toMatchObject({
+    Radius: 4,
+    Deduct: 5,
+    Springback: 4,
+    "Dial to": 105,
+  });
+});
+
+test("what stood in the row comes back", async () => {
+  const { book, user, fill } = await openShoe();
+  const before = shoeRow(book.cellsOf("Shoes"), "EMT", "1/2");
+  await fill({ ...TEST_BEND, "Mark from the end": "6.5" });
+  await user.click(await screen.findByRole("button", { name: "Write into the EMT 1/2 row of Shoes" }));
+  await waitFor(() => expect(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2")).toMatchObject({ Deduct: 5.5 }));
+  await user.click(await screen.findByRole("button", { name: "Take back" }));
+  await waitFor(() => expect(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2")).toEqual(before));
+});
+
+test("a shoe that Shoes does not have gets a row of its own", async () => {
+  const { book, user, fill } = await openShoe();
+  await user.selectOptions(screen.getByRole("combobox", { name: "Size" }), "1-1/4");
+  await fill({ ...TEST_BEND, "Leg, end to back": "28" });
+  await user.click(await screen.findByRole("button", { name: "Add EMT 1-1/4 to Shoes" }));
+  await waitFor(() => expect(book.cellsOf("Shoes").at(-1)?.slice(0, 2)).toEqual(["EMT", "1-1/4"]));
+});
+
+test("measures that do not belong to a bend are refused in words", async () => {
+  const { fill } = await openShoe();
+  await fill({ ...TEST_BEND, "Leg, end to back": "24" });
+  expect((await screen.findByRole("alert")).textContent).toMatch(/stub and leg must come to more than/);
+  expect(screen.queryByRole("button", { name: /Write into/ })).toBeNull();
+});
+
+test("what was typed is still there after a look at another view", async () => {
+  const { user, fill } = await openShoe();
+  await fill({ "Cut length": "33" });
+  await user.click(screen.getByRole("tab", { name: "Start" }));
+  await user.click(screen.getByRole("tab", { name: "The shoe" }));
+  expect((await screen.findByRole<HTMLInputElement>("textbox", { name: "Cut length" })).value).toBe("33");
+});

@@ -1,0 +1,108 @@
+import { act, screen, waitFor, within } from "@testing-library/react";
+import type { CutJob, CutResult, CutSoFar } from "../../taskpane/totals/cutWork";
+import { showPane } from "./support/showPane";
+
+/** The worker's part, played here one step at a time. */
+let planning: { step(): boolean; canceled: boolean };
+jest.mock("../../taskpane/totals/planInWorker", () => ({
+  planInWorker: (job: CutJob, onProgress: (soFar: CutSoFar) => void) => {
+    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cutWork")>(
+      "../../taskpane/totals/cutWork",
+    );
+    const steps = planJobInSteps(job);
+    let finish: (result: CutResult) => void = () => undefined;
+    const result = new Promise<CutResult>((resolve) => (finish = resolve));
+    planning = {
+      canceled: false,
+      step: () => {
+        const step = steps.next();
+        if (step.done) finish(step.value);
+        else onProgress(step.value);
+        return !step.done;
+      },
+    };
+    return { result, cancel: () => (planning.canceled = true) };
+  },
+}));
+
+/** Three runs: sticks and straps of the first two add up. */
+const RUNS = [
+  ["P-1", "Quay", "Hall", "EMT", "1/2", "up 4', east 6'", 2],
+  ["P-2", "Quay", "Hall", "EMT", "1/2", "north 7'", 1],
+  ["P-3", "Quay", "Yard", "RMC", "3/4", "north 5', offset 6 up at 30, ahead 4'", 1],
+];
+
+async function openTotals(part: string) {
+  const shown = await showPane();
+  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  const sheet = shown.book.sheet("Runs");
+  RUNS.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
+  shown.book.table("Runs").rows = 4;
+  await act(async () => shown.book.type(sheet, 3, 6, 1));
+  await shown.user.click(screen.getByRole("tab", { name: "Totals" }));
+  await shown.user.click(await screen.findByRole("tab", { name: part }));
+  return { ...shown, sheet };
+}
+
+test("a line of the take-off opens to the runs behind it, and a run leads to its row", async () => {
+  const { book, user } = await openTotals("Take-off");
+  await user.click(await screen.findByRole("button", { name: "EMT 1/2 bend" }));
+  const behind = screen.getByRole("list", { name: "Runs behind EMT 1/2 bend" });
+  expect(behind.textContent).toBe("P-1 1 × 2 = 2");
+  await user.click(within(behind).getByRole("button", { name: "P-1" }));
+  await waitFor(() => expect(book.selected).toMatchObject({ row: 1, column: 0 }));
+});
+
+test("bends are counted as the person asks, in words too", async () => {
+  const { user } = await openTotals("Bends");
+  const words = () => document.querySelector(".rl-figure desc")?.textContent;
+  expect(words()).toMatch(/stub-up.*2/);
+  await user.selectOptions(screen.getByRole("combobox", { name: "Count by" }), "Area");
+  expect(words()).toMatch(/Hall\D*2.*Yard\D*2/);
+});
+
+test("a cutting plan tells how far it is, then its proof and its sticks", async () => {
+  const { user } = await openTotals("Cuts");
+  await user.click(await screen.findByRole("button", { name: "Plan the cuts" }));
+  act(() => void planning.step());
+  expect(screen.getByRole("progressbar", { name: "Cutting plan" })).toBeTruthy();
+  expect(screen.getByText("Planning EMT 1/2, 1 of 2…")).toBeTruthy();
+  await act(async () => {
+    while (planning.step());
+  });
+  // By hand: two pieces of 10 ft less the gain of a 90 do not go into one stick, nor either with the 7 ft one.
+  expect((await screen.findByText(/3 sticks to buy/)).textContent).toMatch(/proven least/);
+  expect(screen.queryByRole("progressbar")).toBeNull();
+});
+
+test("a plan can be canceled, and one that the sheet has left behind says so", async () => {
+  const { book, user, sheet } = await openTotals("Cuts");
+  await user.click(await screen.findByRole("button", { name: "Plan the cuts" }));
+  await user.click(screen.getByRole("button", { name: "Cancel" }));
+  expect(planning.canceled).toBe(true);
+  await user.click(screen.getByRole("button", { name: "Plan the cuts" }));
+  await act(async () => {
+    while (planning.step());
+  });
+  await screen.findByRole("button", { name: "Plan again" });
+  expect(screen.queryByText(/has changed since this plan/)).toBeNull();
+  await act(async () => book.type(sheet, 1, 6, 5));
+  expect(await screen.findByText(/has changed since this plan/)).toBeTruthy();
+});
+
+test("a snapshot keeps the runs as they are, and changes are told with their difference", async () => {
+  const { book, user, sheet } = await openTotals("Changes");
+  await user.click(await screen.findByRole("button", { name: "Take a snapshot" }));
+  await screen.findByText(/^Nothing has changed since/);
+  const copy = book.tables.at(-1);
+  expect(copy?.sheet.name).toMatch(/^Runs \d{4}-\d\d-\d\d$/);
+  expect(book.settings.get("raceway-ledger.snapshots")).toMatchObject([{ table: copy?.name }]);
+  await act(async () => book.type(sheet, 1, 6, 3));
+  const line = await screen.findByRole("row", { name: /^EMT 1\/2 bend/ });
+  expect(
+    within(line)
+      .getAllByRole("cell")
+      .map(({ textContent }) => textContent),
+  ).toEqual(["2", "3", "+1"]);
+});
