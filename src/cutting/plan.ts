@@ -74,5 +74,5 @@ export interface CutProgress {
   bound: number;
   /** Share of the allowed steps used, 0 to 1. */
   share: number;
-  doing: "fewest sticks" | "fewest offcuts" | "longest remnant";
+  doing: "fewest sticks" | "fewest offcuts" | "longest remnant" | "fewest patterns";
 }

@@ -13,8 +13,10 @@ import { Work } from "./work";
 import type { WorkLimits } from "./work";
 
 /** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
-const POLISH_STEPS = 1e8;
+const POLISH_STEPS = 5e7;
 const POLISH_SHARE = 4;
+/** Steps for the fewest patterns. */
+const PATTERN_STEPS = 3e7;
 
 /**
  * Plans the cutting of pieces from sticks: the least cost (the fewest sticks when they have no prices), then the longest
@@ -53,11 +55,14 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
     const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
     packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");
     const search = work.within(steps, longestRemnant(model, packing.plan, cuts, seed, work));
-    const longest = yield* reporting(search, packing, work, "longest remnant");
-    packing.plan = longest.plan;
-    longestProven = longest.proven;
+    if (translated.kindOf[0] !== -1 || !packing.plan.some(({ fill }) => fill.bin === 0)) {
+      const longest = yield* reporting(search, packing, work, "longest remnant");
+      packing.plan = longest.plan;
+      longestProven = longest.proven;
+    }
   }
-  packing.plan = fewerPatterns(model, packing.plan, work);
+  const merging = work.within(PATTERN_STEPS, fewerPatterns(model, packing.plan, work));
+  packing.plan = yield* reporting(merging, packing, work, "fewest patterns");
 
   const plan = toPlan(order, translated, packing, {
     stopped: packing.cost === packing.bound ? "proven" : (work.stopped ?? "work limit"),

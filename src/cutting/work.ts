@@ -3,7 +3,7 @@ export type StopReason = "proven" | "work limit" | "time limit" | "canceled";
 
 /** How much effort a plan may take. */
 export interface WorkLimits {
-  /** Elementary steps of the solver [about 1 ns each]. The ordinary limit: it makes the answer the same on every machine. */
+  /** Elementary steps of the solver [about 2 ns each]. The ordinary limit: it makes the answer the same on every machine. */
   steps?: number;
   /** Outer guard [ms], read from `now`. A plan it cuts short says so. */
   milliseconds?: number;
@@ -14,7 +14,7 @@ export interface WorkLimits {
 }
 
 /** About 0.4 s on an ordinary machine: what a worksheet function may take. */
-export const DEFAULT_STEPS = 4e8;
+export const DEFAULT_STEPS = 2e8;
 
 /** Counts the solver's elementary steps and says when to stop. */
 export class Work {
