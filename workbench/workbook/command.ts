@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import { readBundle } from "../commandLine/readBundle";
-import { decodeText } from "./csv";
+import { demoRuns } from "../demo/ferryTerminal";
+import { decodeText, tableToCsv } from "./csv";
 import { makeWorkbook } from "./makeWorkbook";
 import { runsFromCsv } from "./runsFromCsv";
 
@@ -32,3 +33,8 @@ export async function main(given: readonly string[], bundle = join(__dirname, ".
     return 2;
   }
 }
+
+export { readCsv } from "./csv";
+
+/** The demo job's runs, for trying the command. */
+export const demoCsv = (): string => tableToCsv(demoRuns);

@@ -1,0 +1,85 @@
+// Opens written workbooks in LibreOffice, where it is installed, and compares what it shows with what was written:
+// `node tools/libreOffice.mjs`. Not part of `npm test`, which needs nothing but Node.
+import { execFileSync, spawnSync } from "node:child_process";
+import fs from "node:fs";
+import { createRequire } from "node:module";
+import os from "node:os";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import ExcelJS from "exceljs";
+import { build } from "./build.mjs";
+
+const require = createRequire(import.meta.url);
+/** Every sheet of a workbook as CSV, by name, exact numbers. */
+function inLibreOffice(file, folder) {
+  const profile = `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile"))}`;
+  const filter = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1";
+  execFileSync("soffice", [profile, "--headless", "--convert-to", filter, "--outdir", folder, file], { stdio: "pipe" });
+  const start = `${path.basename(file, ".xlsx")}-`;
+  const { readCsv } = require("../dist/tools/workbook.cjs");
+  const names = fs.readdirSync(folder).filter((name) => name.startsWith(start) && name.endsWith(".csv"));
+  return new Map(
+    names.map((name) => [name.slice(start.length, -4), readCsv(fs.readFileSync(path.join(folder, name), "utf8"))]),
+  );
+}
+
+function written(value) {
+  if (value === null || value === undefined) return "";
+  if (typeof value === "object") return written(value.error ?? value.result);
+  return typeof value === "boolean" ? String(value).toUpperCase() : value;
+}
+
+/**
+ * Cells that LibreOffice shows otherwise than the file has them; numbers may differ in the 13th digit. LibreOffice works
+ * array formulas and formulas with errors out anew and does not know the add-in's functions, so those are passed over.
+ */
+async function differences(file, folder) {
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.readFile(file);
+  const shown = inLibreOffice(file, folder);
+  const different = [];
+  let compared = 0;
+  for (const sheet of book.worksheets) {
+    const rows = shown.get(sheet.name) ?? [];
+    if (sheet.getCell("A1").formula) continue;
+    sheet.eachRow((row, number) =>
+      row.eachCell((cell, column) => {
+        if (cell.formula && cell.value.result?.error) return;
+        const want = written(cell.value);
+        const got = rows[number - 1]?.[column - 1] ?? "";
+        const same = typeof want === "number" ? Math.abs(Number(got) - want) <= 1e-12 * Math.abs(want) : got === want;
+        compared += 1;
+        if (!same) different.push(`${sheet.name}!${cell.address}: written ${want}, LibreOffice shows ${got}`);
+      }),
+    );
+  }
+  return { different, compared };
+}
+
+async function main() {
+  if (spawnSync("soffice", ["--version"]).status !== 0) {
+    process.stdout.write("LibreOffice is not installed: workbooks were not opened in it.\n");
+    return;
+  }
+  await build(["functions", "tools"]);
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), "workbooks-"));
+  try {
+    const { demoCsv, main: workbook } = require("../dist/tools/workbook.cjs");
+    const csv = path.join(folder, "runs.csv");
+    fs.writeFileSync(csv, demoCsv());
+    for (const options of [["--plain"], []]) {
+      const file = path.join(folder, `${options.length > 0 ? "plain" : "live"}.xlsx`);
+      if ((await workbook([...options, csv, file])) !== 0) throw new Error(`${file} was not written.`);
+      const { different, compared } = await differences(file, folder);
+      process.stdout.write(`${path.basename(file)}: ${compared} cells compared, ${different.length} differ.\n`);
+      if (different.length > 0) throw new Error(different.slice(0, 20).join("\n"));
+    }
+  } finally {
+    fs.rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+main().catch((error) => {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 1;
+});
