@@ -1,6 +1,6 @@
 import { roundUpToSteps, toSteps, type CutGrid } from "../cutting/grid";
-import type { CutPiece } from "../cutting/request";
-import { planCuts } from "../cutting/solve";
+import type { CutPiece, CutRequest } from "../cutting/request";
+import { planCutsInSteps } from "../cutting/solve";
 
 /** How many sticks pieces are cut from. */
 export interface StickCount {
@@ -33,9 +33,21 @@ export function countSticks(pieces: readonly CutPiece[], stick: number, kerf: nu
   const least = Math.ceil(weight / (length + cut));
   const fitted = bestFit(weights, length + cut);
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (fitted === least || count > MOST_PIECES) return { sticks: fitted, least, steps: 0 };
-  const plan = planCuts({ pieces, stocks: [{ length }], grid: COUNT_GRID, kerf: cut }, { steps });
-  return { sticks: Math.min(fitted, plan.sticks), least: Math.max(least, plan.bound), steps: plan.steps };
+  if (fitted === least || count > MOST_PIECES || steps === 0) return { sticks: fitted, least, steps: 0 };
+  const planned = planUntilProven({ pieces, stocks: [{ length }], grid: COUNT_GRID, kerf: cut }, steps);
+  return { ...planned, sticks: Math.min(fitted, planned.sticks), least: Math.max(least, planned.least) };
+}
+
+/** Plans until the number of sticks is proven; how they are cut best does not matter here. */
+function planUntilProven(request: CutRequest, steps: number): StickCount {
+  const search = planCutsInSteps(request, { steps });
+  let step = search.next();
+  for (; !step.done; step = search.next()) {
+    const { cost, bound, share } = step.value;
+    if (cost <= bound) return { sticks: cost, least: bound, steps: Math.ceil(share * steps) };
+  }
+  const plan = step.value;
+  return { sticks: plan.sticks, least: plan.bound, steps: plan.steps };
 }
 
 /** Best fit decreasing: each piece, longest first, into the opened stick that it leaves least of. */
