@@ -49,20 +49,21 @@ async function open(): Promise<void> {
   });
   const functions = await loadFunctions();
   const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-  const demo = buildDemo(demoBook);
+  // Made anew each time: an open grid works in the very data it was given.
+  const demo = () => buildDemo(demoBook);
   let grid: Grid;
   try {
-    grid = await openGrid(byId("grid"), functions, saved?.data ?? demo, darkScheme.matches);
+    grid = await openGrid(byId("grid"), functions, saved?.data ?? demo(), darkScheme.matches);
   } catch (error) {
     if (!saved) throw error;
     await store.keep(saved, Date.now());
-    await store.save({ savedAt: Date.now(), data: demo });
+    await store.save({ savedAt: Date.now(), data: demo() });
     location.reload();
     return;
   }
   const { book } = grid;
   darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
-  byId("book-name").textContent = saved?.data.name ?? demo.name;
+  byId("book-name").textContent = saved?.data.name ?? demoBook.name;
 
   startStrip(byId("strip"), book);
   startPane(byId("pane-toggle"), byId("pane"), book);
@@ -81,7 +82,7 @@ async function open(): Promise<void> {
     () => ({ savedAt: Date.now(), data: book.snapshot() }),
     async (next) => {
       await autosave.stop();
-      await store.save({ savedAt: Date.now(), data: next?.data ?? demo });
+      await store.save({ savedAt: Date.now(), data: next?.data ?? demo() });
       location.reload();
     },
   );
