@@ -1,16 +1,17 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { basename, extname, join } from "node:path";
+import { basename, dirname, extname, join } from "node:path";
 import { readBundle } from "../commandLine/readBundle";
 import { demoRuns } from "../demo/ferryTerminal";
 import { decodeText, tableToCsv } from "./csv";
 import { makeWorkbook } from "./makeWorkbook";
 import { runsFromCsv } from "./runsFromCsv";
 
-const usage = `usage: npm run workbook -- [--plain] runs.csv job.xlsx
+const usage = `usage: npm run workbook -- [--plain] [--csv] runs.csv job.xlsx
 
 runs.csv has a header row with at least Run, Raceway, Size and Route. job.xlsx gets the tables, and result sheets whose
 formulas are live where the add-in is installed and show their last results where it is not.
---plain   results as plain values: for programs without the add-in, LibreOffice among them`;
+--plain   results as plain values: for programs without the add-in, LibreOffice among them
+--csv     writes each sheet as job-NAME.csv too`;
 
 /**
  * Runs the command line and gives the exit code: 0, or 2 for wrong usage or a file that cannot be read or written.
@@ -18,14 +19,16 @@ formulas are live where the add-in is installed and show their last results wher
  */
 export async function main(given: readonly string[], bundle = join(__dirname, "..")): Promise<number> {
   try {
-    const plain = given.includes("--plain");
-    const [source, target, ...more] = given.filter((word) => word !== "--plain");
+    const [plain, csv] = [given.includes("--plain"), given.includes("--csv")];
+    const [source, target, ...more] = given.filter((word) => word !== "--plain" && word !== "--csv");
     if (!source || !target || more.length > 0 || source.startsWith("--")) throw new Error(usage);
     if (extname(target).toLowerCase() !== ".xlsx") throw new Error(`the second file must end in .xlsx; got ${target}.`);
     const runs = runsFromCsv(decodeText(readFileSync(source)), basename(source));
     const title = basename(target, extname(target));
-    const { bytes, rows } = await makeWorkbook(runs, readBundle(bundle), { title, plain });
+    const { bytes, rows, tables } = await makeWorkbook(runs, readBundle(bundle), { title, plain });
     writeFileSync(target, bytes);
+    const beside = (name: string) => join(dirname(target), `${title}-${name}.csv`);
+    if (csv) for (const [name, table] of tables) writeFileSync(beside(name), tableToCsv(table));
     process.stdout.write(`${target}: ${runs.rows.length} runs, ${rows} rows of results.\n`);
     return 0;
   } catch (error) {

@@ -22,32 +22,50 @@ export function columnLook(header: string, typed = false): Look {
   return wrap;
 }
 
-/** Width that shows most of a column [px]: text wraps beyond it. */
+/** Widest column of each kind [px]: text wraps beyond it, headings break between words. */
+const widest = { long: 250, other: 170 };
+const perCharacter = 7;
+
+/** Width that shows most of a column [px]. */
 export function columnWidth(values: readonly CellValue[], header: string): number {
-  const texts = values
-    .slice(0, 400)
-    .map((value) => (typeof value === "number" ? value.toFixed(3) : String(value ?? "")));
-  const longest = Math.max(header.length + 3, ...texts.map((text) => text.length));
-  return Math.min(long.includes(header) ? 380 : 240, Math.max(60, longest * 7 + 14));
+  const word = Math.max(...header.split(" ").map((part) => part.length)) + 2;
+  const longest = Math.max(word, ...values.slice(1, 400).map((value) => shownText(value).length));
+  return Math.min(long.includes(header) ? widest.long : widest.other, Math.max(45, longest * perCharacter + 12));
 }
 
-/** Result sheets get headings, formats and widths by what their formulas gave. */
+const shownText = (value: CellValue): string =>
+  typeof value === "number" ? value.toFixed(Number.isInteger(value) ? 0 : 3) : String(value ?? "");
+
+/** Result sheets get headings, formats, widths and heights by what their formulas gave. */
 export function dressResults(sheets: readonly SheetContent[]): SheetContent[] {
   return sheets.map((sheet) => (sheet.cells[0]?.[0]?.formula ? dressResult(sheet) : sheet));
 }
 
 function dressResult(sheet: SheetContent): SheetContent {
   const headers = sheet.cells[0]!.map((cell) => String(cell?.value ?? ""));
-  const heading = (cell: ContentCell | null) => cell && { ...cell, look: resultHeading };
-  return {
-    ...sheet,
-    cells: sheet.cells.map((row, at) => (at === 0 && row.length > 1 ? row.map(heading) : row)),
-    columns: headers.map((header, column) => ({
-      width: columnWidth(
-        sheet.cells.map((row) => row[column]?.value ?? null),
-        header,
-      ),
-      look: columnLook(header),
-    })),
-  };
+  const columns = headers.map((header, column) => ({
+    width: columnWidth(
+      sheet.cells.map((row) => row[column]?.value ?? null),
+      header,
+    ),
+    look: columnLook(header),
+  }));
+  const cells = sheet.cells.map((row, at) =>
+    row.map((cell, column) => {
+      if (at === 0 && row.length > 1) return cell && { ...cell, look: resultHeading };
+      const unformatted = typeof cell?.value === "number" && !columns[column]?.look.format;
+      return unformatted && !Number.isInteger(cell.value) ? { ...cell, look: { format: "0.000" } } : cell;
+    }),
+  );
+  return { ...sheet, cells, columns, rowLines: cells.map((row) => linesOf(row, columns)) };
+}
+
+/** Lines of text that the fullest cell of a row needs. */
+function linesOf(row: readonly (ContentCell | null)[], columns: readonly { width: number; look: Look }[]): number {
+  const lines = row.map((cell, column) => {
+    const { width, look } = columns[column]!;
+    const fits = Math.max(1, Math.floor((width - 12) / 6));
+    return look.wrap || cell?.look?.wrap ? Math.ceil(shownText(cell?.value ?? null).length / fits) : 1;
+  });
+  return Math.max(1, ...lines);
 }

@@ -1,11 +1,11 @@
-import type { FunctionSet } from "../engine";
+import type { CellValue, FunctionSet } from "../engine";
 import { openHeadless } from "../engine/headless";
 import { contentOfBook } from "./bookContent";
 import { dressResults } from "./dress";
 import { jobContent } from "./jobContent";
 import { openData } from "./openData";
 import type { RunList } from "./runsFromCsv";
-import type { SheetContent } from "./sheetContent";
+import type { ContentCell, SheetContent } from "./sheetContent";
 import { writeXlsx } from "./writeXlsx";
 
 export interface WorkbookWishes {
@@ -25,11 +25,14 @@ export async function makeWorkbook(runs: RunList, functions: FunctionSet, { titl
       (sum, sheet) => sum + (sheet.tables.length > 0 ? 0 : Math.max(0, sheet.cells.length - 1)),
       0,
     );
-    return { bytes: await writeXlsx(sheets, { title, namespace: functions.namespace }), rows };
+    const tables = sheets.map(({ name, cells }) => [name, cells.map((row) => row.map(shownValue))] as const);
+    return { tables, bytes: await writeXlsx(sheets, { title, namespace: functions.namespace }), rows };
   } finally {
     close();
   }
 }
+
+const shownValue = (cell: ContentCell | null): CellValue => cell?.error?.code ?? cell?.value ?? null;
 
 function withoutFormulas(sheet: SheetContent): SheetContent {
   return {

@@ -46,6 +46,8 @@ export interface SheetContent {
   name: string;
   cells: (ContentCell | null)[][];
   columns: { width?: number; look?: Look }[];
+  /** Lines of text each row shows, where it is more than the program that opens the file would find out. */
+  rowLines?: number[];
   frozenRows: number;
   frozenColumns: number;
   tabColor?: string;

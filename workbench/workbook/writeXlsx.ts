@@ -38,6 +38,9 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
       width: charactersWide(width ?? 100),
       ...(look && { style: fileStyle(look) }),
     })),
+    rowDefs: new Map(
+      (sheet.rowLines ?? []).flatMap((lines, at) => (lines > 1 ? [[at, { height: lines * lineHeight }]] : [])),
+    ),
     freezePane: { rows: sheet.frozenRows, columns: sheet.frozenColumns },
     tables: sheet.tables.map(({ name, range, headers }) => ({
       name,
@@ -56,6 +59,9 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
     ...(sheet.tabColor && { view: { tabColor: { rgb: sheet.tabColor } } }),
   };
 }
+
+/** Height of a line of text [pt]. */
+const lineHeight = 15;
 
 /** Landscape, as wide as one page, the heading rows on every page. */
 function printSettings(sheet: SheetContent): WriteSheet["pageSetup"] {
