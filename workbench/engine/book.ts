@@ -14,11 +14,12 @@ export class Book {
 
   constructor(
     readonly api: FUniver,
-    private readonly injector: Injector,
+    /** The grid's own services, for what this one does not offer. */
+    readonly services: Injector,
     private readonly target: FWorkbook,
   ) {
-    this.calculation = new Calculation(injector);
-    this.model = injector.get(FormulaDataModel);
+    this.calculation = new Calculation(services);
+    this.model = services.get(FormulaDataModel);
   }
 
   get id(): string {
@@ -93,7 +94,7 @@ export class Book {
 
   /** Runs changes as one step of undo. */
   async batch<T>(work: () => T | Promise<T>): Promise<T> {
-    const step = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(this.id);
+    const step = this.services.get(IUndoRedoService).__tempBatchingUndoRedo(this.id);
     try {
       return await work();
     } finally {
