@@ -44,7 +44,9 @@ const typescript = {
 const styles = { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] };
 
 /** For the big bundles: the usual minimizer takes minutes where this one takes seconds. */
-const quickMinimizer = { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })] };
+const quickMinimizer = {
+  minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
+};
 
 function base(name, mode) {
   return {
@@ -89,6 +91,22 @@ const acceptErrorCells = {
   },
 };
 
+const otherApps = "access|onenote|outlook|powerpoint|project|visio|word";
+const notForExcel = ["**/*.debug.js", "**/*.d.ts", "**/*.map", `**/@(${otherApps})-*.js`];
+
+/** In Excel the pane and the worksheet functions share one page, so the pane's page loads the functions too. */
+const functionsInPane = {
+  apply(compiler) {
+    compiler.hooks.compilation.tap("FunctionsInPane", (compilation) => {
+      HtmlPlugin.getHooks(compilation).alterAssetTags.tap("FunctionsInPane", (data) => {
+        const attributes = { defer: true, src: "functions.js" };
+        data.assetTags.scripts.unshift({ tagName: "script", voidTag: false, attributes, meta: {} });
+        return data;
+      });
+    });
+  },
+};
+
 function taskpane(mode) {
   // `minimized` tells the optimizer that office.js is minified already; without it the build takes minutes.
   const officeJs = { from: from("node_modules/@microsoft/office-js/dist"), to: "office-js", info: { minimized: true } };
@@ -102,10 +120,11 @@ function taskpane(mode) {
       new HtmlPlugin({ template: from("taskpane", "taskpane.html"), filename: "taskpane.html" }),
       new CopyPlugin({
         patterns: [
-          { ...officeJs, globOptions: { ignore: ["**/*.debug.js", "**/*.d.ts", "**/*.map"] } },
-          { from: "assets/**/*.png", to: "[path][name][ext]", noErrorOnMissing: true },
+          { ...officeJs, globOptions: { ignore: notForExcel } },
+          { from: from("taskpane", "icons"), to: "icons" },
         ],
       }),
+      functionsInPane,
     ],
   };
 }

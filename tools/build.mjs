@@ -13,7 +13,7 @@ const common = ["webpack.config.cjs", "package-lock.json"];
 const sources = {
   functions: ["functions", "src", ...common],
   tools: ["workbench/engine", "workbench/commandLine", "workbench/workbook", "taskpane/workbook", "src", ...common],
-  taskpane: ["taskpane", "src", "assets", ...common],
+  taskpane: ["taskpane", "src", ...common],
   workbench: ["workbench", "src", ...common],
 };
 
@@ -84,10 +84,13 @@ export async function build(parts = Object.keys(sources), { force = false } = {}
   if (!force && !possible.some(isStale)) return;
   await withLock(async () => {
     const due = possible.filter((part) => force || isStale(part));
-    for (const [index, part] of due.entries()) {
-      process.stderr.write(`Building ${part} (${index + 1} of ${due.length}) ...\n`);
-      await webpack(part);
-    }
+    if (due.length > 0) process.stderr.write(`Building ${due.join(", ")} ...\n`);
+    // Two at a time: the page alone takes as long as the other parts together.
+    const queue = due.sort((first, second) => Number(second === "workbench") - Number(first === "workbench"));
+    const worker = async () => {
+      for (let part = queue.shift(); part; part = queue.shift()) await webpack(part);
+    };
+    await Promise.all([worker(), worker()]);
   });
 }
 

@@ -1,6 +1,8 @@
 // Builds what is due and serves the local page: `npm start`. Options: --port 3000, --no-build.
+// `--https` serves the same files the way Excel asks for them, with the development certificate.
 import fs from "node:fs";
 import http from "node:http";
+import https from "node:https";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "./build.mjs";
@@ -25,7 +27,7 @@ const policy = [
   "font-src 'self' data:",
 ].join("; ");
 
-function answer(request, response) {
+function answer(request, response, headers) {
   const { pathname } = new URL(request.url ?? "/", "http://localhost");
   if (pathname === "/") return response.writeHead(302, { Location: "/workbench/" }).end();
   let file = path.normalize(path.join(dist, decodeURIComponent(pathname)));
@@ -33,32 +35,48 @@ function answer(request, response) {
   if (pathname.endsWith("/")) file = path.join(file, "index.html");
   if (!fs.statSync(file, { throwIfNoEntry: false })?.isFile()) return response.writeHead(404).end("Not found");
   const type = types[path.extname(file)] ?? "application/octet-stream";
-  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", "Content-Security-Policy": policy });
-  fs.createReadStream(file).on("error", () => response.destroy()).pipe(response);
+  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headers });
+  fs.createReadStream(file)
+    .on("error", () => response.destroy())
+    .pipe(response);
 }
 
 /** Serves dist/ on this machine only, on the wanted port or the next free one. */
-export function serve(wanted, tries = 20) {
+export function serve(wanted, { certificate, tries = 20 } = {}) {
+  // Excel brings its own pages along, so the strict policy is for the local page only.
+  const headers = certificate ? { "Access-Control-Allow-Origin": "*" } : { "Content-Security-Policy": policy };
+  const handle = (request, response) => {
+    try {
+      answer(request, response, headers);
+    } catch {
+      response.writeHead(400).end();
+    }
+  };
   return new Promise((resolve, reject) => {
-    const server = http.createServer((request, response) => {
-      try {
-        answer(request, response);
-      } catch {
-        response.writeHead(400).end();
-      }
-    });
+    const server = certificate ? https.createServer(certificate, handle) : http.createServer(handle);
     server.once("error", (error) => {
       if (error.code !== "EADDRINUSE" || tries === 0) return reject(error);
-      resolve(serve(wanted + 1, tries - 1));
+      resolve(serve(wanted + 1, { certificate, tries: tries - 1 }));
     });
-    server.listen(wanted, "localhost", () => resolve({ server, address: `http://localhost:${server.address().port}/` }));
+    server.listen(wanted, "localhost", () => {
+      resolve({ server, address: `${certificate ? "https" : "http"}://localhost:${server.address().port}/` });
+    });
   });
+}
+
+/** The certificate that Excel trusts on this machine; made and installed the first time, which Windows and macOS ask about. */
+async function developmentCertificate() {
+  const { getHttpsServerOptions } = await import("office-addin-dev-certs");
+  return getHttpsServerOptions();
 }
 
 async function main(given) {
   if (!given.includes("--no-build")) await build(["functions", "taskpane", "workbench"]);
-  const port = Number(given[given.indexOf("--port") + 1] ?? 0);
-  const { address } = await serve(given.includes("--port") ? port : Number(process.env.PORT ?? 3000));
+  const port = given.includes("--port") ? given[given.indexOf("--port") + 1] : (process.env.PORT ?? "3000");
+  if (!/^\d{1,5}$/.test(port ?? "") || Number(port) > 65535) throw new Error(`--port must be 0 to 65535; got ${port}.`);
+  // Excel looks for its files on the manifest's port, so there the next free port would not do.
+  const options = given.includes("--https") ? { certificate: await developmentCertificate(), tries: 0 } : {};
+  const { address } = await serve(Number(port), options);
   process.stdout.write(`\nRaceway Ledger is ready: ${address}\nCtrl+C stops it.\n`);
 }
 

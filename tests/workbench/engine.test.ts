@@ -175,7 +175,12 @@ describe("spills", () => {
     expect(book.range("E2").values).toEqual([[0]]);
   });
   test("a chain of spills settles", async () => {
-    const book = await workbook({ A1: 3, B1: "=PROBE.COUNTDOWN(A1)", D1: "=PROBE.COUNTDOWN(COUNT(B:B))", F1: "=COUNT(D:D)" });
+    const book = await workbook({
+      A1: 3,
+      B1: "=PROBE.COUNTDOWN(A1)",
+      D1: "=PROBE.COUNTDOWN(COUNT(B:B))",
+      F1: "=COUNT(D:D)",
+    });
     expect(book.range("F1").values).toEqual([[3]]);
     book.range("A1").setValues([[1]]);
     await book.settled();

@@ -30,7 +30,8 @@ export async function main(given: readonly string[]): Promise<number> {
   if (request.json) {
     process.stdout.write(`${JSON.stringify(request.several ? results.map(jsonResult) : jsonResult(results[0]!))}\n`);
   } else {
-    for (const rows of results) process.stdout.write(`${printRows(rows)}\n${request.several && rows.length > 1 ? "\n" : ""}`);
+    for (const rows of results)
+      process.stdout.write(`${printRows(rows)}\n${request.several && rows.length > 1 ? "\n" : ""}`);
   }
   return results.some((rows) => rows.some((row) => row.some(isError))) ? 1 : 0;
 }

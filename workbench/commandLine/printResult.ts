@@ -7,7 +7,9 @@ export function printRows(rows: readonly (readonly ResultCell[])[]): string {
 
 /** A result for JSON: a single value by itself, a table as rows, an error as its code and message. */
 export function jsonResult(rows: readonly (readonly ResultCell[])[]): unknown {
-  const cells = rows.map((row) => row.map((cell) => (isError(cell) ? { error: cell.code, message: cell.message } : cell)));
+  const cells = rows.map((row) =>
+    row.map((cell) => (isError(cell) ? { error: cell.code, message: cell.message } : cell)),
+  );
   return cells.length === 1 && cells[0]!.length === 1 ? cells[0]![0] : cells;
 }
 

@@ -63,10 +63,15 @@ function buildSheet(id: string, sheet: DemoSheet, styles: Record<string, IStyleD
     rowCount: sheet.rows.length + spare.rows,
     columnCount: sheet.columns.length + spare.columns,
     defaultRowHeight: 22,
-    freeze: { xSplit: sheet.frozenColumns ?? 0, ySplit: header + 1, startRow: header + 1, startColumn: sheet.frozenColumns ?? 0 },
+    freeze: {
+      xSplit: sheet.frozenColumns ?? 0,
+      ySplit: header + 1,
+      startRow: header + 1,
+      startColumn: sheet.frozenColumns ?? 0,
+    },
     showGridlines: BooleanNumber.TRUE,
     defaultStyle: { vt: VerticalAlign.MIDDLE },
-    rowData: { [header]: { h: 28 } },
+    rowData: { [header]: { h: 38 } },
     columnData,
     cellData,
   };
@@ -112,7 +117,17 @@ function tableOf(id: string, sheet: DemoSheet): object[] {
     style: {},
   }));
   const filters = { tableColumnFilterList: [], tableSortInfo: undefined };
-  return [{ id: `${id}-table`, name: sheet.table, range, options: { showHeader: true, showFooter: false }, filters, columns, meta: {} }];
+  return [
+    {
+      id: `${id}-table`,
+      name: sheet.table,
+      range,
+      options: { showHeader: true, showFooter: false },
+      filters,
+      columns,
+      meta: {},
+    },
+  ];
 }
 
 function below(sheet: DemoSheet, startColumn: number, endColumn: number, endRow: number): IRange {

@@ -49,7 +49,17 @@ const shoes: DemoSheet = {
     { width: 620 },
   ],
   rows: [
-    ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial from", "Dial to", "Shortest tail", "Where the values come from"],
+    [
+      "Raceway",
+      "Size",
+      "Radius",
+      "Deduct",
+      "Springback",
+      "Dial from",
+      "Dial to",
+      "Shortest tail",
+      "Where the values come from",
+    ],
     ...raceways.flatMap((raceway) => sizes.flatMap((size) => shoeRow(raceway, size))),
   ],
 };
@@ -64,16 +74,23 @@ function shoeRow(raceway: Raceway, size: TradeSize): DemoCell[][] {
   }
 }
 
+/** The columns of a result sheet by their widths [px]; a format behind a width: `[85, "0.000"]`. */
+type ResultColumns = readonly (number | readonly [width: number, format: string])[];
+
 /** A sheet with one formula that spills. Whole columns: a run added below the last one is in it at once. */
-function result(name: string, formula: string, widths: readonly number[]): DemoSheet {
+function result(name: string, formula: string, columns: ResultColumns): DemoSheet {
   return {
     name,
     color: "#5b4a1f",
     result: true,
-    columns: widths.map((width) => ({ width })),
-    rows: [[formula, ...Array.from({ length: widths.length - 1 }, () => null)]],
+    columns: columns.map((column) =>
+      typeof column === "number" ? { width: column } : { width: column[0], format: column[1] },
+    ),
+    rows: [[formula, ...Array.from({ length: columns.length - 1 }, () => null)]],
   };
 }
+
+const inches = "0.000";
 
 /** The workbook the page opens on: a small ferry terminal's raceways. */
 export const demoBook: DemoBook = {
@@ -82,9 +99,10 @@ export const demoBook: DemoBook = {
     runs,
     shoes,
     result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:J,Shoes!A:H)", [
-      70, 55, 85, 50, 120, 75, 70, 65, 60, 60, 190, 60, 300, 70, 50, 100, 85, 90, 110, 100, 110, 55,
+      ...[70, 55, [80, inches] as const, 50, 140, [75, inches] as const, 70, 65, 60, 60],
+      ...[230, 60, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
-    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,,Shoes!A:H)", [300, 60, 90, 420]),
+    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,,Shoes!A:H)", [320, 60, [90, "0.##"], 420]),
     result("Bend counts", "=CONDUIT.JOB.BENDS(Runs!A:J,,Shoes!A:H)", [120, 120, 60, 140, 80, 320]),
     result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:J,Shoes!A:H)", [80, 80, 180, 480, 420]),
   ],

@@ -17,7 +17,8 @@ export function plainRows(argument: FunctionVariantType): Plain[][] {
 
 function plain(value: Nullable<BaseValueObject>): Plain {
   if (value == null || value.isNull()) return null;
-  if (value.isError()) return new CellError(String(value.getValue()), `${String(value.getValue())} in the cells it reads`);
+  if (value.isError())
+    return new CellError(String(value.getValue()), `${String(value.getValue())} in the cells it reads`);
   return value.getValue() as Plain;
 }
 

@@ -1,4 +1,10 @@
-import { ICommandService, type ICommandInfo, type IExecutionOptions, type Injector, type IUnitRange } from "@univerjs/core";
+import {
+  ICommandService,
+  type ICommandInfo,
+  type IExecutionOptions,
+  type Injector,
+  type IUnitRange,
+} from "@univerjs/core";
 import {
   FormulaDataModel,
   FormulaExecutedStateType,
@@ -69,7 +75,11 @@ export class Calculation {
       dirtyUnitOtherFormulaMap: {},
       clearDependencyTreeCache: {},
     };
-    this.commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, { ...rest, ...what }, { onlyLocal: true });
+    this.commands.syncExecuteCommand(
+      SetTriggerFormulaCalculationStartMutation.id,
+      { ...rest, ...what },
+      { onlyLocal: true },
+    );
   }
 
   private follow(command: Readonly<ICommandInfo>, options?: IExecutionOptions): void {

@@ -39,7 +39,9 @@ export class WorksheetFunction extends BaseFunction {
   private answer(given: Plain[][][]): BaseValueObject {
     this.checkCount(given.length);
     const parameters = given.map((_, index) => this.parameterAt(index));
-    const lifted = given.filter((rows, index) => !isMatrix(parameters[index]) && (rows.length > 1 || rows[0]!.length > 1));
+    const lifted = given.filter(
+      (rows, index) => !isMatrix(parameters[index]) && (rows.length > 1 || rows[0]!.length > 1),
+    );
     const at = (row: number, column: number): Argument[] =>
       given.map((rows, index) => (isMatrix(parameters[index]) ? rows : pick(rows, row, column)));
     if (lifted.length === 0) return toEngine(this.call(at(0, 0)));
@@ -89,7 +91,9 @@ export class WorksheetFunction extends BaseFunction {
     const required = parameters.filter((parameter) => !parameter.optional && !parameter.repeating);
     const most = parameters.some((parameter) => parameter.repeating) ? Infinity : parameters.length;
     if (count >= required.length && count <= most) return;
-    const usage = parameters.map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name)).join(", ");
+    const usage = parameters
+      .map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name))
+      .join(", ");
     throw new CellError(ErrorCode.invalidValue, `${this.name}(${usage}) was given ${count} arguments.`);
   }
 }
@@ -104,4 +108,3 @@ function pick(rows: Plain[][], row: number, column: number): Plain {
   const value = line?.[line.length === 1 ? 0 : column];
   return value === undefined ? new CellError(ErrorCode.notAvailable, "The ranges differ in size.") : value;
 }
-

@@ -19,7 +19,11 @@ export interface HeadlessBook {
 
 /** Opens a workbook in Node. Wait for `book.settled()` before reading results. */
 export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData> = {}): HeadlessBook {
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT });
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
   univer.registerPlugins([
     [UniverDocsPlugin],
     [UniverFormulaEnginePlugin],

@@ -20,7 +20,5 @@ export function registerFunctions(injector: Injector, { namespace, metadata, imp
     return new WorksheetFunction(`${namespace}.${entry.name}`.toUpperCase(), entry, body);
   });
   injector.get(IFunctionService).registerExecutors(...executors);
-  injector
-    .get(IDescriptionService)
-    .registerDescriptions(metadata.functions.map((entry) => describe(namespace, entry)));
+  injector.get(IDescriptionService).registerDescriptions(metadata.functions.map((entry) => describe(namespace, entry)));
 }

@@ -44,7 +44,10 @@ export function engineError(code: string, message: string): BaseValueObject {
 /** The engine's value of anything thrown. */
 export function thrownToEngine(thrown: unknown): BaseValueObject {
   if (thrown instanceof CellError) return engineError(thrown.code, thrown.message);
-  return engineError(ErrorCode.invalidValue, `The function failed: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+  return engineError(
+    ErrorCode.invalidValue,
+    `The function failed: ${thrown instanceof Error ? thrown.message : String(thrown)}`,
+  );
 }
 
 function single(value: unknown): BaseValueObject {

@@ -6,7 +6,11 @@ export interface Choice<T> {
 }
 
 /** Asks with a dialog on the page; null when it is closed without a choice. */
-export function ask<T>(title: string, body: readonly (string | HTMLElement)[], choices: readonly Choice<T>[]): Promise<T | null> {
+export function ask<T>(
+  title: string,
+  body: readonly (string | HTMLElement)[],
+  choices: readonly Choice<T>[],
+): Promise<T | null> {
   const dialog = document.getElementById("dialog") as HTMLDialogElement;
   return new Promise((resolve) => {
     let chosen: T | null = null;

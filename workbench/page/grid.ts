@@ -1,4 +1,12 @@
-import { type IWorkbookData, LifecycleService, LifecycleStages, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import {
+  type IWorkbookData,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+} from "@univerjs/core";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
@@ -45,7 +53,8 @@ export async function openGrid(
     UniverSheetsCorePreset({
       container,
       ribbonType: "simple",
-      sheets: { disableForceStringMark: true },
+      disableTextFormatMark: true,
+      disableTextFormatAlert: true,
       formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
     }),
     UniverSheetsDrawingPreset(),

@@ -26,7 +26,10 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
       const line = element("div");
       line.className = "row";
       const words = `${new Date(copy.keptAt).toLocaleString()}${copy.readable ? "" : " (cannot be opened)"}`;
-      line.append(element("span", words), button("Download", () => void download(store, copy.key)));
+      line.append(
+        element("span", words),
+        button("Download", () => void download(store, copy.key)),
+      );
       if (copy.readable) line.append(button("Open", () => void open(copy.key)));
       return line;
     });
@@ -44,7 +47,9 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
 
 async function download(store: BookStore, key: string): Promise<void> {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([JSON.stringify(await store.copy(key), null, 1)], { type: "application/json" }));
+  link.href = URL.createObjectURL(
+    new Blob([JSON.stringify(await store.copy(key), null, 1)], { type: "application/json" }),
+  );
   link.download = `raceway-ledger ${key.replace(/[^0-9A-Za-z.-]+/g, " ")}.json`;
   link.click();
   URL.revokeObjectURL(link.href);
