@@ -82,7 +82,7 @@ function Views() {
       <main id="rl-view" className="rl-view" role="tabpanel" aria-labelledby={`rl-tab-${view}`}>
         <h2 className="rl-title">{strings.views[view]}</h2>
         <Fence key={view}>
-          <Suspense fallback={<Spinner />}>{viewOf(view, setView)}</Suspense>
+          <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
         </Fence>
       </main>
     </>

@@ -16,6 +16,7 @@ export const strings = {
     again: "Try again",
     reading: "Reading the workbook…",
     working: "Working…",
+    opening: "Opening…",
     inWords: "This drawing in words",
     notRead: "The workbook could not be read",
     noRuns: "This workbook has no Runs table yet. Set the workbook up first; it takes one click.",
@@ -234,6 +235,7 @@ export const strings = {
     marks: {
       tab: "Marks",
       piece: (number: string, length: string) => `Piece ${number}: cut ${length}`,
+      none: "No marks yet. Put the route right first; the checks say what is wrong.",
       straight: "Straight; nothing to bend.",
       mark: (length: string) => `Mark at ${length}`,
       setting: (lineUp: string, hook: string, dial: string) => `${lineUp}, hook toward the ${hook} end, dial ${dial}`,

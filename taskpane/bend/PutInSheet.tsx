@@ -14,6 +14,7 @@ import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 import { bendBlock, blockSize, type BendBlockInput } from "./bendBlock";
 import type { BendKind, Values } from "./kinds";
+import { placesForBlock, type BlockPlaces } from "./placeForBend";
 
 const t = strings.bend.put;
 
@@ -26,13 +27,13 @@ interface PutInSheetProps {
   rows: readonly ScheduleRow[];
 }
 
-type Step =
-  { at: "ready" } | { at: "asking"; place: Place; taken: number; free: Place } | { at: "written"; before: Before };
+type Step = { at: "ready" } | { at: "asking"; places: BlockPlaces } | { at: "written"; before: Before };
 
 /** Writes the bend at the selection as inputs and formulas. Asks before it covers anything, and can take it back. */
 export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInSheetProps) {
   const workbook = useWorkbook();
-  const { tables, names } = useLedger();
+  const ledger = useLedger();
+  const { tables, names } = ledger;
   const task = useTask();
   const [step, setStep] = useState<Step>({ at: "ready" });
   const input: BendBlockInput = {
@@ -48,11 +49,9 @@ export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInShe
   const write = async (place: Place) =>
     setStep({ at: "written", before: await workbook.writeBlock(place, bendBlock(place, input)) });
   const ask = async () => {
-    const place = await workbook.readSelection();
-    const { rows: height, columns } = blockSize(input);
-    const { taken, freeRow } = await workbook.lookAt(place, height, columns);
-    if (taken === 0) await write(place);
-    else setStep({ at: "asking", place, taken, free: { ...place, row: freeRow } });
+    const places = await placesForBlock(workbook, ledger, blockSize(input));
+    if (places.taken === 0) await write(places.at);
+    else setStep({ at: "asking", places });
   };
 
   return (
@@ -64,13 +63,13 @@ export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInShe
       {step.at === "asking" && (
         <Notice
           intent="warning"
-          title={t.taken(step.taken, cellName(step.place.row, step.place.column))}
+          title={t.taken(step.places.taken, nameOf(step.places.at))}
           actions={
             <>
-              <Button size="small" appearance="primary" onClick={() => void task.run(() => write(step.free))}>
-                {t.below(cellName(step.free.row, step.free.column))}
+              <Button size="small" appearance="primary" onClick={() => void task.run(() => write(step.places.aside))}>
+                {t.below(nameOf(step.places.aside))}
               </Button>
-              <Button size="small" onClick={() => void task.run(() => write(step.place))}>
+              <Button size="small" onClick={() => void task.run(() => write(step.places.at))}>
                 {t.over}
               </Button>
               <Button size="small" onClick={() => setStep({ at: "ready" })}>
@@ -99,12 +98,14 @@ export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInShe
             </Button>
           }
         >
-          {t.written(step.before.sheet, cellName(step.before.row, step.before.column))}
+          {t.written(step.before.sheet, nameOf(step.before))}
         </Notice>
       )}
     </div>
   );
 }
+
+const nameOf = ({ row, column }: Place): string => cellName(row, column);
 
 /** Points at the shoe's own cell where the Shoes table has one, so that a new calibration changes the bend too. */
 function radiusCell(shoes: TableCells | undefined, shoe: Shoe): Cell {

@@ -7,6 +7,7 @@
  * select, format.font.bold, format.autofitColumns, dataValidation.rule.
  */
 export * from "./addRows";
+export * from "./addSheet";
 export * from "./batch";
 export * from "./block";
 export * from "./contents";

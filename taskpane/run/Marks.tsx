@@ -1,5 +1,9 @@
+import { drawStick } from "../../src/drawing/drawStick";
+import { stickOf } from "../../src/drawing/stick";
 import type { ScheduleRow } from "../../src/shop/schedule";
 import { showDegrees } from "../../src/units/show";
+import { Drawing } from "../components/Drawing";
+import { useWidth } from "../components/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 
@@ -19,13 +23,16 @@ export function Marks({ rows }: { rows: readonly ScheduleRow[] }) {
 
 function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
   const units = useUnits();
+  const [watch, width] = useWidth(270);
   const first = rows[0];
   if (!first) return null;
   const bends = rows.filter((row) => row.Mark !== "");
+  const stick = bends.length > 0 ? stickOf([first, ...rows.slice(1)]) : undefined;
   return (
     <div className="rl-card">
       <h4>{t.piece(String(first.Piece), units.show(Number(first["Cut length"])))}</h4>
       {bends.length === 0 && <p>{t.straight}</p>}
+      <div ref={watch}>{stick && <Drawing scene={drawStick(stick, { width, show: units.show })} />}</div>
       <ol className="rl-bends">
         {bends.map((row, index) => (
           <li key={index}>

@@ -18,8 +18,11 @@ type Seen = "isometric" | "plan" | "elevation" | "turned";
 const DRAG = 0.6;
 const START = { azimuth: -45, elevation: 25 };
 
-/** The run to scale: from above, from the side, or turned any way by dragging or with two sliders. */
-export function RunDrawing({ built }: { built: BuiltRun }) {
+/**
+ * The run to scale: from above, from the side, or turned any way by dragging or with two sliders. The bends of the step
+ * the person is in are pointed out.
+ */
+export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
   const units = useUnits();
   const [watch, width] = useWidth(296);
   const [seen, setSeen] = useState<Seen>("isometric");
@@ -31,7 +34,7 @@ export function RunDrawing({ built }: { built: BuiltRun }) {
       outsideDiameter: built.shoe.outsideDiameter,
       pulls: built.pulls.map(({ pull, joints }): RunPull => ({ path: pullPath(pull), couplings: joints })),
     },
-    { view, width, show: units.show },
+    { view, width, show: units.show, highlight: bendsOfStep(built, step) },
   );
   const turnBy = (right: number, down: number) =>
     setTurn(({ azimuth, elevation }) => ({
@@ -79,6 +82,10 @@ export function RunDrawing({ built }: { built: BuiltRun }) {
     </Section>
   );
 }
+
+/** Bends that a step asks for, counted from 1 through the run. */
+const bendsOfStep = ({ pulls }: BuiltRun, step: number): number[] =>
+  pulls.flatMap(({ pull }) => pull.corners).flatMap((corner, index) => (corner.step === step ? [index + 1] : []));
 
 interface SliderProps {
   label: string;

@@ -15,7 +15,7 @@ import { RunFields } from "./RunFields";
 import { StepList } from "./StepList";
 import { joinRoute, splitRoute } from "./steps";
 import { useRun, type SelectedRun } from "./useRun";
-import { workOut } from "./workOut";
+import { workOut, type WorkedRun } from "./workOut";
 
 const t = strings.run;
 
@@ -60,6 +60,7 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   const route = run.text("Route");
   const [steps, setSteps] = useState(() => splitRoute(route));
   const [part, setPart] = useState<"marks" | "checks">("checks");
+  const [step, setStep] = useState(0);
   const list = useRef<HTMLDivElement>(null);
   const inSheet = useRef(route);
 
@@ -93,11 +94,11 @@ function RunBuilder({ run }: { run: SelectedRun }) {
       <RunFields run={run} />
       <div ref={list}>
         <Section title={t.steps.title}>
-          <StepList steps={steps} notes={notes} onDraft={setSteps} onCommit={commit} />
+          <StepList steps={steps} notes={notes} onDraft={setSteps} onStep={setStep} onCommit={commit} />
           {task.problem && <Notice intent="error">{task.problem}</Notice>}
         </Section>
       </div>
-      {worked.built && <RunDrawing built={worked.built} />}
+      {worked.built && <RunDrawing built={worked.built} step={step} />}
       {draft !== "" && (
         <>
           <TabList
@@ -109,11 +110,16 @@ function RunBuilder({ run }: { run: SelectedRun }) {
             <Tab value="checks">{t.checks.tab(worked.problem ? 1 : worked.findings.length)}</Tab>
             <Tab value="marks">{t.marks.tab}</Tab>
           </TabList>
-          {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <Marks rows={worked.schedule} />}
+          {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <MarksOrWhy worked={worked} />}
         </>
       )}
     </>
   );
+}
+
+/** The marks, or why there are none yet. */
+function MarksOrWhy({ worked }: { worked: WorkedRun }) {
+  return worked.built ? <Marks rows={worked.schedule} /> : <p className="rl-hint">{t.marks.none}</p>;
 }
 
 /** The words that stand under a step's field, by step number. */

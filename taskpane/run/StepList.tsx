@@ -10,6 +10,8 @@ interface StepListProps {
   notes: ReadonlyMap<number, string>;
   /** Each keystroke, for the drawing. */
   onDraft(steps: string[]): void;
+  /** The step the person is in, counted from 1; 0 for none. */
+  onStep(step: number): void;
   /** The person is done with a change: it goes into the sheet. */
   onCommit(steps: string[]): void;
 }
@@ -17,7 +19,7 @@ interface StepListProps {
 const t = strings.run.steps;
 
 /** The steps of a route, one field each: add, reorder, remove, by mouse or by keyboard. */
-export function StepList({ steps, notes, onDraft, onCommit }: StepListProps) {
+export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListProps) {
   const list = useRef<HTMLOListElement>(null);
   const focusNext = useRef<number | undefined>(undefined);
   const help = useId();
@@ -61,7 +63,12 @@ export function StepList({ steps, notes, onDraft, onCommit }: StepListProps) {
         {steps.map((step, index) => {
           const problem = stepProblem(step, index + 1) ?? notes.get(index + 1);
           return (
-            <li key={index} onKeyDown={(event) => onKey(event, index)}>
+            <li
+              key={index}
+              onKeyDown={(event) => onKey(event, index)}
+              onFocus={() => onStep(index + 1)}
+              onBlur={() => onStep(0)}
+            >
               <Field validationState={problem ? "error" : "none"} validationMessage={problem} size="small">
                 <Input
                   size="small"

@@ -1,6 +1,7 @@
 import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
 import { checkBuiltRun } from "../../src/shop/checks";
 import type { Finding } from "../../src/shop/findings";
+import { readEdition } from "../../src/raceway/edition";
 import { RUN_COLUMNS, readRuns } from "../../src/shop/runsTable";
 import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule";
 import { readShoes } from "../../src/shop/shoeBook";
@@ -46,7 +47,7 @@ export function workOut(
     if (!read) return NOTHING;
     if ("problem" in read) return failed(read.problem);
     const built = buildRun(read.run, readShoes(shoes).shoeFor(read.run.raceway, read.run.size));
-    const findings = checkBuiltRun(built, 2023).map((finding) => ({
+    const findings = checkBuiltRun(built, readEdition(undefined)).map((finding) => ({
       ...finding,
       step: stepOf(finding.finding, built),
     }));

@@ -142,3 +142,18 @@ test("the arrow keys move among the kinds, and each kind is drawn", async () => 
     );
   }
 });
+
+test("beside a table that grows the bend goes to a sheet of its own, one under the other", async () => {
+  const shown = await showPane();
+  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  expect(shown.book.selected.sheet.name).toBe("Runs");
+  await shown.user.click(screen.getByRole("tab", { name: "A bend" }));
+  const put = async () => shown.user.click(await screen.findByRole("button", { name: "Put in the sheet" }));
+  await put();
+  await screen.findByText(/Written at A1 of Bends/);
+  shown.book.select(shown.book.sheet("Schedule"), 40, 3);
+  await put();
+  await screen.findByText(/Written at A13 of Bends/);
+  expect(shown.book.sheets.filter(({ name }) => name === "Bends")).toHaveLength(1);
+});
