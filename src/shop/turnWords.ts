@@ -10,18 +10,19 @@ import type { Hook } from "./marks";
  *
  * @param plane [°] rotation from the last bend to this one, positive clockwise seen from the datum end
  * @param hook which end is hooked for this bend; `before` for the last one of the piece, undefined for the first bend
+ * @param digits decimals of the degrees
  */
-export function turnWords(plane: number, hook: Hook, before: Hook | undefined): string {
+export function turnWords(plane: number, hook: Hook, before: Hook | undefined, digits = 2): string {
   if (before === undefined) return hook === "datum" ? "first bend" : "first bend; put the far end on the hook's side";
   const swap = hook === before ? "" : "swap the conduit end for end, last bend pointing as before";
-  const roll = rollWords(plane);
+  const roll = rollWords(plane, digits);
   if (!swap) return roll || "do not turn; slide to the mark";
   return roll ? `${swap}; then ${roll}` : swap;
 }
 
-function rollWords(plane: number): string {
-  const size = Math.abs(plane);
-  if (size < 0.005) return "";
-  if (size > 179.995) return "turn 180°";
-  return `turn ${showDegrees(size)} ${plane > 0 ? "counterclockwise" : "clockwise"}, seen from the datum end`;
+function rollWords(plane: number, digits: number): string {
+  const size = showDegrees(Math.abs(plane), digits);
+  if (size === "0°") return "";
+  if (size === "180°") return "turn 180°";
+  return `turn ${size} ${plane > 0 ? "counterclockwise" : "clockwise"}, seen from the datum end`;
 }

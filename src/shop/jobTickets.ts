@@ -1,0 +1,30 @@
+import { isUserError } from "../units/errors";
+import { buildRunWith } from "./buildRun";
+import type { RunRow } from "./runsTable";
+import type { ShoeBook } from "./shoeBook";
+import { ticketsOf, type Ticket } from "./ticket";
+
+/** Tickets of a job, and the runs that have none, with the reason. */
+export interface JobTickets {
+  readonly tickets: readonly Ticket[];
+  readonly problems: readonly { readonly run: string; readonly message: string }[];
+}
+
+/** Tickets for every piece of every run, in the order of the rows. A run that cannot be built hides no other. */
+export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook): JobTickets {
+  const tickets: Ticket[] = [];
+  const problems: JobTickets["problems"][number][] = [];
+  for (const row of rows) {
+    if ("problem" in row) {
+      problems.push({ run: row.name, message: row.problem });
+      continue;
+    }
+    try {
+      tickets.push(...ticketsOf(buildRunWith(row.run, shoes)));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push({ run: row.run.name, message: error.message });
+    }
+  }
+  return { tickets, problems };
+}

@@ -1,0 +1,111 @@
+import type { Path } from "../geometry/path";
+import type { BuiltRun, Piece } from "./buildRun";
+import { dialOrWords } from "./dialOrWords";
+import { bendKind, settingFor } from "./lineUp";
+import { markFor, type Hook, type LineUp } from "./marks";
+import type { Run } from "./runsTable";
+import type { Shoe } from "./shoe";
+import { shapeChecks, type ShapeCheck } from "./ticketChecks";
+import { bendNotes, pieceNotes } from "./ticketNotes";
+import { ticketPath } from "./ticketPath";
+
+/** One bend of a ticket, in bending order. */
+export interface TicketBend {
+  readonly number: number;
+  /** The trade's word for it, with its place in what it is part of: "offset, 1 of 2". */
+  readonly kind: string;
+  /** From the datum end along the straight stick [in]. */
+  readonly mark: number;
+  readonly lineUp: LineUp;
+  readonly hook: Hook;
+  /** Finished angle [°]. */
+  readonly angle: number;
+  /** Reading of the dial [°], or words where it does not reach. */
+  readonly dial: number | string;
+  /** From the plane of the bend before to this one's [°], clockwise seen from the datum end; 0 for the first. */
+  readonly roll: number;
+  readonly notes: readonly string[];
+}
+
+/** How a piece sits against the bent piece before it, once they are coupled. */
+export interface TicketJoin {
+  /** Number of the piece with the last bend before this one. */
+  readonly piece: number;
+  /** From that bend's plane to the first bend's here [°], clockwise seen from the datum end. */
+  readonly roll: number;
+}
+
+/** What the bench needs to make one piece. Lengths [in], angles [°], all exact. */
+export interface Ticket {
+  readonly run: Run;
+  readonly shoe: Shoe;
+  readonly piece: number;
+  readonly pieces: number;
+  readonly cutLength: number;
+  readonly bends: readonly TicketBend[];
+  readonly coupledBefore: boolean;
+  readonly coupledAfter: boolean;
+  readonly join?: TicketJoin;
+  readonly checks: readonly ShapeCheck[];
+  readonly notes: readonly string[];
+  /** The finished piece, laid out as {@link ticketPath} tells. */
+  readonly path: Path;
+}
+
+/** The shop ticket of one piece of a run that was built. */
+export function ticketOf(built: BuiltRun, piece: Piece): Ticket {
+  const { run, shoe } = built;
+  const path = ticketPath(piece);
+  const join = joinOf(built, piece);
+  return {
+    run,
+    shoe,
+    piece: piece.number,
+    pieces: built.pulls.reduce((sum, pull) => sum + pull.pieces.length, 0),
+    cutLength: piece.cutLength,
+    bends: piece.bends.map((_, index) => ticketBend(built, piece, index)),
+    coupledBefore: piece.coupledBefore,
+    coupledAfter: piece.coupledAfter,
+    ...(join ? { join } : {}),
+    checks: shapeChecks(piece, path, shoe.outsideDiameter),
+    notes: pieceNotes(built, piece),
+    path,
+  };
+}
+
+/** The tickets of a run, in the order of its pieces. */
+export const ticketsOf = (built: BuiltRun): Ticket[] =>
+  built.pulls.flatMap(({ pieces }) => pieces).map((piece) => ticketOf(built, piece));
+
+function ticketBend(built: BuiltRun, piece: Piece, index: number): TicketBend {
+  const { shoe } = built;
+  const bend = piece.bends[index]!;
+  const { lineUp, hook } = settingFor(piece, index, shoe);
+  const angle = tidy(bend.angle);
+  const kind = bendKind(bend, piece.bends[index - 1]);
+  const { place, of } = bend.corner;
+  return {
+    number: index + 1,
+    kind: of > 1 ? `${kind}, ${place} of ${of}` : kind,
+    mark: markFor(shoe, bend.start, bend.angle, lineUp, hook),
+    lineUp,
+    hook,
+    angle,
+    dial: dialOrWords(shoe, angle),
+    roll: index === 0 ? 0 : tidy(bend.plane),
+    notes: bendNotes(built, piece, index),
+  };
+}
+
+/** Degrees without the last digits, which are rounding. */
+const tidy = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
+
+function joinOf(built: BuiltRun, piece: Piece): TicketJoin | undefined {
+  const first = piece.bends[0];
+  if (!piece.coupledBefore || !first || first.place === 0) return undefined;
+  const before = built.pulls
+    .flatMap(({ pieces }) => pieces)
+    .filter(({ number, bends }) => number < piece.number && bends.length > 0)
+    .at(-1);
+  return before && { piece: before.number, roll: tidy(first.plane) };
+}

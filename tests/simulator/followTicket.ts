@@ -1,0 +1,72 @@
+/**
+ * Makes a run from its printed tickets: each stick is marked, laid on the shoe, rolled and swapped as the words say, and
+ * the pieces are coupled as the notes say. It knows nothing but the text.
+ */
+import { bentStretch } from "./bench";
+import { endOf, measure, type Centerline, type Segment } from "./centerline";
+import { BENCH, type Frame } from "./frame";
+import { curl, follow, PICKED_UP } from "./handling";
+import { readTicket, type PrintedTicket } from "./readTicket";
+
+/** Overlaps up to here are a pencil's [in]: two marks rounded to 1/16 in. or to a millimeter. */
+const PENCIL = 1 / 16 + 1e-9;
+
+interface MadeBend {
+  readonly from: number;
+  readonly to: number;
+  readonly angle: number;
+  readonly radius: number;
+  readonly azimuth: number;
+}
+
+/** The pulls of a run, from the texts of all its tickets in order. */
+export function followTickets(texts: readonly string[]): Centerline[] {
+  const pulls: PrintedTicket[][] = [];
+  for (const ticket of texts.map(readTicket)) {
+    if (ticket.coupledTo === undefined) pulls.push([ticket]);
+    else if (pulls.at(-1)?.at(-1)?.piece === ticket.coupledTo) pulls.at(-1)!.push(ticket);
+    else throw new Error(`piece ${ticket.piece} couples to piece ${ticket.coupledTo}, which is not before it`);
+  }
+  return pulls.map(couple);
+}
+
+function couple(tickets: readonly PrintedTicket[]): Centerline {
+  const segments: Segment[] = [];
+  let end: Frame = BENCH;
+  let last: number | undefined;
+  for (const ticket of tickets) {
+    const bends = makeBends(ticket);
+    // The piece is rolled in its coupling until bend 1 points as the note says.
+    const rolled = last === undefined || !bends[0] ? 0 : last + ticket.join - bends[0].azimuth;
+    let reached = 0;
+    const put = (segment: Segment): void => {
+      segments.push(segment);
+      end = endOf(segment);
+    };
+    for (const { from, to, angle, radius, azimuth } of bends) {
+      put({ begin: end, length: from - reached });
+      put({ begin: end, length: to - from, arc: { angle, radius, azimuth: azimuth + rolled } });
+      [reached, last] = [to, azimuth + rolled];
+    }
+    put({ begin: end, length: ticket.cutLength - reached });
+  }
+  return measure(segments, BENCH);
+}
+
+/** The bends of one ticket, made stroke by stroke. */
+function makeBends({ bends, shoe, springback, dialStart, cutLength, run, piece }: PrintedTicket): MadeBend[] {
+  let lie = PICKED_UP;
+  let reached = 0;
+  return bends.map(({ turn, hook, mark, lineUp, dial }, index): MadeBend => {
+    const who = `run ${run} piece ${piece} bend ${index + 1}`;
+    lie = follow(lie, turn);
+    if (lie.atHook !== hook)
+      throw new Error(`${who}: the ${lie.atHook} end lies on the hook's side, not the ${hook} end`);
+    const angle = dial - dialStart - springback;
+    const { from, to } = bentStretch(shoe, { mark, lineUp, hook, angle, plane: 0 });
+    if (from < reached - PENCIL) throw new Error(`${who} starts in the bend before it`);
+    if (to > cutLength + PENCIL) throw new Error(`${who} runs off the stick`);
+    reached = to;
+    return { from, to, angle, radius: shoe.radius, azimuth: curl(lie) };
+  });
+}

@@ -1,0 +1,97 @@
+/**
+ * Reads a shop ticket as printed, with nothing but its words. What it cannot read it refuses; it guesses nothing.
+ */
+import { HOOKS, LINE_UPS, type BenchShoe, type Stroke } from "./bench";
+
+export interface PrintedBend {
+  readonly mark: number;
+  readonly turn: string;
+  readonly lineUp: Stroke["lineUp"];
+  readonly hook: Stroke["hook"];
+  readonly dial: number;
+}
+
+export interface PrintedTicket {
+  readonly run: string;
+  readonly piece: number;
+  readonly shoe: BenchShoe;
+  readonly springback: number;
+  readonly dialStart: number;
+  readonly cutLength: number;
+  readonly bends: readonly PrintedBend[];
+  /** Number of the piece that the datum end couples to. */
+  readonly coupledTo?: number;
+  /** How bend 1 points against the last bend before it [°], clockwise seen from the datum end. */
+  readonly join: number;
+}
+
+export function readTicket(text: string): PrintedTicket {
+  const lines = text.split("\n");
+  const shoe = find(
+    text,
+    /^Shoe: radius (.+?), deduct (.+?), outside diameter (.+?), springback (.+?)°, dial starts at (.+?)° /m,
+  );
+  const starts = lines.flatMap((line, index) => (/^Bend \d/.test(line) ? [index] : []));
+  const coupled = /^- the datum end couples to piece (\d+)$/m.exec(text);
+  return {
+    run: find(text, /^RUN (.+)$/m)[0]!,
+    piece: Number(find(text, /^Piece (\d+) of \d+; make \d+$/m)[0]),
+    shoe: { radius: inches(shoe[0]!), deduct: inches(shoe[1]!), outsideDiameter: inches(shoe[2]!) },
+    springback: Number(shoe[3]),
+    dialStart: Number(shoe[4]),
+    cutLength: inches(find(text, /^Cut length: (.+)$/m)[0]!),
+    bends: starts.map((start, index) => readBend(lines.slice(start, starts[index + 1] ?? lines.length), index + 1)),
+    ...(coupled ? { coupledTo: Number(coupled[1]) } : {}),
+    join: readJoin(text),
+  };
+}
+
+function readBend(lines: readonly string[], number: number): PrintedBend {
+  const text = lines.join("\n");
+  const [printed, mark] = find(text, /^Bend (\d+) \(.+\): mark at (.+)$/m);
+  if (Number(printed) !== number) throw new Error(`bend ${printed} stands where bend ${number} should`);
+  const [dial, finished] = find(text, /^ {2}Dial: (\S+)°, for a finished (\S+)°$/m).map(Number);
+  if (!Number.isFinite(dial) || !Number.isFinite(finished)) throw new Error(`bend ${number}: no dial reading`);
+  return {
+    mark: inches(mark!),
+    turn: find(text, /^ {2}Turn: (.+)$/m)[0]!,
+    lineUp: oneOf(find(text, /^ {2}Line up: (\w+)$/m)[0]!, LINE_UPS),
+    hook: oneOf(find(text, /^ {2}Hook: toward the (\w+) end$/m)[0]!, HOOKS),
+    dial: dial!,
+  };
+}
+
+function readJoin(text: string): number {
+  const line = /^- coupled on, bend 1 points (.+) the last bend of piece \d+(, seen from the datum end)?$/m.exec(
+    text,
+  )?.[1];
+  if (line === undefined || line === "the same way as") return 0;
+  if (line === "opposite to") return 180;
+  const [degrees, way] = find(line, /^(\S+)° (clockwise|counterclockwise) from$/);
+  return way === "clockwise" ? Number(degrees) : -Number(degrees);
+}
+
+/** A length as printed, up to the bracket with its decimals: 3' 4-1/2", 11/16", 40.4970 in., 1028 mm. */
+export function inches(printed: string): number {
+  const plain = printed.replace(/ \(.*\)$/, "");
+  const metric = /^(-?[\d.]+) mm$/.exec(plain);
+  if (metric) return Number(metric[1]) / 25.4;
+  const decimal = /^(-?[\d.]+) in\.$/.exec(plain);
+  if (decimal) return Number(decimal[1]);
+  const tape = /^(-?)(?:(\d+)' )?(?:(\d+)(?:-|"|$))?(?:(\d+)\/(\d+))?"?$/.exec(plain);
+  if (!tape || plain === "") throw new Error(`not a length: ${printed}`);
+  const [, sign, feet = 0, whole = 0, top = 0, bottom = 1] = tape;
+  return (sign === "-" ? -1 : 1) * (12 * Number(feet) + Number(whole) + Number(top) / Number(bottom));
+}
+
+function find(text: string, pattern: RegExp): string[] {
+  const found = pattern.exec(text);
+  if (!found) throw new Error(`the ticket has nothing like ${String(pattern)}`);
+  return found.slice(1);
+}
+
+function oneOf<Word extends string>(word: string, words: readonly Word[]): Word {
+  const found = words.find((each) => each === word);
+  if (!found) throw new Error(`${word} is none of ${words.join(", ")}`);
+  return found;
+}
