@@ -1,0 +1,57 @@
+import { PANE_POLICY } from "./policy";
+import type { ManifestFacts } from "./productionManifest";
+
+/**
+ * Files for the host: a page for people who find the address, and the headers in the form that several static hosts
+ * read. Excel on the web reads functions.json from another origin, so that one file may be read from anywhere.
+ */
+export function hostFiles(folder: string, { address, version }: ManifestFacts): [string, string][] {
+  return [
+    ["index.html", indexHtml(address, version)],
+    ["_headers", headers(folder)],
+  ];
+}
+
+function headers(folder: string): string {
+  return `/*
+  X-Content-Type-Options: nosniff
+  Referrer-Policy: no-referrer
+  Cache-Control: no-cache
+/taskpane.html
+  Content-Security-Policy: ${PANE_POLICY}
+/functions.js*
+  Access-Control-Allow-Origin: *
+/${folder}/*
+  ! Cache-Control
+  Cache-Control: public, max-age=31536000, immutable
+`;
+}
+
+function indexHtml(address: string, version: string): string {
+  return `<!doctype html>
+<html lang="en">
+  <head>
+    <meta charset="utf-8" />
+    <meta name="viewport" content="width=device-width, initial-scale=1" />
+    <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'" />
+    <title>Raceway Ledger</title>
+    <style>
+      body { font: 1rem/1.5 system-ui, sans-serif; max-width: 42rem; margin: 3rem auto; padding: 0 1rem; color: #1c2526; }
+      code { background: #eef1f0; padding: 0 0.25em; overflow-wrap: anywhere; }
+    </style>
+  </head>
+  <body>
+    <h1>Raceway Ledger ${version}</h1>
+    <p>An Excel add-in: write conduit runs in a sheet; bend schedules and take-offs follow by formula.</p>
+    <ol>
+      <li>Save <a href="manifest.xml" download>manifest.xml</a>.</li>
+      <li>In Excel on the web: Home, Add-ins, More Add-ins, Upload My Add-in; choose the file.</li>
+      <li>On Windows or a Mac, ask your Microsoft 365 administrator to deploy the file, or follow the README.</li>
+      <li>Type <code>=CONDUIT.</code> in a cell, or open the ledger from the Home tab.</li>
+    </ol>
+    <p>Your workbook stays where it is: the add-in sends nothing anywhere. <a href="help/index.html">Functions</a></p>
+    <p><small>Served from ${address}</small></p>
+  </body>
+</html>
+`;
+}

@@ -1,0 +1,27 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** How a script asks for another of its parts, by number: to load it, or for its address. */
+const asked = /\.[eu]\("?(\d+)"?\)/g;
+
+/**
+ * The scripts and styles that the pane's page needs, and no leftovers of earlier builds: those it names, and the
+ * numbered parts that they ask for later.
+ */
+export function paneScripts(dist: string): [name: string, bytes: Buffer][] {
+  const page = readFileSync(join(dist, "taskpane.html"), "utf8");
+  const there = new Set(readdirSync(dist));
+  const waiting = [...page.matchAll(/(?:src|href)="([\w.-]+\.(?:js|css))"/g)].map(([, name]) => name!);
+  const needed = new Map<string, Buffer>();
+  for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+    if (needed.has(name)) continue;
+    if (!there.has(name)) throw new Error(`dist/${name} is asked for and is not there; run npm run build -- --force.`);
+    const bytes = readFileSync(join(dist, name));
+    needed.set(name, bytes);
+    if (there.has(`${name}.LICENSE.txt`))
+      needed.set(`${name}.LICENSE.txt`, readFileSync(join(dist, `${name}.LICENSE.txt`)));
+    if (name.endsWith(".js"))
+      waiting.push(...[...bytes.toString("utf8").matchAll(asked)].map(([, part]) => `${part}.js`));
+  }
+  return [...needed].sort(([one], [other]) => (one < other ? -1 : 1));
+}
