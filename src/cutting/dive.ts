@@ -16,6 +16,8 @@ export interface DiveTools {
 /** Dives from each smaller program before its parent chooses anew. */
 const TRIES = 3;
 /** A new, smaller program is made when this share of the weights is left. */
+/** Each try rounds up one part in this many of the bins left at a time: later ones go gently. */
+export const PACES = [10, 20, 40];
 const SHRINK = 0.6;
 
 /**
@@ -33,6 +35,7 @@ export function* dive(
   master: Master,
   counts: readonly number[],
   noise: number,
+  pace: number,
   settled: readonly FillCount[],
   tools: DiveTools,
 ): Generator<void, FillCount[] | undefined> {
@@ -68,7 +71,7 @@ export function* dive(
       const deeper = yield* packRest(model, left, available, master.fills, [...settled, ...plan], tools);
       return deeper && [...plan, ...deeper];
     }
-    const places = fractions(master, noise, random);
+    const places = fractions(master, noise, pace, random);
     if (places.length === 0) return undefined;
     for (const place of places) settle(place, 1);
     const aim = available[0]!;
@@ -118,7 +121,7 @@ export function* packRest(
   const root = master.simplex.save();
   for (let n = 0; n < TRIES && !work.over(); n++) {
     if (n > 0) master.simplex.restore(root);
-    const plan = yield* dive(master, available, n === 0 ? 0 : 0.4, [], inner);
+    const plan = yield* dive(master, available, n === 0 ? 0 : 0.4, PACES[n]!, [], inner);
     if (plan) return outward(plan);
   }
   return undefined;
@@ -140,7 +143,7 @@ function takeRepeated(fill: Fill, count: number, left: Int32Array, plan: FillCou
 }
 
 /** Basis places of the fractions to round up next, largest first. */
-function fractions(master: Master, noise: number, random: () => number): number[] {
+function fractions(master: Master, noise: number, pace: number, random: () => number): number[] {
   const { simplex } = master;
   const found: { place: number; score: number }[] = [];
   let sum = 0;
@@ -151,5 +154,5 @@ function fractions(master: Master, noise: number, random: () => number): number[
     found.push({ place, score: x + noise * random() });
   }
   found.sort((a, b) => b.score - a.score || a.place - b.place);
-  return found.slice(0, Math.max(1, Math.floor(sum / 10))).map(({ place }) => place);
+  return found.slice(0, Math.max(1, Math.floor(sum / pace))).map(({ place }) => place);
 }

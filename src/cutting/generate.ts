@@ -11,7 +11,7 @@ export const SCALE = 2 ** 26;
 export const BIN_TOLERANCE = 1e-3;
 
 export interface Goal {
-  /** Stop as soon as the linear program needs no more main bins than this. */
+  /** Stop as soon as the linear program needs no more main bins than this; -Infinity: go on to its optimum. */
   enough: number;
   /** Give up as soon as more main bins than this are proven necessary. */
   most: number;
@@ -44,8 +44,9 @@ export function* generate(
   let lower = -Infinity;
   for (;;) {
     if (!simplex.primal()) return { end: "stopped", cut, lower };
-    if (simplex.value() <= Math.max(goal.enough, Math.ceil(lower - 1e-9)) + BIN_TOLERANCE)
-      return { end: "enough", cut, lower };
+    const value = simplex.value();
+    const enough = goal.enough === -Infinity ? goal.enough : Math.max(goal.enough, Math.ceil(lower - 1e-9));
+    if (value <= enough + BIN_TOLERANCE) return { end: "enough", cut, lower };
     const { prices, answers } = priceFills(master, bounds, work);
     const worths = answers.map((answer) => answer.best);
     const demand = prices.reduce((sum, price, item) => sum + price * bounds[item]!, 0);

@@ -1,6 +1,6 @@
 import { leastCounts } from "./counts";
 import type { BinCounts, Cut } from "./counts";
-import { dive } from "./dive";
+import { dive, PACES } from "./dive";
 import { downsize } from "./downsize";
 import { generate } from "./generate";
 import { placeDecreasing, thriftyOrder } from "./greedy";
@@ -59,7 +59,7 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
     const master = new Master(model, work, random);
     master.start([...greedy, best.plan], aim.counts, 5, random);
     for (;;) {
-      const proof = yield* prove(master, aim, cuts, tried, best, work);
+      const proof = yield* prove(master, aim, start > 0, cuts, tried, best, work);
       if (!proof) break;
       aim = proof;
       if (best.cost <= best.bound || work.over()) break;
@@ -68,7 +68,10 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
         const loose = n >= 2 && best.cost > aim.cost + model.bins[0]!.cost;
         const counts = loose ? [aim.counts[0]! + 1, ...aim.counts.slice(1)] : aim.counts;
         if (n > 0) master.simplex.restore(root);
-        const found = yield* quiet(dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, [], tools), best);
+        const found = yield* quiet(
+          dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, PACES[n] ?? Infinity, [], tools),
+          best,
+        );
         if (found) offer(found);
       }
       if (best.cost <= best.bound || work.over()) break;
@@ -85,10 +88,12 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
   return best;
 }
 
-/** Solves the linear program for these counts; when they cannot do, adds the cut and goes on with the next counts. */
+/**
+ * Solves the linear program for these counts; when they cannot do, adds the cut and goes on with the next counts. */
 function* prove(
   master: Master,
   first: BinCounts,
+  thorough: boolean,
   cuts: Cut[],
   tried: ReadonlySet<string>,
   best: Packing,
@@ -101,7 +106,7 @@ function* prove(
     simplex.refreshX();
     if (!simplex.dual()) return undefined;
     const mains = aim.counts[0]!;
-    const goal = { enough: mains, most: Infinity };
+    const goal = { enough: thorough ? -Infinity : mains, most: Infinity };
     const { end, cut, lower } = yield* quiet(generate(master, model.demands, aim.counts, goal, work), best);
     if (cut && lower > mains) cuts.push(cut);
     else if (end !== "enough" && end !== "optimal") return undefined;

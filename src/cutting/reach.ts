@@ -1,5 +1,5 @@
 import type { Cut } from "./counts";
-import { dive, packRest } from "./dive";
+import { dive, packRest, PACES } from "./dive";
 import type { DiveTools } from "./dive";
 import { fillExactly } from "./exactFill";
 import { generate } from "./generate";
@@ -78,7 +78,7 @@ export function* reach(
   const root = master.simplex.save();
   for (let n = 0; n < tries && !plan && !work.over(); n++) {
     if (n > 0) master.simplex.restore(root);
-    const found = yield* dive(master, counts, n === 0 ? 0 : 0.4, [], tools);
+    const found = yield* dive(master, counts, n === 0 ? 0 : 0.4, PACES[n] ?? Infinity, [], tools);
     if (found) offer(found);
   }
   return { plan, impossible: false, cut };

@@ -14,12 +14,8 @@ interface Kind {
 
 /** What is wrong with the plan, in words; empty when nothing is. */
 export function verifyPlan(request: CutRequest, plan: CutPlan): string[] {
-  return [
-    ...checkStocks(request, plan),
-    ...checkPatterns(request, plan),
-    ...checkTotals(request, plan),
-    ...checkBound(request, plan),
-  ];
+  const patterns = [...checkStocks(request, plan), ...checkPatterns(request, plan)];
+  return patterns.length > 0 ? patterns : [...checkTotals(request, plan), ...checkBound(request, plan)];
 }
 
 const extraOf = ({ allowance = 0, kerf = 0 }: CutRequest): number => allowance + kerf;

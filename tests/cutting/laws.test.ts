@@ -1,0 +1,121 @@
+import fc from "fast-check";
+import { planCuts } from "../../src/cutting/solve";
+import { leastCost, longestRemnant } from "./bruteForce";
+import { middlingRequest, piecesCut, piecesWanted, smallRequest } from "./requests";
+
+const STEPS = { steps: 3e7 };
+
+describe("laws of a cutting plan", () => {
+  it("cuts every piece exactly once", () => {
+    fc.assert(
+      fc.property(middlingRequest, (request) => {
+        expect(piecesCut(planCuts(request, STEPS))).toEqual(piecesWanted(request));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("never overfills a stick, saw cuts included", () => {
+    fc.assert(
+      fc.property(middlingRequest, (request) => {
+        const plan = planCuts(request, STEPS);
+        for (const { stock, cuts, remnant } of plan.patterns) {
+          const pieces = cuts.flatMap((cut) => new Array<number>(cut.count).fill(cut.length));
+          // Cut by cut: what is left of the stick after each piece.
+          let left = plan.stocks[stock]!.length;
+          for (const piece of pieces) {
+            expect(left).toBeGreaterThanOrEqual(piece);
+            left = Math.max(0, left - piece - request.kerf!);
+          }
+          expect(left).toBe(remnant);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("never uses an offcut twice", () => {
+    fc.assert(
+      fc.property(middlingRequest, (request) => {
+        const plan = planCuts(request, STEPS);
+        const onHand = new Map<number, number>();
+        for (const { length, quantity } of request.stocks) {
+          if (quantity !== undefined) onHand.set(length, (onHand.get(length) ?? 0) + quantity);
+        }
+        for (const { stock, count } of plan.patterns) {
+          const { length, quantity } = plan.stocks[stock]!;
+          if (quantity === Infinity) continue;
+          onHand.set(length, onHand.get(length)! - count);
+          expect(onHand.get(length)).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("costs at least its bound, and the bound itself when proven", () => {
+    fc.assert(
+      fc.property(middlingRequest, (request) => {
+        const plan = planCuts(request, STEPS);
+        expect(plan.cost).toBeGreaterThanOrEqual(plan.bound);
+        expect(plan.proven).toBe(plan.cost === plan.bound);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("does not change when rows change places", () => {
+    const permuted = middlingRequest.chain((request) =>
+      fc.record({
+        request: fc.constant(request),
+        other: fc.record({
+          pieces: fc.shuffledSubarray([...request.pieces], { minLength: request.pieces.length }),
+          stocks: fc.shuffledSubarray([...request.stocks], { minLength: request.stocks.length }),
+        }),
+      }),
+    );
+    fc.assert(
+      fc.property(permuted, ({ request, other }) => {
+        expect(planCuts({ ...request, ...other }, STEPS)).toEqual(planCuts(request, STEPS));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("never needs more sticks when there is more stock", () => {
+    fc.assert(
+      fc.property(middlingRequest, fc.integer({ min: 90, max: 1900 }), (request, length) => {
+        const before = planCuts(request, STEPS);
+        const after = planCuts({ ...request, stocks: [...request.stocks, { length, quantity: 1 }] }, STEPS);
+        fc.pre(before.proven && after.proven);
+        expect(after.cost).toBeLessThanOrEqual(before.cost);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("finds the least cost of tiny requests, as trying everything does, and never proves more", () => {
+    fc.assert(
+      fc.property(smallRequest(8), (request) => {
+        const plan = planCuts(request, STEPS);
+        const least = leastCost(request);
+        expect(plan.bound).toBeLessThanOrEqual(least);
+        expect(plan.cost).toBe(least);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it("finds the longest remnant of tiny requests, as trying everything does", () => {
+    fc.assert(
+      fc.property(smallRequest(7), (request) => {
+        const bare = { ...request, stocks: request.stocks.slice(0, 1) };
+        const plan = planCuts(bare, STEPS);
+        const longest = longestRemnant(bare, plan.sticks);
+        expect(plan.longestRemnant).toBeLessThanOrEqual(longest);
+        if (plan.longestProven) expect(plan.longestRemnant).toBe(longest);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});

@@ -1,0 +1,54 @@
+import type { CutPlan } from "../../src/cutting/plan";
+import { planCuts } from "../../src/cutting/solve";
+import { verifyPlan } from "../../src/cutting/verify";
+
+const request = {
+  pieces: [
+    { length: 644, quantity: 17 },
+    { length: 1101, quantity: 9 },
+    { length: 305, quantity: 21 },
+    { length: 479, quantity: 6 },
+  ],
+  stocks: [{ length: 1920 }, { length: 977, quantity: 2 }],
+  kerf: 2,
+  minimumOffcut: 100,
+};
+const plan = planCuts(request);
+const tampered = (change: (copy: CutPlan) => void): string[] => {
+  const copy = structuredClone(plan);
+  change(copy);
+  return verifyPlan(request, copy);
+};
+
+describe("verifyPlan", () => {
+  it("accepts what the solver returns", () => {
+    expect(plan.proven).toBe(true);
+    expect(verifyPlan(request, plan)).toEqual([]);
+  });
+
+  it.each<[string, RegExp, (copy: CutPlan) => void]>([
+    ["a piece too many", /cut \d+ times too often|longer than its stick/, (p) => void p.patterns[0]!.cuts[0]!.count++],
+    ["a piece too few", /cut -\d+ times too often/, (p) => void p.patterns.find((q) => q.cuts.length > 1)!.cuts.pop()],
+    ["a whole pattern missing", /times too often/, (p) => void p.patterns.pop()],
+    ["half a stick", /whole sticks/, (p) => void (p.patterns[0]!.count = 0.5)],
+    ["longer pieces", /longer than its stick/, (p) => void (p.patterns[0]!.cuts[0]!.length += 5000)],
+    ["a wrong remnant", /wrong remnant/, (p) => void p.patterns[0]!.remnant++],
+    ["an offcut used three times", /there are 2/, (p) => void (p.patterns.find((q) => q.stock === 1)!.count += 2)],
+    ["an offcut more than there are", /not the request's/, (p) => void (p.stocks[1]!.quantity = 3)],
+    ["a longer stick", /not the request's/, (p) => void (p.stocks[0]!.length = 1921)],
+    ["a lower cost", /cost is stated/, (p) => void p.cost--],
+    ["a lower number of sticks", /sticks is stated/, (p) => void p.sticks--],
+    ["less waste", /waste is stated/, (p) => void p.waste--],
+    ["a smaller share of waste", /wasteShare is stated/, (p) => void (p.wasteShare /= 2)],
+    ["a longer remnant", /longestRemnant is stated/, (p) => void p.longestRemnant++],
+    ["a remnant more", /remnants do not follow/, (p) => void p.remnants.push(150)],
+    ["a higher bound", /does not prove/, (p) => void p.bound++],
+    ["no prices", /does not prove/, (p) => void (p.certificate.prices = [])],
+    ["prices in fractions", /whole numbers/, (p) => void (p.certificate.prices[0]![0] = 0.5)],
+    ["a price too few", /whole numbers/, (p) => void p.certificate.prices[0]!.pop()],
+    ["prices of one piece only", /does not prove/, (p) => void (p.certificate.prices = [[1, 0, 0, 0]])],
+    ["proven beside a gap", /proven is stated/, (p) => void p.bound--],
+  ])("rejects %s", (_, message, change) => {
+    expect(tampered(change).join("; ")).toMatch(message);
+  });
+});
