@@ -1,0 +1,31 @@
+import { ClientObject, type Readers } from "./clientObject";
+import { notLoaded } from "./officeError";
+import type { RequestContext } from "./requestContext";
+
+/** Several objects of one kind; which ones there are is known once `items` is loaded and synced. */
+export abstract class Collection<Item extends { load(names?: string): unknown }> extends ClientObject<true> {
+  protected override readonly readers: Readers = {};
+  private made: Item[] | undefined;
+
+  constructor(
+    requests: RequestContext,
+    what: string,
+    private readonly list: () => Item[],
+  ) {
+    super(requests, { find: () => true, what });
+  }
+
+  get items(): Item[] {
+    if (!this.made) throw notLoaded("items");
+    return this.made;
+  }
+
+  /** "items/name" and "name" both ask for the name of each item, "items" for all that each has. */
+  protected override loadPath(path: string): void {
+    const names = path.replace(/^items(\/|$)/, "");
+    this.requests.read(() => {
+      this.made = this.list();
+      for (const item of this.made) item.load(names === "" ? undefined : names);
+    });
+  }
+}

@@ -1,0 +1,41 @@
+import { ClientObject, type Readers } from "./clientObject";
+import { notImplemented } from "./officeError";
+import type { Area } from "./range";
+import type { RequestContext } from "./requestContext";
+import { whole } from "./whole";
+
+class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataValidation, "rule" | "clear"> {
+  protected override readonly readers: Readers = {
+    rule: () => {
+      const found = this.target.cells.native.getDataValidation();
+      const source = found?.rule.formula1;
+      return source ? { list: { source: listOf(source).join(","), inCellDropDown: found.rule.showDropDown !== false } } : {};
+    },
+  };
+
+  get rule(): Excel.DataValidationRule {
+    return this.loaded("rule");
+  }
+  set rule(rule: Excel.DataValidationRule) {
+    const source = rule.list?.source;
+    if (typeof source !== "string" || source.startsWith("=")) throw notImplemented("rules other than lists written out");
+    const { api } = this.requests.host.book;
+    this.change("rule", rule, ({ cells }) => {
+      const list = api.newDataValidation().requireValueInList(source.split(","), false, rule.list?.inCellDropDown);
+      // Excel's own choice where nothing is said: another value is refused.
+      cells.native.setDataValidation(list.setAllowBlank(true).setAllowInvalid(false).build());
+    });
+  }
+
+  clear(): void {
+    this.requests.write(() => void this.target.cells.native.setDataValidation(null));
+  }
+}
+
+/** The grid keeps a list as a JSON array or with commas. */
+function listOf(source: string): string[] {
+  return source.startsWith("[") ? (JSON.parse(source) as string[]) : source.split(",");
+}
+
+export const dataValidationOf = (requests: RequestContext, find: () => Area): Excel.DataValidation =>
+  whole<Excel.DataValidation>(new DataValidationPart(requests, { find, what: "a validation" }), "DataValidation");

@@ -1,0 +1,76 @@
+import type { Sheet } from "../engine";
+import { ClientObject, type Readers } from "./clientObject";
+import { invalidArgument, notImplemented } from "./officeError";
+import { cellsAt } from "./place";
+import type { RequestContext } from "./requestContext";
+import { growTable, type TableInfo } from "./tableEdits";
+import { writeTyped } from "./typed";
+import { whole } from "./whole";
+
+class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableRowCollection, "add" | "count"> {
+  protected override readonly readers: Readers = {
+    count: () => {
+      const { startRow, endRow } = this.info().range;
+      return endRow - startRow;
+    },
+  };
+
+  constructor(
+    requests: RequestContext,
+    private readonly info: () => TableInfo,
+    private readonly sheet: () => Sheet,
+  ) {
+    super(requests, { find: info, what: "a table's rows" });
+  }
+
+  get count(): number {
+    return this.loaded("count");
+  }
+
+  /** Adds rows under the last one; they take after it in format and allowed values, as in Excel. */
+  add(index?: number | null, values?: unknown): Excel.TableRow {
+    if (index != null && index !== -1) throw notImplemented("rows added anywhere but under the last one");
+    if (!Array.isArray(values)) throw invalidArgument("rows of values were expected.");
+    const rows = Array.from(values as unknown[], (row) => (Array.isArray(row) ? Array.from<unknown>(row) : [row]));
+    this.requests.write(() => this.append(rows));
+    return whole<Excel.TableRow>({}, "TableRow");
+  }
+
+  private append(rows: unknown[][]): void {
+    const { book } = this.requests.host;
+    const table = this.info();
+    const sheet = this.sheet();
+    const { startColumn, endColumn, endRow } = table.range;
+    const columns = endColumn - startColumn + 1;
+    const wrong = rows.find((row) => row.length !== columns);
+    if (wrong) throw invalidArgument(`${table.name} has ${columns} columns; got a row of ${wrong.length}.`);
+    const model = sheet.cells(endRow, startColumn, 1, columns);
+    const added = cellsAt(sheet, endRow + 1, startColumn, rows.length, columns);
+    growTable(book, table, rows.length, isFreeBelow(sheet, table));
+    added.setNumberFormats(rows.map(() => model.numberFormats[0]!));
+    extendValidations(sheet, table, rows.length);
+    writeTyped(added, rows);
+  }
+}
+
+function isFreeBelow(sheet: Sheet, { range }: TableInfo): boolean {
+  const used = sheet.used();
+  const last = used ? used.place.rows - 1 : -1;
+  if (last <= range.endRow) return true;
+  const width = range.endColumn - range.startColumn + 1;
+  const below = sheet.cells(range.endRow + 1, range.startColumn, last - range.endRow, width);
+  return below.values.flat().every((value) => value === null || value === "");
+}
+
+/** The lists to choose from in the last row hold for the new ones too. */
+function extendValidations(sheet: Sheet, { range }: TableInfo, count: number): void {
+  for (let column = range.startColumn; column <= range.endColumn; column++) {
+    const rule = sheet.cells(range.endRow, column).native.getDataValidation();
+    if (!rule) continue;
+    const grown = sheet.cells(range.endRow + 1, column, count, 1).native;
+    rule.setRanges([...rule.getRanges(), grown]);
+  }
+}
+
+export const tableRowsOf = (requests: RequestContext, info: () => TableInfo, sheet: () => Sheet): Excel.TableRowCollection =>
+  whole<Excel.TableRowCollection>(new TableRowsPart(requests, info, sheet), "TableRowCollection");

@@ -1,0 +1,50 @@
+import { ClientObject, type Readers } from "./clientObject";
+import { onSelectionChanged } from "./events";
+import { officeEvent } from "./officeEvent";
+import { type Area, rangeOf } from "./range";
+import type { RequestContext } from "./requestContext";
+import { settingsOf } from "./settings";
+import { tablesOf } from "./tables";
+import { whole } from "./whole";
+import { worksheetsOf } from "./worksheets";
+
+type Members = "getSelectedRange" | "onSelectionChanged" | "settings" | "tables" | "worksheets";
+
+class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Members> {
+  protected override readonly readers: Readers = {};
+
+  constructor(requests: RequestContext) {
+    super(requests, { find: () => true, what: "the workbook" });
+  }
+
+  get worksheets(): Excel.WorksheetCollection {
+    return this.part("worksheets", () => worksheetsOf(this.requests));
+  }
+
+  get tables(): Excel.TableCollection {
+    return this.part("tables", () => tablesOf(this.requests));
+  }
+
+  get settings(): Excel.SettingCollection {
+    return this.part("settings", () => settingsOf(this.requests));
+  }
+
+  getSelectedRange(): Excel.Range {
+    const { book } = this.requests.host;
+    const find = (): Area => {
+      const sheet = book.activeSheet();
+      return { sheet, cells: book.selection() ?? sheet.cells(0, 0) };
+    };
+    return rangeOf(this.requests, { find, what: "the selected range" });
+  }
+
+  get onSelectionChanged(): OfficeExtension.EventHandlers<Excel.SelectionChangedEventArgs> {
+    const { requests } = this;
+    return officeEvent<Excel.SelectionChangedEventArgs, Excel.SelectionChangedEventArgs>(requests, (tell) =>
+      onSelectionChanged(requests.host.book, () => tell({ workbook: requests.workbook })),
+    );
+  }
+}
+
+export const workbookOf = (requests: RequestContext): Excel.Workbook =>
+  whole<Excel.Workbook>(new WorkbookPart(requests), "Workbook");
