@@ -1,0 +1,29 @@
+import { stick } from "../figures/scenes";
+import type { Family } from "./types";
+
+/** A Runs range without the columns that every job needs. */
+const WITHOUT_SIZE = '{"Run","Route";"A-1","up 36"}';
+
+export const jobs: Family = {
+  file: "jobs",
+  title: "A whole job",
+  about: "The Runs table in, a table for the shop or the office out.",
+  pages: {
+    "JOB.SCHEDULE": {
+      figure: {
+        draw: () => stick("east 40.5, offset 6 up at 30, ahead 48"),
+        caption: "The piece of run TH-03, before it is bent, on the built-in shoe.",
+      },
+      refused: [`=CONDUIT.JOB.SCHEDULE(${WITHOUT_SIZE})`, "=CONDUIT.JOB.SCHEDULE(Runs[#All],Prices[#All])"],
+    },
+    "JOB.CHECKS": {
+      refused: [`=CONDUIT.JOB.CHECKS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CHECKS(Runs[#All],Shoes[#All],1999)"],
+    },
+    "JOB.SETUP": {
+      refused: [
+        `=CONDUIT.JOB.SETUP(${WITHOUT_SIZE})`,
+        '=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],{"Setting","Value";"Plane","diagonal"})',
+      ],
+    },
+  },
+};
