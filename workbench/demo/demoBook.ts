@@ -1,7 +1,8 @@
 import { defaultShoe } from "../../src/raceway/defaultShoes";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
-import { demoRuns } from "./ferryTerminal";
+import { demoBench, demoLabor, demoPrices, demoStock, oneBendRows } from "./ferryTables";
+import { demoRuns, issuedRuns } from "./ferryTerminal";
 import type { DemoBook, DemoCell, DemoSheet } from "./types";
 
 const raceways: readonly Raceway[] = ["EMT", "IMC", "RMC", "PVC-coated RMC"];
@@ -74,6 +75,14 @@ function shoeRow(raceway: Raceway, size: TradeSize): DemoCell[][] {
   }
 }
 
+/** A table of the user's, header row first. */
+function table(name: string, rows: readonly (readonly DemoCell[])[], columns: DemoSheet["columns"]): DemoSheet {
+  return { name, color: "#1f4e5f", columns, rows };
+}
+
+const sizeColumn = { width: 60, format: "@", align: "center" } as const;
+const money = { width: 85, format: "0.00" } as const;
+
 /** The columns of a result sheet by their widths [px]; a format behind a width: `[85, "0.000"]`. */
 type ResultColumns = readonly (number | readonly [width: number, format: string])[];
 
@@ -102,8 +111,26 @@ export const demoBook: DemoBook = {
       ...[70, 55, [80, inches] as const, 50, 140, [75, inches] as const, 70, 65, 60, 60],
       ...[230, 60, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
-    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,,Shoes!A:H)", [320, 60, [90, "0.##"], 420]),
-    result("Bend counts", "=CONDUIT.JOB.BENDS(Runs!A:J,,Shoes!A:H)", [120, 120, 60, 140, 80, 320]),
+    result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:J,Shoes!A:H,Bench!A:B)", [
+      ...[70, 55, 50, 50, [75, inches] as const, 70, 65, 60, 260],
+      ...([[95, "0.0"], [95, "0.0"], [95, "0.0"], [95, "0.0"], [95, "0.0"], 420] as const),
+    ]),
+    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,Prices!A:C,Shoes!A:H,,Labor!A:B)", [
+      ...([320, 60, [90, "0.##"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const),
+    ]),
+    result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:J,Stock!A:E,Shoes!A:H)", [
+      ...[125, 55, 60, 90, 330, 90, 330, 420],
+    ]),
+    result("Bend counts", '=CONDUIT.JOB.BENDS(Runs!A:J,"Area, Raceway, Size, Kind",Shoes!A:H,Labor!A:B)', [
+      ...[120, 125, 60, 150, 80, [80, "0.00"] as const, 320],
+    ]),
     result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:J,Shoes!A:H)", [80, 80, 180, 480, 420]),
+    result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:J,Runs!A:J,Shoes!A:H)", [...[110, 320, 110, 260, 260, 110]]),
+    table("As issued", issuedRuns, runs.columns.slice(0, 10)),
+    table("Stock", demoStock, [{ width: 130 }, sizeColumn, { width: 80 }, { width: 75 }, money]),
+    table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]),
+    table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]),
+    table("Bench", demoBench, [{ width: 160 }, { width: 100 }]),
+    table("One bend", oneBendRows, [{ width: 400 }, { width: 110, format: "0.0000" }, { width: 380 }]),
   ],
 };
