@@ -17,8 +17,7 @@ export interface CellProblem {
 /** One cell of a result: its value, or an error with its message. */
 export type ResultCell = GuideCell | boolean | CellProblem;
 
-export const isError = (cell: ResultCell | undefined): cell is CellProblem =>
-  typeof cell === "object" && cell !== null;
+export const isError = (cell: ResultCell | undefined): cell is CellProblem => typeof cell === "object" && cell !== null;
 
 /** Room for what a formula of the guide gives. */
 const [ROWS, COLUMNS] = [200, 60];
