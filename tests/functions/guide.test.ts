@@ -32,69 +32,90 @@ const plain = (html: string): string =>
     .replace(/&#39;/g, "'")
     .replace(/&amp;/g, "&");
 
-/** Formulas of a page with the single value or the message printed beside each; those that read a table are not here. */
-const printed = docs.flatMap(({ id }) =>
-  [
-    ...page(id).matchAll(
-      /<div class="line[^"]*"><code class="call">(.*?)<\/code>(?:<output[^>]*>|<p>)(.*?)<\/(?:output|p)>/gs,
-    ),
-  ]
-    .map(([, formula, result]) => ({ formula: plain(formula!), result: plain(result!) }))
-    .filter(({ formula }) => !formula.includes("[#All]")),
-);
+interface Printed {
+  readonly formula: string;
+  /** Rows of printed cells; a message is one cell. */
+  readonly rows: readonly (readonly string[])[];
+}
 
-test("the evaluate command gives every answer and every message that the pages print", () => {
+/** Tables are cut short on a page. */
+const MOST_ROWS = 13;
+
+/** Every formula of a page with what is printed for it. */
+function printedOn(id: string): Printed[] {
+  const formula = '<code class="call">(.*?)</code>';
+  const line = new RegExp(`<div class="line[^"]*">${formula}(?:<output[^>]*>|<p>)(.*?)</(?:output|p)>`, "gs");
+  const sheet = new RegExp(`<div class="sheet">${formula}.*?<table>(.*?)</table>`, "gs");
+  const cells = (row: string): string[] =>
+    [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, cell]) => plain(cell!));
+  const rows = (table: string): string[][] => [...table.matchAll(/<tr>(.*?)<\/tr>/gs)].map(([, row]) => cells(row!));
+  return [
+    ...[...page(id).matchAll(line)].map(([, call, result]) => ({ formula: plain(call!), rows: [[plain(result!)]] })),
+    ...[...page(id).matchAll(sheet)].map(([, call, table]) => ({ formula: plain(call!), rows: rows(table!) })),
+  ];
+}
+
+const printed = docs.flatMap(({ id }) => printedOn(id));
+/** Those that read no cells: they can be evaluated by themselves. */
+const alone = printed.filter(({ formula }) => !/\[#All\]|\bA2:/.test(formula));
+
+test("the evaluate command gives every answer, table and message that the pages print", () => {
   const folder = mkdtempSync(join(tmpdir(), "guide-"));
   try {
     const file = join(folder, "formulas.txt");
-    writeFileSync(file, printed.map(({ formula }) => `${formula}\n`).join(""));
+    writeFileSync(file, alone.map(({ formula }) => `${formula}\n`).join(""));
     const script = 'require(process.argv[1]).main(["--json", "--file", process.argv[2]])';
     const { stdout } = spawnSync(process.execPath, ["-e", script, join(root, "dist/tools/evaluate.cjs"), file], {
       encoding: "utf8",
     });
-    const answers = (JSON.parse(stdout) as unknown[]).map((answer, index) => ({
-      formula: printed[index]!.formula,
-      result: printedAs(answer, printed[index]!.result),
-    }));
-    expect(answers).toEqual(printed);
+    const answers = JSON.parse(stdout) as unknown[];
+    expect(answers).toHaveLength(alone.length);
+    answers.forEach((answer, index) => {
+      const { formula, rows } = alone[index]!;
+      const table = (Array.isArray(answer) ? answer : [[answer]]) as unknown[][];
+      const shown = table.slice(0, MOST_ROWS);
+      expect({
+        formula,
+        rows: shown.map((row, at) => row.map((cell, column) => printedAs(cell, rows[at]?.[column]))),
+      }).toEqual({
+        formula,
+        rows,
+      });
+    });
   } finally {
     rmSync(folder, { recursive: true });
   }
 });
 
+test("every function has an example that can be evaluated by itself", () => {
+  const shown = docs.filter(({ id }) =>
+    alone.some(({ formula, rows }) => formula.startsWith(`=CONDUIT.${id}(`) && !rows[0]![0]!.startsWith("#")),
+  );
+  expect(shown.map(({ id }) => id)).toEqual(docs.map(({ id }) => id));
+});
+
 /** An answer of the command as a page prints it: a number to as many decimals as stand there, four at least. */
-function printedAs(answer: unknown, result: string): string {
-  if (typeof answer === "number")
-    return String(Number(answer.toFixed(Math.max(4, /\.(\d+)$/.exec(result)?.[1]?.length ?? 0))));
+function printedAs(answer: unknown, beside = ""): string {
+  if (answer === null) return "";
+  if (typeof answer === "number") {
+    return String(Number(answer.toFixed(Math.max(4, /\.(\d+)$/.exec(beside)?.[1]?.length ?? 0))));
+  }
   if (typeof answer === "boolean") return answer ? "TRUE" : "FALSE";
   const { error, message } = answer as { error?: string; message?: string };
   return error === undefined ? String(answer) : `${error} ${message}`;
 }
 
 test("each page prints its example with the answer that the comment gives", () => {
-  for (const { id, example, answer } of docs) {
-    if (!answer.includes(", ")) expect(printed).toContainEqual({ formula: example, result: answer });
-    else
-      expect({ id, headers: headersOf(id, example).join(", ") }).toEqual({
-        id,
-        headers: fullAnswer(answer, id, example),
-      });
+  for (const { example, answer } of docs) {
+    const rows = printed.find(({ formula }) => formula === example)?.rows ?? [];
+    const [first = []] = rows;
+    const named = answer.split(", ");
+    if (rows.length === 1) expect({ example, answer: first.join() }).toEqual({ example, answer });
+    else if (named.at(-1) === "…")
+      expect({ example, answer: first.slice(0, named.length - 1) }).toEqual({ example, answer: named.slice(0, -1) });
+    else expect({ example, answer: first }).toEqual({ example, answer: named });
   }
 });
-
-/** Headers of the table that a page prints for a formula. */
-function headersOf(id: string, formula: string): string[] {
-  const sheet = [...page(id).matchAll(/<div class="sheet"><code class="call">(.*?)<\/code>.*?<tr>(.*?)<\/tr>/gs)];
-  const row = sheet.find(([, call]) => plain(call!) === formula)?.[2] ?? "";
-  return [...row.matchAll(/<th[^>]*>(.*?)<\/th>/g)].map(([, header]) => plain(header!));
-}
-
-/** An answer that ends in "…" with the headers that it leaves out. */
-const fullAnswer = (answer: string, id: string, example: string): string => {
-  const named = answer.split(", ");
-  if (named.at(-1) !== "…") return answer;
-  return [...named.slice(0, -1), ...headersOf(id, example).slice(named.length - 1)].join(", ");
-};
 
 test("pages load nothing from elsewhere and run nothing", () => {
   for (const { id } of docs) {

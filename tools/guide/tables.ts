@@ -64,6 +64,11 @@ export const GUIDE_TABLES: readonly GuideTable[] = [
   },
 ];
 
+/** A Runs table of one run, written into a formula. */
+export const ONE_RUN = '{"Run","Raceway","Size","Route";"A-1","EMT","1/2","up 36, east 60"}';
+/** One that lacks columns that every job needs. */
+export const WITHOUT_SIZE = '{"Run","Route";"A-1","up 36"}';
+
 /** The tables that a formula names, in the order in which it does. */
 export const tablesIn = (formula: string): GuideTable[] =>
   [...new Set([...formula.matchAll(/(\w+)\[#All\]/g)].map(([, name]) => name))].map((name) => {

@@ -1,4 +1,5 @@
 import { cutFigure } from "../figures/cutFigure";
+import { ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
 
 const CELLS = [
@@ -19,10 +20,8 @@ export const cuts: Family = {
   about: "Which lengths come out of which stick, with the proven least number of sticks.",
   pages: {
     "JOB.CUTS": {
-      refused: [
-        '=CONDUIT.JOB.CUTS({"Run","Route";"A-1","up 36"})',
-        "=CONDUIT.JOB.CUTS(Runs[#All],Stock[#All],Shoes[#All],3)",
-      ],
+      more: [`=CONDUIT.JOB.CUTS(${ONE_RUN})`],
+      refused: [`=CONDUIT.JOB.CUTS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CUTS(Runs[#All],Stock[#All],Shoes[#All],3)"],
     },
     "CUT.PLAN": {
       formula: ["on every stick: sum of its pieces + a saw cut for each ≤ its length"],
@@ -31,6 +30,7 @@ export const cuts: Family = {
         draw: () => cutFigure(CELLS.slice(1), 1 / 16),
         caption: "The plan of the example; what is left of each stick is hatched.",
       },
+      more: ["=CONDUIT.CUT.PLAN({40;50},{3;2})"],
       refused: ["=CONDUIT.CUT.PLAN({130})", '=CONDUIT.CUT.PLAN({40;"long"})', "=CONDUIT.CUT.PLAN({40;50},{1})"],
     },
   },

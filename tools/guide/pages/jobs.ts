@@ -1,8 +1,6 @@
 import { stick } from "../figures/scenes";
+import { ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
-
-/** A Runs range without the columns that every job needs. */
-const WITHOUT_SIZE = '{"Run","Route";"A-1","up 36"}';
 
 export const jobs: Family = {
   file: "jobs",
@@ -14,12 +12,15 @@ export const jobs: Family = {
         draw: () => stick("east 40.5, offset 6 up at 30, ahead 48"),
         caption: "The piece of run TH-03, before it is bent, on the built-in shoe.",
       },
+      more: [`=CONDUIT.JOB.SCHEDULE(${ONE_RUN})`],
       refused: [`=CONDUIT.JOB.SCHEDULE(${WITHOUT_SIZE})`, "=CONDUIT.JOB.SCHEDULE(Runs[#All],Prices[#All])"],
     },
     "JOB.CHECKS": {
+      more: [`=CONDUIT.JOB.CHECKS(${ONE_RUN})`],
       refused: [`=CONDUIT.JOB.CHECKS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CHECKS(Runs[#All],Shoes[#All],1999)"],
     },
     "JOB.SETUP": {
+      more: [`=CONDUIT.JOB.SETUP(${ONE_RUN})`],
       refused: [
         `=CONDUIT.JOB.SETUP(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],{"Setting","Value";"Plane","diagonal"})',

@@ -1,10 +1,9 @@
 import { drawCounts } from "../../../src/drawing/drawCounts";
 import { bendCounts } from "../../../src/takeoff/bendCounts";
-import { GUIDE_TABLES } from "../tables";
+import { GUIDE_TABLES, ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
 
 const runs = GUIDE_TABLES.find(({ name }) => name === "Runs")!.rows;
-const WITHOUT_SIZE = '{"Run","Route";"A-1","up 36"}';
 
 /** Bends of the guide's runs by kind, as the table has them. */
 function countsByKind() {
@@ -22,12 +21,14 @@ export const takeoff: Family = {
   about: "What to buy, what it costs, how long it takes, and what has changed.",
   pages: {
     "JOB.TAKEOFF": {
+      more: [`=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`],
       refused: [
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Floor")',
       ],
     },
     "JOB.TRACE": {
+      more: [`=CONDUIT.JOB.TRACE(${ONE_RUN},"EMT 1/2 strap")`],
       refused: ['=CONDUIT.JOB.TRACE(Runs[#All],"EMT 9 strap")', '=CONDUIT.JOB.TRACE(Runs[#All],"")'],
     },
     "JOB.RULES": { refused: ['=CONDUIT.JOB.RULES({"Rule";"Saw kerf"})'] },
@@ -36,9 +37,11 @@ export const takeoff: Family = {
         draw: () => drawCounts(countsByKind(), { title: "Bends by kind" }),
         caption: "The same runs, counted by kind.",
       },
+      more: [`=CONDUIT.JOB.BENDS(${ONE_RUN},"Kind")`],
       refused: [`=CONDUIT.JOB.BENDS(${WITHOUT_SIZE})`, '=CONDUIT.JOB.BENDS(Runs[#All],"Color")'],
     },
     "JOB.CHANGES": {
+      more: [`=CONDUIT.JOB.CHANGES(${ONE_RUN},${ONE_RUN.replace("60", "72")})`],
       refused: [
         `=CONDUIT.JOB.CHANGES(${WITHOUT_SIZE},Runs[#All])`,
         `=CONDUIT.JOB.CHANGES(Issued[#All],${WITHOUT_SIZE})`,
