@@ -20,7 +20,8 @@ export async function evaluateFormulas(functions: FunctionSet, formulas: readonl
   const results = await evaluateIn(usual, functions, formulas);
   for (const [index, formula] of formulas.entries()) {
     const first = results[index]![0]![0]!;
-    if (isError(first) && first.code === "#SPILL!") results[index] = (await evaluateIn(full, functions, [formula]))[0]!;
+    const crowded = isError(first) && (first.code === "#SPILL!" || first.code === "#REF!");
+    if (crowded) results[index] = (await evaluateIn(full, functions, [formula]))[0]!;
   }
   return results;
 }

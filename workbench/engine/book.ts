@@ -1,4 +1,4 @@
-import { CommandType, type Injector, type IRange, IUndoRedoService, type IWorkbookData } from "@univerjs/core";
+import { CommandType, type Injector, type IRange, type IWorkbookData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
@@ -6,11 +6,13 @@ import type { FWorkbook } from "@univerjs/sheets/facade";
 import { Calculation } from "./calculation";
 import { CellRange } from "./range";
 import { Sheet } from "./sheet";
+import { UndoSteps } from "./undoSteps";
 
 /** An open workbook: sheets, cells, selection, undo and calculation. */
 export class Book {
   readonly calculation: Calculation;
   private readonly model: FormulaDataModel;
+  private readonly undoSteps: UndoSteps;
 
   constructor(
     readonly api: FUniver,
@@ -20,6 +22,7 @@ export class Book {
   ) {
     this.calculation = new Calculation(services);
     this.model = services.get(FormulaDataModel);
+    this.undoSteps = new UndoSteps(services, target.getId());
   }
 
   get id(): string {
@@ -94,20 +97,25 @@ export class Book {
 
   /** Runs changes as one step of undo. */
   async batch<T>(work: () => T | Promise<T>): Promise<T> {
-    const step = this.services.get(IUndoRedoService).__tempBatchingUndoRedo(this.id);
+    const end = this.beginStep();
     try {
       return await work();
     } finally {
-      step.dispose();
+      end();
     }
   }
 
+  /** Begins a step of undo; steps that overlap are one. Gives the way to end it. */
+  beginStep(): () => void {
+    return this.undoSteps.begin();
+  }
+
   async undo(): Promise<void> {
-    await this.api.undo();
+    await this.target.undo();
   }
 
   async redo(): Promise<void> {
-    await this.api.redo();
+    await this.target.redo();
   }
 
   /** Everything in the workbook, to be stored and opened again. */
