@@ -39,7 +39,7 @@ interface Printed {
 }
 
 /** Tables are cut short on a page. */
-const MOST_ROWS = 13;
+const MOST_ROWS = 21;
 
 /** Every formula of a page with what is printed for it. */
 function printedOn(id: string): Printed[] {

@@ -9,7 +9,7 @@ export const escape = escapeText;
 export const breakable = (name: string): string => escape(name).replace(/\./g, ".<wbr>");
 
 /** Rows of a table that the guide shows before it says how many more there are. */
-const MOST_ROWS = 12;
+const MOST_ROWS = 20;
 /** Longer texts are set as words: parted into lines, in the page's own type. */
 const LONG = 28;
 
