@@ -3,7 +3,7 @@ import { onSpan, pathSpans, pointAlong, samplePath } from "../geometry/span";
 import { along, type Vec3 } from "../geometry/vector";
 import type { ShowLength } from "./bendDimensions";
 import { fitTo } from "./fit";
-import { projection, viewWords, type Projection, type RunView } from "./projection";
+import { projection, viewWords, type AxisNames, type Projection, type RunView } from "./projection";
 import { labelLegs, numberBends } from "./runLabels";
 import { drawAxes, drawKey } from "./runKey";
 import type { Scene, Spot } from "./scene";
@@ -40,6 +40,12 @@ export interface RunOptions {
   readonly show: ShowLength;
   /** Bends to point out, counted from 1 through all pulls. */
   readonly highlight?: readonly number[];
+  /** What stands over the picture; the view in words when left out. */
+  readonly heading?: string;
+  /** Names of the directions where they are not the building's N, E and Up; null leaves them and the scale out. */
+  readonly axes?: AxisNames | null;
+  /** Most height of the run itself [px]; seven tenths of the width when left out. */
+  readonly maxHeight?: number;
 }
 
 /** Arc points no more than this apart [°]. */
@@ -49,16 +55,17 @@ const [THINNEST, THICKEST] = [2.5, 6];
 const MARGIN = 34;
 
 /** A whole run seen from above, from the side, or at any angle, to scale. */
-export function drawRun(run: RunDrawing, { view, width = 320, show, highlight = [] }: RunOptions): Scene {
+export function drawRun(run: RunDrawing, options: RunOptions): Scene {
+  const { view, width = 320, show, highlight = [], heading = viewWords(view), axes, maxHeight = width * 0.7 } = options;
   const sketch = new Sketch(width);
   const eye = projection(view);
   const points = run.pulls.flatMap(({ path }) => samplePath(path, STEP)).map(eye.flat);
-  sketch.paragraph(viewWords(view), "strong");
+  sketch.paragraph(heading, "strong");
   const fit = fitTo(points, {
     left: MARGIN,
     right: width - MARGIN,
     top: sketch.bottom + MARGIN,
-    maxHeight: width * 0.7,
+    maxHeight,
     maxScale: width / 12,
   });
   const page = (point: Vec3): Spot => fit.toPage(eye.flat(point));
@@ -70,9 +77,9 @@ export function drawRun(run: RunDrawing, { view, width = 320, show, highlight = 
   numberBends(sketch, run.pulls, page);
   const left = labelLegs(sketch, run.pulls, page, show);
   if (left.length) sketch.paragraph(sentence(`Not labeled: ${left.join("; ")}`));
-  drawAxes(sketch, eye, fit, show);
+  if (axes !== null) drawAxes(sketch, eye, fit, show, axes);
   drawKey(sketch, run.pulls);
-  return sketch.finish(`${run.name}: ${viewWords(view)}`, describe(run, show));
+  return sketch.finish(`${run.name}: ${heading}`, describe(run, show));
 }
 
 /** Straights and arcs, the farthest first; where a nearer one passes in front, a gap shows it. */
@@ -118,7 +125,8 @@ function pointOut(
 /** Boxes, couplings and straps. */
 function drawFittings(sketch: Sketch, pull: RunPull, page: (point: Vec3) => Spot, thickness: number): void {
   const { path, couplings = [], straps = [], start = "box", end = "box" } = pull;
-  const { developed } = pathParts(path);
+  const last = pathSpans(path).at(-1)!;
+  const developed = last.from + last.length;
   const across = (distance: number, half: number, style: "mark" | "solid", width: number): void => {
     const { point, direction } = pointAlong(path, Math.min(developed, Math.max(0, distance)));
     const [spot, ahead] = [page(point), page(along(point, direction, 1))];

@@ -16,6 +16,8 @@ export interface StickOptions {
   readonly width?: number;
   /** How lengths are written, with their unit. */
   readonly show: ShowLength;
+  /** False leaves out the distance under each mark, where a table beside the drawing has them. */
+  readonly distances?: boolean;
 }
 
 /** Thickness of the stick on the page: its length is to scale, its diameter is not. */
@@ -29,7 +31,7 @@ const ROW = LINE_HEIGHT + 14;
  * A straight stick with its pencil marks, its length to scale: over it the bend numbers with what to line up, under it
  * each mark's distance from the datum end with the hook's direction, at the bottom the cut length.
  */
-export function drawStick(stick: Stick, { width = 320, show }: StickOptions): Scene {
+export function drawStick(stick: Stick, { width = 320, show, distances = true }: StickOptions): Scene {
   const sketch = new Sketch(width);
   const marks = [...stick.marks].sort((a, b) => a.distance - b.distance);
   const [low, high] = [Math.min(0, ...marks.map(at)), Math.max(stick.cutLength, ...marks.map(at))];
@@ -49,7 +51,7 @@ export function drawStick(stick: Stick, { width = 320, show }: StickOptions): Sc
       "mark",
     );
   const words = marks.map((mark) => markWords(mark, show));
-  marks.forEach((mark, index) => drawRow(sketch, x(0), x(mark.distance), axis + STICK, words[index]!));
+  if (distances) marks.forEach((mark, index) => drawRow(sketch, x(0), x(mark.distance), axis + STICK, words[index]!));
   const bottom = sketch.bottom + 14;
   const ends = [x(0), x(stick.cutLength)].map((end): Spot => [end, axis + STICK / 2]);
   dimension(sketch, { from: ends[0]!, to: ends[1]!, axis: "across", at: bottom, text: `cut ${show(stick.cutLength)}` });

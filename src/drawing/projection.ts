@@ -42,12 +42,13 @@ function anglesOf(view: RunView): { azimuth: number; elevation: number } {
   return view === "isometric" ? ISOMETRIC : view;
 }
 
-/** The directions of the shop with their letters on a drawing. */
-export const AXES: readonly { readonly name: string; readonly way: Vec3 }[] = [
-  { name: "N", way: NORTH },
-  { name: "E", way: EAST },
-  { name: "Up", way: UP },
-];
+/** What north, east and up are called on a drawing. */
+export type AxisNames = readonly [north: string, east: string, up: string];
+
+export const BUILDING_AXES: AxisNames = ["N", "E", "Up"];
+
+/** Directions in the order of their names. */
+export const AXES: readonly Vec3[] = [NORTH, EAST, UP];
 
 const COMPASS = ["north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"] as const;
 

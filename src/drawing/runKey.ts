@@ -3,7 +3,7 @@ import type { ShowLength } from "./bendDimensions";
 import { arrowhead } from "./dimension";
 import type { RunPull } from "./drawRun";
 import type { Fit } from "./fit";
-import { AXES, type Projection } from "./projection";
+import { AXES, BUILDING_AXES, type AxisNames, type Projection } from "./projection";
 import type { Spot } from "./scene";
 import { EDGE, type Sketch } from "./sketch";
 import { move, spread, toward } from "./spots";
@@ -20,12 +20,18 @@ const [ARM, BAR] = [30, 90];
  * Which way north, east and up lie, and how long things are: a scale bar where the picture shows a plane of the shop
  * truly, else the length of the axes' arms.
  */
-export function drawAxes(sketch: Sketch, eye: Projection, fit: Fit, show: ShowLength): void {
+export function drawAxes(
+  sketch: Sketch,
+  eye: Projection,
+  fit: Fit,
+  show: ShowLength,
+  names: AxisNames = BUILDING_AXES,
+): void {
   const flat = eye.elevation % 90 === 0;
   const arm = roundLength((flat ? 22 : ARM) / fit.scale);
-  const arms = AXES.map(({ name, way }) => {
+  const arms = AXES.map((way, index) => {
     const [x, y] = eye.flat(lengthen(way, arm * fit.scale));
-    return { name, tip: [x, -y] as Spot };
+    return { name: names[index] ?? "", tip: [x, -y] as Spot };
   }).filter(({ tip }) => spread([0, 0], tip) > 4);
   const [left, high] = [Math.min(0, ...arms.map(({ tip }) => tip[0])), Math.min(0, ...arms.map(({ tip }) => tip[1]))];
   const origin: Spot = [EDGE + 14 - left, sketch.bottom + 22 - high];
@@ -36,10 +42,13 @@ export function drawAxes(sketch: Sketch, eye: Projection, fit: Fit, show: ShowLe
     arrowhead(sketch, end, [-way[0], -way[1]], 6);
     sketch.text(name, move(end, way, 4 + 6 * Math.abs(way[1]) + (textWidth(name) / 2) * Math.abs(way[0])), "middle");
   }
-  const right = Math.max(origin[0], ...arms.map(({ tip }) => origin[0] + tip[0])) + 28;
+  const right = origin[0] + Math.max(0, ...arms.map(({ name, tip }) => tip[0] + textWidth(name) * across(tip))) + 18;
   if (flat) scaleBar(sketch, [right, origin[1]], roundLength(BAR / fit.scale), fit.scale, show);
   else sketch.text(`arms ${show(arm)} long`, [right, origin[1]], "start");
 }
+
+/** How much of its own width a name takes beyond the tip of its arm. */
+const across = ([x, y]: Spot): number => (x > 0 ? (1 + x / Math.hypot(x, y)) / 2 : 0.5);
 
 const roundLength = (most: number): number =>
   ROUND_LENGTHS.filter((length) => length <= most).at(-1) ?? ROUND_LENGTHS[0]!;

@@ -6,7 +6,7 @@ import { markFor, type Hook, type LineUp } from "./marks";
 import type { Run } from "./runsTable";
 import type { Shoe } from "./shoe";
 import { shapeChecks, type ShapeCheck } from "./ticketChecks";
-import { bendNotes, pieceNotes } from "./ticketNotes";
+import { bendNotes, endsOf } from "./ticketNotes";
 import { ticketPath } from "./ticketPath";
 
 /** One bend of a ticket, in bending order. */
@@ -47,7 +47,8 @@ export interface Ticket {
   readonly coupledAfter: boolean;
   readonly join?: TicketJoin;
   readonly checks: readonly ShapeCheck[];
-  readonly notes: readonly string[];
+  /** What the ends go to, in words: a box, the panel that From names, a coupling to another piece. */
+  readonly ends: { readonly datum: string; readonly far: string };
   /** The finished piece, laid out as {@link ticketPath} tells. */
   readonly path: Path;
 }
@@ -68,7 +69,7 @@ export function ticketOf(built: BuiltRun, piece: Piece): Ticket {
     coupledAfter: piece.coupledAfter,
     ...(join ? { join } : {}),
     checks: shapeChecks(piece, path, shoe.outsideDiameter),
-    notes: pieceNotes(built, piece),
+    ends: endsOf(built, piece),
     path,
   };
 }

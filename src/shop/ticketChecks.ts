@@ -105,7 +105,7 @@ function endChecks({ points }: Path): ShapeCheck[] {
   return [
     { what: "End to end, center to center", is: [norm(end)] },
     {
-      what: "Far end from the datum end, with the first straight level and bend 1 pointing up, seen from the datum end",
+      what: "Far end, seen from the datum end with the first straight level and bend 1 up",
       is: [...way(end[0], "ahead", "back"), ...way(end[2], "up", "down"), ...way(end[1], "left", "right")].slice(0, -1),
     },
   ];

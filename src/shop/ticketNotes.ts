@@ -12,17 +12,13 @@ export function bendNotes(built: BuiltRun, piece: Piece, index: number): string[
   return notes;
 }
 
-/** What the ends of a piece go to. */
-export function pieceNotes(built: BuiltRun, piece: Piece): string[] {
+/** What each end of a piece goes to, in words; empty where nothing is said. */
+export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: string } {
   const { from, to } = built.run;
   const [isFirst, isLast] = [piece.pull === 1, piece.pull === built.pulls.length];
-  return [
-    endNote("datum", piece.coupledBefore, piece.number - 1, isFirst ? from : "box"),
-    endNote("far", piece.coupledAfter, piece.number + 1, isLast ? to : "box"),
-  ].filter((note) => note !== "");
-}
-
-function endNote(end: string, coupled: boolean, neighbor: number, goesTo: string): string {
-  if (coupled) return `the ${end} end couples to piece ${neighbor}`;
-  return goesTo === "" ? "" : `the ${end} end goes to ${goesTo === "box" ? "a box" : goesTo}`;
+  const couples = (neighbor: number): string => `couples to piece ${neighbor}`;
+  return {
+    datum: piece.coupledBefore ? couples(piece.number - 1) : isFirst ? from : "a box",
+    far: piece.coupledAfter ? couples(piece.number + 1) : isLast ? to : "a box",
+  };
 }

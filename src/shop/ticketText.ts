@@ -21,13 +21,14 @@ export function ticketText(ticket: Ticket, { style = "feet", exact = false }: Ti
   return [
     `RUN ${run.name}`,
     `Piece ${ticket.piece} of ${ticket.pieces}; make ${run.quantity}`,
-    ...[run.job && `Job: ${run.job}`, run.area && `Area: ${run.area}`].filter(Boolean),
+    ...facts({ Job: run.job, Area: run.area }),
     `Conduit: ${run.raceway} ${run.size}`,
-    `Shoe: ${words.shoe(ticket)}`,
+    `Shoe: ${words.shoe(ticket)} (${ticket.shoe.source})`,
     `Cut length: ${words.measure(ticket.cutLength)}`,
+    ...facts({ "Datum end": ticket.ends.datum, "Far end": ticket.ends.far }),
     "",
     ...bendLines(ticket, words),
-    ...section("Notes:", words.notes(ticket)),
+    ...(ticket.join ? [`Coupled on: ${words.join(ticket.join)}`, ""] : []),
     ...section("Check the finished piece:", words.checks(ticket)),
     ...section("Caution:", TICKET_CAUTIONS),
   ].join("\n");
@@ -47,6 +48,9 @@ const bendText = (bend: TicketBend, before: TicketBend | undefined, words: Ticke
   `  Dial: ${words.dial(bend)}, for a finished ${words.degrees(bend.angle)}`,
   ...bend.notes.map((note) => `  Note: ${note}`),
 ];
+
+const facts = (values: Readonly<Record<string, string>>): string[] =>
+  Object.entries(values).flatMap(([name, value]) => (value === "" ? [] : [`${name}: ${value}`]));
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ""];

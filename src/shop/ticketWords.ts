@@ -1,6 +1,6 @@
 import { formatLength, type LengthStyle } from "../units/formatLength";
 import { show, showDegrees } from "../units/show";
-import type { Ticket, TicketBend } from "./ticket";
+import type { Ticket, TicketBend, TicketJoin } from "./ticket";
 import { turnWords } from "./turnWords";
 
 /** Decimals of lengths and degrees in an exact text: under a millionth of an inch at the end of any run. */
@@ -19,7 +19,8 @@ export interface TicketWriter {
   dial(bend: TicketBend): string;
   turn(bend: TicketBend, before: TicketBend | undefined): string;
   shoe(ticket: Ticket): string;
-  notes(ticket: Ticket): string[];
+  /** How the piece is rolled in its coupling. */
+  join(join: TicketJoin): string;
   checks(ticket: Ticket): string[];
 }
 
@@ -38,13 +39,15 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
     turn: (bend, before) => turnWords(bend.roll, bend.hook, before?.hook, exact ? EXACT : 2),
     shoe: ({ shoe }) => {
       const digits = exact ? EXACT : 4;
-      const springback = `springback ${showDegrees(shoe.springback, digits)}, dial starts at ${degrees(shoe.dialStart)}`;
-      return (
-        `radius ${decimals(shoe.radius, digits)}, deduct ${decimals(shoe.deduct, digits)}, outside diameter ` +
-        `${decimals(shoe.outsideDiameter, digits)}, ${springback} (${shoe.source})`
-      );
+      return [
+        `radius ${decimals(shoe.radius, digits)}`,
+        `deduct ${decimals(shoe.deduct, digits)}`,
+        `outside diameter ${decimals(shoe.outsideDiameter, digits)}`,
+        `springback ${showDegrees(shoe.springback, digits)}`,
+        `dial starts at ${degrees(shoe.dialStart)}`,
+      ].join(", ");
     },
-    notes: ({ notes, join }) => [...notes, ...(join ? [joinWords(join.piece, join.roll, degrees)] : [])],
+    join: ({ piece, roll }) => joinWords(piece, roll, degrees),
     checks: ({ checks }) =>
       checks.map(
         ({ what, is }) => `${what}: ${is.map((part) => (typeof part === "number" ? length(part) : part)).join("")}`,
@@ -58,5 +61,5 @@ function joinWords(piece: number, roll: number, degrees: (value: number) => stri
   const where =
     turned === "0°" ? "points the same way as" : turned === "180°" ? "points opposite to" : `points ${turned} ${way}`;
   const seen = turned === "0°" || turned === "180°" ? "" : ", seen from the datum end";
-  return `coupled on, bend 1 ${where} the last bend of piece ${piece}${seen}`;
+  return `bend 1 ${where} the last bend of piece ${piece}${seen}`;
 }

@@ -79,7 +79,7 @@ describe("random runs in three dimensions, made from the words of their tickets"
         const texts = textsOf(built, { exact: true });
         for (const words of texts
           .join("\n")
-          .match(/toward the \w+ end|swap|counterclockwise|(?<!counter)clockwise|star|notch|coupled on/g) ?? []) {
+          .match(/toward the \w+ end|swap|counterclockwise|(?<!counter)clockwise|star|notch|Coupled on/g) ?? []) {
           seen.set(words, (seen.get(words) ?? 0) + 1);
         }
         expect(off(texts, built)).toBeLessThan(EXACT);
@@ -97,7 +97,7 @@ describe("random runs in three dimensions, made from the words of their tickets"
       "counterclockwise",
       "star",
       "notch",
-      "coupled on",
+      "Coupled on",
     ]) {
       expect({ words, often: (seen.get(words) ?? 0) > 20 }).toEqual({ words, often: true });
     }
@@ -137,7 +137,7 @@ describe("one flipped word is noticed", () => {
   test.each([
     ["clockwise for counterclockwise", " counterclockwise, seen", " clockwise, seen"],
     ["counterclockwise for clockwise", "° clockwise, seen", "° counterclockwise, seen"],
-    ["another way round where it is coupled on", "° clockwise from the last", "° counterclockwise from the last"],
+    ["another way round where it is Coupled on", "° clockwise from the last", "° counterclockwise from the last"],
     ["a half turn left out", "Turn: turn 180°", "Turn: do not turn; slide to the mark"],
     ["a half turn too many", "; then turn", "; turn 180°; then turn"],
     ["arrow for star", "Line up: star", "Line up: arrow"],

@@ -32,7 +32,7 @@ export function readTicket(text: string): PrintedTicket {
     /^Shoe: radius (.+?), deduct (.+?), outside diameter (.+?), springback (.+?)°, dial starts at (.+?)° /m,
   );
   const starts = lines.flatMap((line, index) => (/^Bend \d/.test(line) ? [index] : []));
-  const coupled = /^- the datum end couples to piece (\d+)$/m.exec(text);
+  const coupled = /^Datum end: couples to piece (\d+)$/m.exec(text);
   return {
     run: find(text, /^RUN (.+)$/m)[0]!,
     piece: Number(find(text, /^Piece (\d+) of \d+; make \d+$/m)[0]),
@@ -62,7 +62,7 @@ function readBend(lines: readonly string[], number: number): PrintedBend {
 }
 
 function readJoin(text: string): number {
-  const line = /^- coupled on, bend 1 points (.+) the last bend of piece \d+(, seen from the datum end)?$/m.exec(
+  const line = /^Coupled on: bend 1 points (.+) the last bend of piece \d+(, seen from the datum end)?$/m.exec(
     text,
   )?.[1];
   if (line === undefined || line === "the same way as") return 0;

@@ -1,0 +1,64 @@
+import { escapeText } from "../../src/drawing/toSvg";
+import type { Ticket } from "../../src/shop/ticket";
+import type { LengthStyle } from "../../src/units/formatLength";
+import type { LotPlan } from "../totals/cutWork";
+import { cutSheetHtml } from "./cutSheetHtml";
+import { PAGE_CSS } from "./paperCss";
+import { ticketHtml, type TicketLook } from "./ticketHtml";
+import { ticketStrings } from "./ticketStrings";
+
+const t = ticketStrings.ticket;
+
+export interface PrintOptions {
+  readonly style: LengthStyle;
+  /** Small pieces share a page. */
+  readonly together: boolean;
+  /** Day of printing, as the person's language writes it. */
+  readonly day: string;
+  readonly lots?: readonly LotPlan[];
+  readonly notCut?: readonly string[];
+}
+
+/**
+ * Drawings for a page 186 mm wide: the letters of a drawing 450 px wide come out at 14 pt. The more marks or the more
+ * pieces on a page, the smaller they are drawn; the table beside them keeps its size.
+ */
+const ALONE = { stickWidth: (marks: number) => (marks < 3 ? 450 : 560), shapeWidth: 280 };
+const TOGETHER = { stickWidth: () => 620, shapeWidth: 310 };
+
+/** A whole page of HTML, complete in itself: tickets, then the cutting sheet. Prints clean on A4 and Letter. */
+export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {
+  const { together, style, day, lots = [], notCut = [] } = options;
+  const look: TicketLook = { style, ...(together ? TOGETHER : ALONE) };
+  const title = titleOf(tickets);
+  const sheets = tickets.map((ticket, index) => {
+    const { run, piece, pieces } = ticket;
+    const left = [run.name, t.piece(piece, pieces), run.job, run.area].filter(Boolean).join(" · ");
+    const right = `${t.number(index + 1, tickets.length)} · ${t.printed(day)}`;
+    return sheet(left, right, ticketHtml(ticket, look));
+  });
+  if (lots.length + notCut.length > 0) {
+    const left = [ticketStrings.cuts.title, tickets[0]?.run.job ?? ""].filter(Boolean).join(" · ");
+    sheets.push(sheet(left, t.printed(day), cutSheetHtml(lots, notCut, style), " rlt-cutpage"));
+  }
+  return [
+    `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeText(title)}</title>`,
+    `<style>${PAGE_CSS}</style></head>`,
+    `<body${together ? ` class="rlt-together"` : ""}>`,
+    ...sheets,
+    "</body></html>",
+  ].join("\n");
+}
+
+/** Tickets of one job are named for it. */
+export function titleOf(tickets: readonly Ticket[]): string {
+  const jobs = new Set(tickets.map(({ run }) => run.job));
+  return ticketStrings.title(jobs.size === 1 ? [...jobs][0]! : "");
+}
+
+/** The head row stands on every page that a ticket runs over. */
+const sheet = (left: string, right: string, body: string, more = ""): string =>
+  [
+    `<table class="rlt-page${more}" role="presentation"><thead><tr><td>${escapeText(left)}`,
+    `<span>${escapeText(right)}</span></td></tr></thead><tbody><tr><td>${body}</td></tr></tbody></table>`,
+  ].join("");
