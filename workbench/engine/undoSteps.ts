@@ -5,41 +5,39 @@ import { type Injector, IUndoRedoService, type IUndoRedoItem } from "@univerjs/c
  * which fails where one builds on another.)
  */
 export class UndoSteps {
-  private readonly undo: IUndoRedoService;
   private open = 0;
   private gathered: IUndoRedoItem[] = [];
+  private readonly push: (item: IUndoRedoItem) => void;
 
   constructor(
     services: Injector,
     private readonly bookId: string,
   ) {
-    this.undo = services.get(IUndoRedoService);
+    const undo = services.get(IUndoRedoService);
+    this.push = undo.pushUndoRedo.bind(undo);
+    const gatherOrPush = (item: IUndoRedoItem) =>
+      this.open > 0 && item.unitID === bookId ? void this.gathered.push(item) : this.push(item);
+    // Defined, not assigned: what the services hand out is a stand-in whose methods are kept apart from the object.
+    Object.defineProperty(undo, "pushUndoRedo", { value: gatherOrPush, configurable: true, writable: true });
   }
 
   /** Begins a step; steps that overlap are one. Gives the way to end it. */
   begin(): () => void {
-    if (this.open++ === 0) this.gather();
+    this.open += 1;
     let ended = false;
     return () => {
       if (ended) return;
       ended = true;
-      if (--this.open === 0) this.push();
+      this.open -= 1;
+      if (this.open === 0) this.pushGathered();
     };
   }
 
-  private gather(): void {
-    const { undo } = this;
-    const push = undo.pushUndoRedo.bind(undo);
-    undo.pushUndoRedo = (item) => (item.unitID === this.bookId ? void this.gathered.push(item) : push(item));
-  }
-
-  private push(): void {
-    // Only the wrapper of this object goes; the grid's own method shows again.
-    delete (this.undo as Partial<IUndoRedoService>).pushUndoRedo;
+  private pushGathered(): void {
     const items = this.gathered;
     this.gathered = [];
     if (items.length === 0) return;
-    this.undo.pushUndoRedo({
+    this.push({
       unitID: this.bookId,
       redoMutations: items.flatMap(({ redoMutations }) => redoMutations),
       undoMutations: [...items].reverse().flatMap(({ undoMutations }) => undoMutations),

@@ -5,6 +5,7 @@ import type { RequestContext } from "./requestContext";
 /** Several objects of one kind; which ones there are is known once `items` is loaded and synced. */
 export abstract class Collection<Item extends { load(names?: string): unknown }> extends ClientObject<true> {
   protected override readonly readers: Readers = {};
+  private readonly asked = new Set<string>();
   private made: Item[] | undefined;
 
   constructor(
@@ -22,10 +23,10 @@ export abstract class Collection<Item extends { load(names?: string): unknown }>
 
   /** "items/name" and "name" both ask for the name of each item, "items" for all that each has. */
   protected override loadPath(path: string): void {
-    const names = path.replace(/^items(\/|$)/, "");
+    this.asked.add(path.replace(/^items(\/|$)/, ""));
     this.requests.read(() => {
       this.made = this.list();
-      for (const item of this.made) item.load(names === "" ? undefined : names);
+      for (const item of this.made) for (const names of this.asked) item.load(names === "" ? undefined : names);
     });
   }
 }

@@ -9,7 +9,9 @@ class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataVa
     rule: () => {
       const found = this.target.cells.native.getDataValidation();
       const source = found?.rule.formula1;
-      return source ? { list: { source: listOf(source).join(","), inCellDropDown: found.rule.showDropDown !== false } } : {};
+      return source
+        ? { list: { source: listOf(source).join(","), inCellDropDown: found.rule.showDropDown !== false } }
+        : {};
     },
   };
 
@@ -18,7 +20,8 @@ class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataVa
   }
   set rule(rule: Excel.DataValidationRule) {
     const source = rule.list?.source;
-    if (typeof source !== "string" || source.startsWith("=")) throw notImplemented("rules other than lists written out");
+    if (typeof source !== "string" || source.startsWith("="))
+      throw notImplemented("rules other than lists written out");
     const { api } = this.requests.host.book;
     this.change("rule", rule, ({ cells }) => {
       const list = api.newDataValidation().requireValueInList(source.split(","), false, rule.list?.inCellDropDown);

@@ -1,13 +1,10 @@
-import { IUndoRedoService } from "@univerjs/core";
 import type { Book } from "../engine";
 import { WorkbookSettings } from "./workbookSettings";
 
-/** One open workbook behind the Office objects: whose turn it is, and where a step of undo begins and ends. */
+/** One open workbook behind the Office objects: its settings, and whose turn it is. */
 export class Host {
   readonly settings: WorkbookSettings;
   private last: Promise<unknown> = Promise.resolve();
-  private writers = 0;
-  private endStep: (() => void) | null = null;
 
   constructor(readonly book: Book) {
     this.settings = new WorkbookSettings(book);
@@ -18,18 +15,5 @@ export class Host {
     const turn = this.last.then(batch);
     this.last = turn.catch(() => undefined);
     return turn;
-  }
-
-  /** Begins a step of undo; runs that overlap share one. Gives the way to end it. */
-  beginStep(): () => void {
-    if (this.writers++ === 0) {
-      const step = this.book.services.get(IUndoRedoService).__tempBatchingUndoRedo(this.book.id);
-      this.endStep = () => step.dispose();
-    }
-    return () => {
-      if (--this.writers > 0) return;
-      this.endStep?.();
-      this.endStep = null;
-    };
   }
 }

@@ -8,7 +8,8 @@ export function loadPaths(names: LoadNames | undefined): string[] | null {
   if (Array.isArray(names)) return (names as string[]).flatMap(split);
   return Object.entries(names).flatMap(([name, wanted]): string[] => {
     if (name === "select" || name === "expand") return loadPaths(wanted as LoadNames) ?? [];
-    if (typeof wanted === "object" && wanted !== null) return (loadPaths(wanted as object) ?? []).map((path) => `${name}/${path}`);
+    if (typeof wanted === "object" && wanted !== null)
+      return (loadPaths(wanted as object) ?? []).map((path) => `${name}/${path}`);
     return wanted === true ? [name] : [];
   });
 }

@@ -2,7 +2,10 @@
 export type OfficeErrorCode = `${Excel.ErrorCodes}` | "PropertyNotLoaded" | "InvalidRequestContext";
 
 /** What Excel throws when it refuses: told apart by `code`. */
-export class OfficeError extends Error implements Pick<OfficeExtension.Error, "name" | "message" | "code" | "debugInfo"> {
+export class OfficeError
+  extends Error
+  implements Pick<OfficeExtension.Error, "name" | "message" | "code" | "debugInfo">
+{
   override readonly name = "RichApi.Error";
   readonly debugInfo: Pick<OfficeExtension.DebugInfo, "code" | "message" | "errorLocation">;
 

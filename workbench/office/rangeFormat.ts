@@ -11,7 +11,10 @@ class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeForm
 
   get font(): Excel.RangeFont {
     return this.part("font", () =>
-      whole<Excel.RangeFont>(new RangeFontPart(this.requests, { find: () => this.target, what: "a font" }), "RangeFont"),
+      whole<Excel.RangeFont>(
+        new RangeFontPart(this.requests, { find: () => this.target, what: "a font" }),
+        "RangeFont",
+      ),
     );
   }
 

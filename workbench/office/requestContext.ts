@@ -30,7 +30,7 @@ export class RequestContext implements Pick<Excel.RequestContext, "workbook" | "
   /** Changes the workbook at the next sync, as part of this run's one step of undo. */
   write(action: Action): void {
     this.later(async () => {
-      this.endStep ??= this.host.beginStep();
+      this.endStep ??= this.host.book.beginStep();
       await action();
     });
   }

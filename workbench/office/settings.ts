@@ -3,7 +3,10 @@ import { Collection } from "./collection";
 import type { RequestContext } from "./requestContext";
 import { whole } from "./whole";
 
-class SettingPart extends ClientObject<string> implements Pick<Excel.Setting, "delete" | "isNullObject" | "key" | "value"> {
+class SettingPart
+  extends ClientObject<string>
+  implements Pick<Excel.Setting, "delete" | "isNullObject" | "key" | "value">
+{
   protected override readonly readers: Readers = {
     key: () => this.target,
     value: () => this.requests.host.settings.get(this.target),

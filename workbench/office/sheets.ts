@@ -15,7 +15,8 @@ export function addSheet(book: Book, name = nextName(book)): Sheet {
 
 /** Refuses a name that Excel refuses. */
 export function checkSheetName(book: Book, name: string): void {
-  if (name === "" || name.length > 31 || /[[\]:*?/\\]|^'|'$/.test(name)) throw invalidArgument(`"${name}" names no worksheet.`);
+  if (name === "" || name.length > 31 || /[[\]:*?/\\]|^'|'$/.test(name))
+    throw invalidArgument(`"${name}" names no worksheet.`);
   if (book.findSheet(name)) throw new OfficeError("ItemAlreadyExists", `There is a worksheet named ${name} already.`);
 }
 

@@ -8,14 +8,7 @@ import { whole } from "./whole";
 import { worksheetOf } from "./worksheet";
 
 type Members =
-  | "getDataBodyRange"
-  | "getHeaderRowRange"
-  | "getRange"
-  | "id"
-  | "isNullObject"
-  | "name"
-  | "rows"
-  | "worksheet";
+  "getDataBodyRange" | "getHeaderRowRange" | "getRange" | "id" | "isNullObject" | "name" | "rows" | "worksheet";
 
 /** How a table is found (its id), and whether this very run made it. */
 export interface FindingTable extends Finding<string> {
@@ -55,11 +48,19 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
   }
 
   get worksheet(): Excel.Worksheet {
-    return this.part("worksheet", () => worksheetOf(this.requests, { find: () => this.sheet, what: "the table's worksheet" }));
+    return this.part("worksheet", () =>
+      worksheetOf(this.requests, { find: () => this.sheet, what: "the table's worksheet" }),
+    );
   }
 
   get rows(): Excel.TableRowCollection {
-    return this.part("rows", () => tableRowsOf(this.requests, () => this.info, () => this.sheet));
+    return this.part("rows", () =>
+      tableRowsOf(
+        this.requests,
+        () => this.info,
+        () => this.sheet,
+      ),
+    );
   }
 
   getRange(): Excel.Range {

@@ -1,4 +1,10 @@
-import { customNameCharacterCheck, generateRandomId, type IMutationInfo, ICommandService, IUndoRedoService } from "@univerjs/core";
+import {
+  customNameCharacterCheck,
+  generateRandomId,
+  type IMutationInfo,
+  ICommandService,
+  IUndoRedoService,
+} from "@univerjs/core";
 import {
   AddSheetTableMutation,
   DeleteSheetTableMutation,
@@ -18,13 +24,20 @@ export const listTables = (book: Book): TableInfo[] => book.native.getTableList(
 /** By name, in any case, or by id. */
 export function findTable(book: Book, key: string): TableInfo | null {
   const tables = listTables(book);
-  return tables.find(({ name }) => name.toLowerCase() === key.toLowerCase()) ?? tables.find(({ id }) => id === key) ?? null;
+  return (
+    tables.find(({ name }) => name.toLowerCase() === key.toLowerCase()) ?? tables.find(({ id }) => id === key) ?? null
+  );
 }
 
 /** Makes cells a table, its first row the headers, under the next free name. Gives the table's id. */
 export function addTable(book: Book, cells: CellRange): string {
   const { row, column, rows, columns } = cells.place;
-  const range: ITableRange = { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
+  const range: ITableRange = {
+    startRow: row,
+    endRow: row + rows - 1,
+    startColumn: column,
+    endColumn: column + columns - 1,
+  };
   const subUnitId = cells.native.getSheetId();
   if (rows < 2) throw invalidArgument("a table needs a row under its headers.");
   const other = listTables(book).find((table) => table.subUnitId === subUnitId && overlap(table.range, range));
@@ -43,7 +56,9 @@ export function addTable(book: Book, cells: CellRange): string {
 /** Renames a table. Formulas that speak of it follow, except of one that was made just now: there are none yet. */
 export function renameTable(book: Book, tableId: string, name: string, isNew: boolean): void {
   const table = findTable(book, tableId)!;
-  const taken = listTables(book).some((other) => other.id !== tableId && other.name.toLowerCase() === name.toLowerCase());
+  const taken = listTables(book).some(
+    (other) => other.id !== tableId && other.name.toLowerCase() === name.toLowerCase(),
+  );
   if (taken) throw new OfficeError("InvalidArgument", `There is a table named ${name} already.`);
   if (!customNameCharacterCheck(name, new Set())) throw invalidArgument(`"${name}" names no table.`);
   const where = { unitId: book.id, subUnitId: table.subUnitId, tableId };

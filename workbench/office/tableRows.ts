@@ -72,5 +72,9 @@ function extendValidations(sheet: Sheet, { range }: TableInfo, count: number): v
   }
 }
 
-export const tableRowsOf = (requests: RequestContext, info: () => TableInfo, sheet: () => Sheet): Excel.TableRowCollection =>
+export const tableRowsOf = (
+  requests: RequestContext,
+  info: () => TableInfo,
+  sheet: () => Sheet,
+): Excel.TableRowCollection =>
   whole<Excel.TableRowCollection>(new TableRowsPart(requests, info, sheet), "TableRowCollection");

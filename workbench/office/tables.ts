@@ -27,8 +27,10 @@ class TablesPart extends Collection<Excel.Table> implements Pick<Excel.TableColl
     const { book } = this.requests.host;
     let made: string | null = null;
     this.requests.write(() => {
-      const cells = typeof range === "string" ? (this.sheet?.().range(range) ?? book.range(range)) : areaOf(range).cells;
-      if (this.sheet && cells.sheetName !== this.sheet().name) throw invalidArgument("the range lies on another worksheet.");
+      const cells =
+        typeof range === "string" ? (this.sheet?.().range(range) ?? book.range(range)) : areaOf(range).cells;
+      if (this.sheet && cells.sheetName !== this.sheet().name)
+        throw invalidArgument("the range lies on another worksheet.");
       made = addTable(book, cells);
     });
     return tableOf(this.requests, { find: () => made, what: "the new table", isNew: true });

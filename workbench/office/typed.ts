@@ -40,7 +40,8 @@ export function fill(given: unknown, rows: number, columns: number, address: str
 /** What one value becomes in a cell of that format, and the format Excel gives the cell with it. */
 function typed(value: unknown, format: string): { cell: ICellData; format?: string } {
   if (typeof value === "boolean") return { cell: { ...blank, v: value ? 1 : 0, t: CellValueType.BOOLEAN } };
-  if (typeof value === "number" && Number.isFinite(value)) return { cell: { ...blank, v: value, t: CellValueType.NUMBER } };
+  if (typeof value === "number" && Number.isFinite(value))
+    return { cell: { ...blank, v: value, t: CellValueType.NUMBER } };
   if (typeof value !== "string") throw invalidArgument(`a cell cannot hold ${String(value)}.`);
   if (value === "") return { cell: blank };
   if (format === "@") return { cell: text(value) };

@@ -10,7 +10,8 @@ type Given = "load" | "context" | "toJSON" | "set" | "track" | "untrack";
 export function whole<T extends object>(part: Partial<Omit<T, Given>>, name: string): T {
   return new Proxy(part, {
     get(target, member, receiver) {
-      if (member in target || typeof member === "symbol" || passive.has(member)) return Reflect.get(target, member, receiver);
+      if (member in target || typeof member === "symbol" || passive.has(member))
+        return Reflect.get(target, member, receiver);
       throw missing(name, member);
     },
     set(target, member, value, receiver) {

@@ -1,4 +1,10 @@
-import { CommandType, type ICommand, ICommandService, IResourceManagerService, UniverInstanceType } from "@univerjs/core";
+import {
+  CommandType,
+  type ICommand,
+  ICommandService,
+  IResourceManagerService,
+  UniverInstanceType,
+} from "@univerjs/core";
 import type { Book } from "../engine";
 
 /** Where the settings lie in the saved workbook. */

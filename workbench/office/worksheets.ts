@@ -43,7 +43,9 @@ class WorksheetsPart extends Collection<Excel.Worksheet> implements Pick<Excel.W
 
   get onChanged(): OfficeExtension.EventHandlers<Excel.WorksheetChangedEventArgs> {
     const { book } = this.requests.host;
-    return officeEvent<ChangedArgs, Excel.WorksheetChangedEventArgs>(this.requests, (tell) => onCellsChanged(book, tell));
+    return officeEvent<ChangedArgs, Excel.WorksheetChangedEventArgs>(this.requests, (tell) =>
+      onCellsChanged(book, tell),
+    );
   }
 
   private find(key: string): Sheet | null {
