@@ -9,6 +9,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const { demoJson } = require("./tools/demoJson.cjs");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 
 const root = __dirname;
@@ -122,6 +123,7 @@ function taskpane(mode) {
         patterns: [
           { ...officeJs, globOptions: { ignore: notForExcel } },
           { from: from("taskpane", "icons"), to: "icons" },
+          { from: from("workbench", "demo", "ferryTerminal.ts"), to: "demo.json", transform: demoJson },
         ],
       }),
       functionsInPane,

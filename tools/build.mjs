@@ -13,7 +13,7 @@ const common = ["webpack.config.cjs", "package-lock.json"];
 const sources = {
   functions: ["functions", "src", ...common],
   tools: ["workbench/engine", "workbench/commandLine", "workbench/workbook", "taskpane/workbook", "src", ...common],
-  taskpane: ["taskpane", "src", ...common],
+  taskpane: ["taskpane", "src", "workbench/demo", "tools/demoJson.cjs", ...common],
   workbench: ["workbench", "src", ...common],
 };
 

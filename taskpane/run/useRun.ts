@@ -3,9 +3,11 @@ import { RUN_COLUMNS } from "../../src/shop/runsTable";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
+import { appendRows } from "../workbook/appendRows";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
-import { freeRunName, runRowCells } from "../workbook/runRow";
+import { writtenRows } from "../workbook/rows";
+import { freeRunName } from "../workbook/runRow";
 
 export interface RunEntry {
   row: number;
@@ -57,11 +59,7 @@ export function useRun(): SelectedRun {
         Quantity: 1,
         ...given,
       };
-      const free = firstFreeRow(table.cells, runs);
-      const line = runRowCells(table.cells[0] ?? [], table.row + free, table.column, entries, names.Shoes);
-      if (free < table.cells.length) {
-        await workbook.writeCells({ sheet: table.sheet, row: table.row + free, column: table.column }, [line]);
-      } else await workbook.addRows(table.name, [line]);
+      const free = await appendRows(workbook, "Runs", table, [entries], names.Shoes);
       await reload();
       await selectRun(free);
     },
@@ -79,15 +77,9 @@ export function useRun(): SelectedRun {
   };
 }
 
-/** Rows in which the person has written anything under a column of ours. */
+/** The rows that hold anything, under the names people choose them by. */
 function listRuns(cells: readonly (readonly Cell[])[], places: ReadonlyMap<string, number>): RunEntry[] {
-  return cells.flatMap((line, row): RunEntry[] => {
-    const written = [...places.values()].some((place) => String(line[place] ?? "").trim() !== "");
-    if (row === 0 || !written) return [];
-    return [{ row, name: String(line[places.get("Run") ?? -1] ?? "").trim() || `row ${row}` }];
-  });
+  if (cells.length === 0) return [];
+  const nameOf = (row: number) => String(cells[row]?.[places.get("Run") ?? -1] ?? "").trim() || `row ${row}`;
+  return writtenRows(cells, RUN_COLUMNS).map((row) => ({ row, name: nameOf(row) }));
 }
-
-/** The first row after the last run: an empty row of the table, or the one under it. */
-const firstFreeRow = (cells: readonly unknown[], runs: readonly RunEntry[]): number =>
-  Math.min((runs.at(-1)?.row ?? 0) + 1, cells.length);

@@ -3,43 +3,48 @@ import { useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { useTask } from "../components/useTask";
+import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { useRun } from "../run/useRun";
 import { strings } from "../strings";
-import type { Rows } from "../workbook/newTables";
-import { runRowCells } from "../workbook/runRow";
-import { readDemoRuns } from "./demoJob";
+import { appendRows } from "../workbook/appendRows";
+import type { TableName } from "../workbook/items";
+import { columnsOf } from "../workbook/plan";
+import { writtenRows } from "../workbook/rows";
+import { readDemoJob } from "./demoJob";
 import type { SetUp } from "./useSetUp";
 
 const t = strings.start.demo;
 
-/** Opens the demo job: in new tables where there are none, else, when asked, under the runs that are there. */
+/**
+ * Opens the demo job: what the workbook lacks is made with the job in it; of the tables that are there Runs takes its
+ * rows below, when asked, and the others only when they are empty.
+ */
 export function DemoJob({ setUp }: { setUp: SetUp }) {
   const workbook = useWorkbook();
-  const { names, reload } = useLedger();
-  const { table, runs } = useRun();
+  const { names, tables, reload } = useLedger();
+  const { runs } = useRun();
   const task = useTask();
   const [step, setStep] = useState<"ready" | "asking" | "done">("ready");
 
-  const open = (place: (rows: Rows) => Promise<void>) =>
+  const open = () =>
     task.run(async () => {
-      const rows = await readDemoRuns().catch((error: Error) => {
+      const job = await readDemoJob().catch((error: Error) => {
         throw new Error(t.notFound(error.message));
       });
-      await place(rows);
+      await setUp.carryOut(job);
+      for (const [name, known] of Object.entries(tables) as [TableName, TableCells | undefined][]) {
+        const rows = job[name];
+        if (!known || !rows || (name !== "Runs" && writtenRows(known.cells, columnsOf(name)).length > 0)) continue;
+        await appendRows(workbook, name, known, rows, names.Shoes);
+      }
+      await reload();
       setStep("done");
     });
-  const addBelow = (rows: Rows): Promise<void> => {
-    if (!table) return setUp.carryOut(rows);
-    const headers = table.cells[0] ?? [];
-    const first = table.row + table.cells.length;
-    const lines = rows.map((row, index) => runRowCells(headers, first + index, table.column, row, names.Shoes));
-    return workbook.addRows(table.name, lines).then(reload);
-  };
   const start = () => {
     if (runs.length > 0) setStep("asking");
-    else void open(addBelow);
+    else void open();
   };
 
   return (
@@ -53,7 +58,7 @@ export function DemoJob({ setUp }: { setUp: SetUp }) {
           intent="warning"
           actions={
             <>
-              <Button size="small" appearance="primary" onClick={() => void open(addBelow)}>
+              <Button size="small" appearance="primary" onClick={() => void open()}>
                 {t.below}
               </Button>
               <Button size="small" onClick={() => setStep("ready")}>

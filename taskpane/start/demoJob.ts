@@ -1,11 +1,24 @@
-import type { Cell } from "../workbook/items";
+import { TABLES, type Cell, type TableName } from "../workbook/items";
 import type { Rows } from "../workbook/newTables";
 
-/** Rows of the demo job's Runs table. The file lies beside the pane; nothing is fetched from elsewhere. */
-export async function readDemoRuns(): Promise<Rows> {
+/** Rows for each table the demo job fills. */
+export type DemoRows = Partial<Record<TableName, Rows>>;
+
+/** The demo job's tables. The file lies beside the pane; nothing is fetched from elsewhere. */
+export async function readDemoJob(): Promise<DemoRows> {
   const response = await fetch("demo.json");
   if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-  const { runs } = (await response.json()) as { runs: Cell[][] };
-  const [headers = [], ...rows] = runs;
-  return rows.map((row) => Object.fromEntries(headers.map((header, place) => [String(header), row[place] ?? ""])));
+  const tables = (await response.json()) as Partial<Record<TableName, (Cell | null)[][]>>;
+  return Object.fromEntries(
+    TABLES.flatMap((name) => {
+      const [headers = [], ...rows] = tables[name] ?? [];
+      if (rows.length === 0) return [];
+      return [
+        [
+          name,
+          rows.map((row) => Object.fromEntries(headers.map((header, place) => [String(header), row[place] ?? ""]))),
+        ],
+      ];
+    }),
+  );
 }

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import type { Contents, Names } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
-import type { ResultName } from "../workbook/items";
+import type { ResultName, TableName } from "../workbook/items";
 import { newResult, newTable, type Rows } from "../workbook/newTables";
 import { isTable, plannedNames, planSetUp, type PlanItem } from "../workbook/plan";
 
@@ -11,8 +11,8 @@ export interface SetUp {
   names: Names | undefined;
   plan: PlanItem[];
   setPlan(plan: PlanItem[]): void;
-  /** Makes what is not there; `runs` are rows for a new Runs table. */
-  carryOut(runs?: Rows): Promise<void>;
+  /** Makes what is not there; new tables take the rows given for them. */
+  carryOut(rows?: Partial<Record<TableName, Rows>>): Promise<void>;
   look(): Promise<void>;
 }
 
@@ -32,15 +32,14 @@ export function useSetUp(): SetUp {
     void look().catch(() => undefined);
   }, [look, ledger.tables]);
 
-  const carryOut = async (runs: Rows = []) => {
+  const carryOut = async (rows: Partial<Record<TableName, Rows>> = {}) => {
     if (!found) return;
     const names = plannedNames(found.plan, found.names);
     const missing = found.plan.filter(({ there }) => !there);
+    if (missing.length === 0) return;
     await workbook.writeNames(names);
     await workbook.setUp(
-      missing.flatMap(({ item, sheet }) =>
-        isTable(item) ? [newTable(item, sheet.trim(), names, item === "Runs" ? runs : undefined)] : [],
-      ),
+      missing.flatMap(({ item, sheet }) => (isTable(item) ? [newTable(item, sheet.trim(), names, rows[item])] : [])),
       missing.flatMap(({ item, sheet }) => (isTable(item) ? [] : [newResult(item as ResultName, sheet.trim(), names)])),
     );
     await ledger.reload();

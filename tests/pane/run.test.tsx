@@ -52,7 +52,7 @@ test("a step typed here is in the cell; a route typed in the cell is here", asyn
 
 test("steps move and go by keyboard alone", async () => {
   const { user, sheet } = await openRuns();
-  screen.getByRole("textbox", { name: "Step 2" }).focus();
+  act(() => screen.getByRole("textbox", { name: "Step 2" }).focus());
   await user.keyboard("{Alt>}{ArrowUp}{/Alt}");
   await waitFor(() => expect(sheet.at(1, ROUTE)).toBe("east 12' 6\", up 4'"));
   expect(document.activeElement).toBe(screen.getByRole("textbox", { name: "Step 1" }));
@@ -63,7 +63,7 @@ test("steps move and go by keyboard alone", async () => {
 test("Delete in a step's words deletes words, not the step", async () => {
   const { user } = await openRuns();
   const first = screen.getByRole<HTMLInputElement>("textbox", { name: "Step 1" });
-  first.focus();
+  act(() => first.focus());
   first.setSelectionRange(0, 0);
   await user.keyboard("{Delete}");
   expect(steps()).toEqual(["p 4'", "east 12' 6\""]);

@@ -3,10 +3,14 @@ import { FakeBook, type Cell } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
 const DEMO = {
-  runs: [
+  Runs: [
     ["Run", "Job", "Raceway", "Size", "Route", "Quantity"],
     ["TH-01", "Ferry terminal", "EMT", "1/2", "up 10, east 8'", 4],
     ["TH-02", "Ferry terminal", "EMT", "1/2", "up 14, east 20, down 14", 2],
+  ],
+  Stock: [
+    ["Raceway", "Size", "Length", "On hand", "Price"],
+    ["EMT", "1/2", "10'", null, 7.4],
   ],
 };
 
@@ -33,6 +37,19 @@ test("the demo job opens in an empty workbook", async () => {
     ["Run", "Route"],
     ["TH-01", "up 10, east 8'"],
     ["TH-02", "up 14, east 20, down 14"],
+  ]);
+});
+
+test("in a workbook that is set up and empty, the demo job fills the empty rows and the empty tables", async () => {
+  const { book, user } = await showPane();
+  await user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  await user.click(screen.getByRole("button", { name: "Open the demo job" }));
+  await screen.findByText(/The demo job is in the workbook/);
+  expect(book.cellsOf("Runs").map((row) => row[0])).toEqual(["Run", "TH-01", "TH-02"]);
+  expect(book.cellsOf("Stock")).toEqual([
+    ["Raceway", "Size", "Length", "On hand", "Price"],
+    ["EMT", "1/2", "10'", "", 7.4],
   ]);
 });
 
