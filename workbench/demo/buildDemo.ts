@@ -16,6 +16,8 @@ import type { DemoBook, DemoCell, DemoSheet } from "./types";
 
 /** Empty room below and beside what a sheet holds. */
 const spare = { rows: 200, columns: 12 };
+/** Room for what a result sheet spills. */
+const spillRows = 1000;
 
 /** Makes the workbook data the engine opens from the demo's description. */
 export function buildDemo(demo: DemoBook): IWorkbookData {
@@ -56,11 +58,12 @@ function buildSheet(id: string, sheet: DemoSheet, styles: Record<string, IStyleD
       cellData[at]![column] = { ...cellOf(value), ...(style && at <= header ? { s: style } : own && { s: own }) };
     });
   });
+  if (sheet.result) formatSpill(id, sheet, styles, cellData);
   return {
     id,
     name: sheet.name,
     tabColor: sheet.color ?? "",
-    rowCount: sheet.rows.length + spare.rows,
+    rowCount: sheet.rows.length + (sheet.result ? spillRows : spare.rows),
     columnCount: sheet.columns.length + spare.columns,
     defaultRowHeight: 22,
     freeze: {
@@ -75,6 +78,19 @@ function buildSheet(id: string, sheet: DemoSheet, styles: Record<string, IStyleD
     columnData,
     cellData,
   };
+}
+
+/** The grid shows a spilled number in its column's format only where the cell itself has that format. */
+function formatSpill(
+  id: string,
+  sheet: DemoSheet,
+  styles: Record<string, IStyleData>,
+  cellData: Record<number, Record<number, ICellData>>,
+): void {
+  const formatted = sheet.columns.flatMap((_, column) => (styles[`${id}-${column}`] ? [column] : []));
+  for (let row = sheet.rows.length; row < sheet.rows.length + spillRows; row++) {
+    cellData[row] = Object.fromEntries(formatted.map((column) => [column, { s: `${id}-${column}` }]));
+  }
 }
 
 function cellOf(value: DemoCell): ICellData {

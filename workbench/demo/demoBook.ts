@@ -119,7 +119,7 @@ export const demoBook: DemoBook = {
       ...([320, 60, [90, "0.##"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const),
     ]),
     result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:J,Stock!A:E,Shoes!A:H)", [
-      ...[125, 55, 60, 90, 330, 90, 330, 420],
+      ...[125, 55, 60, 115, 420, 150, 330, 480],
     ]),
     result("Bend counts", '=CONDUIT.JOB.BENDS(Runs!A:J,"Area, Raceway, Size, Kind",Shoes!A:H,Labor!A:B)', [
       ...[120, 125, 60, 150, 80, [80, "0.00"] as const, 320],
