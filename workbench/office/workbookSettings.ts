@@ -57,8 +57,9 @@ export class WorkbookSettings {
     type: CommandType.MUTATION,
     handler: (_, params) => {
       if (!params) return false;
-      const { [params.key]: _old, ...others } = this.values;
-      this.values = params.value === undefined ? others : { ...others, [params.key]: params.value };
+      const values = { ...this.values, [params.key]: params.value };
+      if (params.value === undefined) delete values[params.key];
+      this.values = values;
       return true;
     },
   };
