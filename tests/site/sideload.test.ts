@@ -7,7 +7,7 @@ const id = "5b0b9e5e-6a1f-4a57-9f0c-6c2c6d3a71d4";
 
 /** Microsoft, "Sideload Office Add-ins on Mac": the wef folder in Excel's container. */
 test("on a Mac the manifest is copied where Excel looks", () => {
-  expect(planSideloading("darwin", "/Users/pat", "/work/manifest.xml", xml)).toMatchObject({
+  expect(planSideloading("darwin", "/Users/pat", "/home/pat/manifest.xml", xml)).toMatchObject({
     how: "copy",
     to: `/Users/pat/Library/Containers/com.microsoft.Excel/Data/Documents/wef/${id}.manifest.xml`,
   });
