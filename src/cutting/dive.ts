@@ -1,7 +1,7 @@
 import { BIN_TOLERANCE, generate } from "./generate";
 import { mainLast, placeDecreasing } from "./greedy";
 import { Master } from "./master";
-import { piecesLeft, takeFill, trimFill } from "./model";
+import { piecesLeft, restOf, takeFill, trimFill } from "./model";
 import type { Fill, FillCount, Model } from "./model";
 import type { Work } from "./work";
 
@@ -36,6 +36,7 @@ export function* dive(
   counts: readonly number[],
   noise: number,
   pace: number,
+  hold: number,
   settled: readonly FillCount[],
   tools: DiveTools,
 ): Generator<void, FillCount[] | undefined> {
@@ -54,9 +55,10 @@ export function* dive(
     available[fill.bin]! -= takeRepeated(fill, count, left, plan);
   };
 
-  for (;;) {
+  for (let held = hold; ; held = 0) {
     for (let place = 0; place < simplex.rows; place++) {
-      const whole = simplex.basis[place]! >= 0 ? Math.floor(simplex.x[place]! + 1e-4) : 0;
+      if (simplex.basis[place]! < 0) continue;
+      const whole = Math.floor(simplex.x[place]! + 1e-4 - held * random());
       if (whole >= 1) settle(place, whole);
     }
     const rest = placeDecreasing(model, left, [Infinity, ...available.slice(1)], order, "fullest");
@@ -98,22 +100,10 @@ export function* packRest(
   tools: DiveTools,
 ): Generator<void, FillCount[] | undefined> {
   const { random, work } = tools;
-  const items = [...left.keys()].filter((item) => left[item]! > 0);
-  const model: Model = {
-    weights: Int32Array.from(items, (item) => outer.weights[item]!),
-    demands: Int32Array.from(items, (item) => left[item]!),
-    bins: outer.bins,
-  };
-  const numberOf = new Map(items.map((item, k) => [item, k]));
-  const outward = (plan: readonly FillCount[]): FillCount[] =>
-    plan.map(({ fill, count }) => ({ fill: { ...fill, items: fill.items.map((item) => items[item]!) }, count }));
+  const { model, outward, inward } = restOf(outer, left);
   const master = new Master(model, work, random);
-  const proper = known.filter((fill) => fill.items.every((item, k) => left[item]! >= fill.copies[k]!));
-  const inward = proper.map((fill) => ({
-    fill: { ...fill, items: fill.items.map((item) => numberOf.get(item)!) },
-    count: 1,
-  }));
-  master.start([inward], available, known.length > 0 ? 0 : 3, random);
+  const proper = known.flatMap((fill) => inward(fill) ?? []).map((fill) => ({ fill, count: 1 }));
+  master.start([proper], available, known.length > 0 ? 0 : 3, random);
   const aim = available[0]!;
   const { end } = yield* generate(master, model.demands, available, { enough: aim, most: aim }, work);
   if (end === "hopeless" || end === "stopped" || master.simplex.value() > aim + BIN_TOLERANCE) return undefined;
@@ -121,7 +111,7 @@ export function* packRest(
   const root = master.simplex.save();
   for (let n = 0; n < TRIES && !work.over(); n++) {
     if (n > 0) master.simplex.restore(root);
-    const plan = yield* dive(master, available, n === 0 ? 0 : 0.4, PACES[n]!, [], inner);
+    const plan = yield* dive(master, available, n === 0 ? 0 : 0.4, PACES[n]!, n, [], inner);
     if (plan) return outward(plan);
   }
   return undefined;

@@ -74,3 +74,34 @@ export function piecesLeft(left: Int32Array): number {
   for (const count of left) sum += count;
   return sum;
 }
+
+/** The problem of what is left, and the way back to the items of the whole one. */
+export interface Rest {
+  model: Model;
+  /** Item of the whole model for each item of this one. */
+  items: number[];
+  /** A plan of the rest in the items of the whole. */
+  outward(plan: readonly FillCount[]): FillCount[];
+  /** A fill of the whole in the items of the rest; undefined when it holds more than is left. */
+  inward(fill: Fill): Fill | undefined;
+}
+
+/** Makes what is left a problem of its own. */
+export function restOf(whole: Model, left: Int32Array): Rest {
+  const items = [...left.keys()].filter((item) => left[item]! > 0);
+  const numberOf = new Map(items.map((item, k) => [item, k]));
+  return {
+    items,
+    model: {
+      weights: Int32Array.from(items, (item) => whole.weights[item]!),
+      demands: Int32Array.from(items, (item) => left[item]!),
+      bins: whole.bins,
+    },
+    outward: (plan) =>
+      plan.map(({ fill, count }) => ({ fill: { ...fill, items: fill.items.map((item) => items[item]!) }, count })),
+    inward: (fill) =>
+      fill.items.every((item, k) => left[item]! >= fill.copies[k]!)
+        ? { ...fill, items: fill.items.map((item) => numberOf.get(item)!) }
+        : undefined,
+  };
+}

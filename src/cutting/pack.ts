@@ -5,8 +5,9 @@ import { downsize } from "./downsize";
 import { generate } from "./generate";
 import { placeDecreasing, thriftyOrder } from "./greedy";
 import { Master } from "./master";
-import { planCost } from "./model";
-import type { FillCount, Model } from "./model";
+import { piecesLeft, planCost, restOf } from "./model";
+import type { FillCount, Model, Rest } from "./model";
+import { takePairs } from "./pairs";
 import { seededRandom } from "./random";
 import { fillAndDive, suitsFilling } from "./reach";
 import type { Work } from "./work";
@@ -16,6 +17,9 @@ export interface Packing {
   cost: number;
   /** Proven least cost. */
   bound: number;
+  /** Bins that some best plan has; the cuts are about the other pieces. */
+  pairs: FillCount[];
+  /** Prices by item of the whole model. */
   cuts: Cut[];
 }
 
@@ -27,13 +31,50 @@ const FILL_TRIES = 6;
 
 /** Packs everything at the least cost it can find and proves how low the cost can be at all. */
 export function* pack(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
+  if (model.bins.length > 1) return yield* search(model, seed, work);
+  const { pairs, left } = takePairs(model);
+  const rest = restOf(model, left);
+  work.add(20 * piecesLeft(model.demands) * model.weights.length);
+  const settled = planCost(model, pairs);
+  const greedy = greedyPlans(model)[0]!;
+  const whole = (part: Packing): Packing => {
+    const plan = [...pairs, ...rest.outward(part.plan)];
+    const cost = settled + part.cost;
+    const best = cost <= planCost(model, greedy) ? { plan, cost } : { plan: greedy, cost: planCost(model, greedy) };
+    return { ...best, bound: settled + part.bound, pairs, cuts: part.cuts.map((cut) => spread(cut, rest, model)) };
+  };
+  const steps = search(rest.model, seed, work);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return whole(step.value);
+    yield whole(step.value);
+  }
+}
+
+/** The cut with a price for every item of the whole model. */
+function spread(cut: Cut, rest: Rest, model: Model): Cut {
+  const prices = new Float64Array(model.weights.length);
+  rest.items.forEach((item, k) => (prices[item] = cut.prices[k]!));
+  return { ...cut, prices };
+}
+
+/** First-fit and best-fit decreasing. */
+function greedyPlans(model: Model): FillCount[][] {
   const limits = model.bins.map((bin) => bin.limit);
   const order = thriftyOrder(model);
-  const greedy = (["first", "fullest"] as const).map((choose) =>
-    placeDecreasing(model, model.demands, limits, order, choose),
-  );
+  return (["first", "fullest"] as const).map((choose) => placeDecreasing(model, model.demands, limits, order, choose));
+}
+
+function* search(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
+  const greedy = greedyPlans(model);
   const cuts: Cut[] = [volumeCut(model)];
-  const best: Packing = { plan: greedy[0]!, cost: planCost(model, greedy[0]!), bound: 0, cuts };
+  const best: Packing = {
+    plan: greedy[0]!,
+    cost: planCost(model, greedy[0]!),
+    bound: leastCounts(model.bins, cuts)!.cost,
+    pairs: [],
+    cuts,
+  };
   const offer = (found: FillCount[]): void => {
     const plan = downsize(model, found);
     const cost = planCost(model, plan);
@@ -69,7 +110,7 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
         const counts = loose ? [aim.counts[0]! + 1, ...aim.counts.slice(1)] : aim.counts;
         if (n > 0) master.simplex.restore(root);
         const found = yield* quiet(
-          dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, PACES[n] ?? Infinity, [], tools),
+          dive(master, counts, n === 0 && start === 0 ? 0 : 0.4, PACES[n] ?? Infinity, n, [], tools),
           best,
         );
         if (found) offer(found);
@@ -127,7 +168,7 @@ function* quiet<T>(inner: Generator<void, T>, best: Packing): Generator<Packing,
 }
 
 /** The simplest proof: no bin holds more than its capacity. */
-function volumeCut(model: Model): Cut {
+export function volumeCut(model: Model): Cut {
   const prices = Float64Array.from(model.weights);
   const demand = prices.reduce((sum, weight, item) => sum + weight * model.demands[item]!, 0);
   return { prices, worths: model.bins.map((bin) => bin.capacity), demand };

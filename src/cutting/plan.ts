@@ -19,9 +19,14 @@ export interface CutPattern {
   remnant: number;
 }
 
-/** What proves the bound. See bound.ts for the argument. */
+/** What proves the bound; verify.ts states the argument. */
 export interface Certificate {
-  /** Each list prices the piece lengths of the plan (longest first) in whole numbers. */
+  /**
+   * Sticks that some best plan has, in the order they were taken out: a piece length, and the longest that fits beside
+   * it (0: none does). Only where one kind of stick is as good as any other.
+   */
+  pairs: { lengths: [number, number]; count: number }[];
+  /** Each list prices the piece lengths of the request (longest first) in whole numbers; about the other pieces. */
   prices: number[][];
 }
 

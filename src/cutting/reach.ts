@@ -78,7 +78,7 @@ export function* reach(
   const root = master.simplex.save();
   for (let n = 0; n < tries && !plan && !work.over(); n++) {
     if (n > 0) master.simplex.restore(root);
-    const found = yield* dive(master, counts, n === 0 ? 0 : 0.4, PACES[n] ?? Infinity, [], tools);
+    const found = yield* dive(master, counts, n === 0 ? 0 : 0.4, PACES[n] ?? Infinity, n, [], tools);
     if (found) offer(found);
   }
   return { plan, impossible: false, cut };

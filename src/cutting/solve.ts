@@ -1,6 +1,6 @@
 import { fewerPatterns } from "./fewerPatterns";
 import { canonical } from "./kinds";
-import { pack } from "./pack";
+import { pack, volumeCut } from "./pack";
 import type { Packing } from "./pack";
 import type { CutPlan, CutProgress } from "./plan";
 import { longestRemnant } from "./remnants";
@@ -50,7 +50,7 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
 
   let longestProven = false;
   if (packing.cost === packing.bound) {
-    const { cuts } = packing;
+    const cuts = packing.pairs.length > 0 ? [volumeCut(model)] : packing.cuts;
     const steps = Math.min(work.left, Math.max(POLISH_STEPS, POLISH_SHARE * work.spent));
     const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
     packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");

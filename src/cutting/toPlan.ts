@@ -1,3 +1,4 @@
+import type { Fill } from "./model";
 import type { Packing } from "./pack";
 import type { Canonical } from "./kinds";
 import type { CutPattern, CutPlan, Cuts } from "./plan";
@@ -67,10 +68,18 @@ export function toPlan(
     pieceLength,
     waste,
     wasteShare: stockLength > 0 ? waste / stockLength : 0,
-    certificate: { prices: packing.cuts.map((cut) => [...cut.prices]) },
+    certificate: {
+      pairs: packing.pairs.map(({ fill, count }) => ({ lengths: pairOf(fill, lengths), count })),
+      prices: packing.cuts.map((cut) => [...cut.prices]),
+    },
     stopped: ending.stopped,
     steps: ending.steps,
   };
+}
+
+function pairOf({ items, copies }: Fill, lengths: readonly number[]): [number, number] {
+  const [first = 0, second = copies[0] === 2 ? first : -1] = items;
+  return [lengths[first]!, lengths[second] ?? 0];
 }
 
 function compareCuts(a: readonly Cuts[], b: readonly Cuts[]): number {

@@ -20,6 +20,12 @@ const tampered = (change: (copy: CutPlan) => void): string[] => {
   return verifyPlan(request, copy);
 };
 
+/** Pairs only: 70 + 30 fill a stick of 100; beside 65 lies 33, because 16 + 20 would be too long; 20 and 16 are left. */
+const paired = {
+  pieces: [70, 30, 65, 33, 20, 16].map((length) => ({ length, quantity: 1 })),
+  stocks: [{ length: 100 }],
+};
+
 describe("verifyPlan", () => {
   it("accepts what the solver returns", () => {
     expect(plan.proven).toBe(true);
@@ -47,8 +53,31 @@ describe("verifyPlan", () => {
     ["prices in fractions", /whole numbers/, (p) => void (p.certificate.prices[0]![0] = 0.5)],
     ["a price too few", /whole numbers/, (p) => void p.certificate.prices[0]!.pop()],
     ["prices of one piece only", /does not prove/, (p) => void (p.certificate.prices = [[1, 0, 0, 0]])],
+    [
+      "a pair although there are offcuts",
+      /need not be/,
+      (p) => p.certificate.pairs.push({ lengths: [1101, 644], count: 1 }),
+    ],
     ["proven beside a gap", /proven is stated/, (p) => void p.bound--],
   ])("rejects %s", (_, message, change) => {
     expect(tampered(change).join("; ")).toMatch(message);
+  });
+
+  it.each<[string, (pairs: CutPlan["certificate"]["pairs"]) => void]>([
+    ["a shorter partner", (pairs) => void (pairs[0]!.lengths[1] = 20)],
+    ["no partner where one fits", (pairs) => void (pairs[0]!.lengths[1] = 0)],
+    ["a pair taken twice", (pairs) => void pairs[0]!.count++],
+    ["a piece there is not", (pairs) => void (pairs[0]!.lengths[0] = 71)],
+    [
+      "a pair beside which two others fit",
+      (pairs) => void pairs.splice(0, pairs.length, { lengths: [33, 65], count: 1 }),
+    ],
+  ])("rejects pairs with %s", (_, change) => {
+    const right = planCuts(paired);
+    expect(right.certificate.pairs.length).toBeGreaterThan(0);
+    expect(verifyPlan(paired, right)).toEqual([]);
+    const copy = structuredClone(right);
+    change(copy.certificate.pairs);
+    expect(verifyPlan(paired, copy).join()).toMatch(/need not be/);
   });
 });

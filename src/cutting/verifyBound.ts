@@ -1,0 +1,147 @@
+/** The part of the check that is about the bound; like verify.ts it shares no code with the solver. */
+import type { CutPlan } from "./plan";
+import type { CutRequest } from "./request";
+
+/** A kind of stick in the check: room for weights of piece + allowance + kerf. */
+interface Kind {
+  room: number;
+  cost: number;
+  limit: number;
+}
+
+/**
+ * The bound. If no stick of kind k can hold pieces priced more than `worth[k]` together, then any plan with `n[k]` sticks
+ * of each kind has Σ worth[k]·n[k] ≥ the price of all pieces. So it is enough to see that no numbers of sticks cheaper
+ * than the bound satisfy every price list at once.
+ */
+export function checkBound(request: CutRequest, plan: CutPlan): string[] {
+  const lengths = [...new Set(request.pieces.filter((piece) => piece.quantity > 0).map((piece) => piece.length))];
+  lengths.sort((a, b) => b - a);
+  const demands = lengths.map((length) =>
+    request.pieces.reduce((sum, piece) => (piece.length === length ? sum + piece.quantity : sum), 0),
+  );
+  const lists = plan.certificate.prices;
+  const sound = lists.every(
+    (list) => list.length === lengths.length && list.every((price) => Number.isSafeInteger(price) && price >= 0),
+  );
+  if (!sound) return ["the certificate does not price every length in whole numbers"];
+  const kerf = request.kerf ?? 0;
+  const kinds: Kind[] = plan.stocks.map((stock) => ({
+    room: stock.length + kerf,
+    cost: stock.cost,
+    limit: stock.quantity,
+  }));
+  // A missing stick counts more than all others together: first as few of them as possible, then the cost.
+  const dearest = Math.max(...kinds.map((kind) => kind.cost));
+  const missing = dearest * demands.reduce((sum, demand) => sum + demand, 0) + 1;
+  kinds.push({ room: Math.max(...kinds.map((kind) => kind.room)), cost: missing, limit: Infinity });
+  const weights = lengths.map((length) => length + (request.allowance ?? 0) + kerf);
+  const settled = checkPairs(weights, lengths, demands, kinds, plan.certificate.pairs);
+  if (settled === undefined) return ["the certificate takes out pairs that need not be in a best plan"];
+  const claims = lists.map((list) => {
+    const table = mostWorth(weights, demands, list, Math.max(...kinds.map((kind) => kind.room)));
+    return {
+      worths: kinds.map((kind) => table[kind.room]!),
+      need: list.reduce((sum, price, k) => sum + price * demands[k]!, 0),
+    };
+  });
+  return canBeCheaper(kinds, claims, plan.missingSticks * missing + plan.bound - settled - 1)
+    ? [`the certificate does not prove the bound ${plan.bound}`]
+    : [];
+}
+
+/**
+ * Takes the certificate's pairs out of `demands`; answers what their sticks cost, or undefined when one is not justified.
+ * With one kind of stick (all others no longer and no cheaper), a piece and the longest other that fits beside it can
+ * share a stick alone in a best plan if they fill it, or if no two others fit beside it: exchange whatever lies there.
+ */
+function checkPairs(
+  weights: readonly number[],
+  lengths: readonly number[],
+  demands: number[],
+  kinds: readonly Kind[],
+  pairs: CutPlan["certificate"]["pairs"],
+): number | undefined {
+  const main = kinds.find((kind) => kind.limit === Infinity);
+  if (pairs.length === 0) return 0;
+  if (!main || kinds.some((kind) => kind.room > main.room || kind.cost < main.cost)) return undefined;
+  let cost = 0;
+  for (const {
+    lengths: [one, other],
+    count,
+  } of pairs) {
+    const a = lengths.indexOf(one);
+    const b = other === 0 ? -1 : lengths.indexOf(other);
+    if (a < 0 || (other !== 0 && b < 0) || !Number.isInteger(count) || count < 1) return undefined;
+    for (let n = 0; n < count; n++) {
+      if (demands[a]! < 1) return undefined;
+      demands[a]!--;
+      const room = main.room - weights[a]!;
+      const longest = weights.findIndex((weight, k) => demands[k]! > 0 && weight <= room);
+      const shortest = demands
+        .flatMap((demand, k) => new Array<number>(Math.min(demand, 2)).fill(weights[k]!))
+        .slice(-2);
+      const justified = b < 0 || weights[b] === room || shortest.length < 2 || shortest[0]! + shortest[1]! > room;
+      if (longest !== b || !justified) return undefined;
+      if (b >= 0) demands[b]!--;
+      cost += main.cost;
+    }
+  }
+  return cost;
+}
+
+interface Claim {
+  worths: number[];
+  need: number;
+}
+
+/** Greatest total price of pieces that fit each room from 0 to `room`. */
+function mostWorth(
+  weights: readonly number[],
+  demands: readonly number[],
+  prices: readonly number[],
+  room: number,
+): Float64Array {
+  const most = new Float64Array(room + 1);
+  weights.forEach((weight, k) => {
+    let left = Math.min(demands[k]!, Math.floor(room / weight));
+    for (let some = 1; left > 0; some *= 2) {
+      const copies = Math.min(some, left);
+      const size = copies * weight;
+      const worth = copies * prices[k]!;
+      for (let at = room; at >= size; at--) most[at] = Math.max(most[at]!, most[at - size]! + worth);
+      left -= copies;
+    }
+  });
+  return most;
+}
+
+/** True when whole numbers of sticks for at most `budget` might satisfy every claim. */
+function canBeCheaper(kinds: readonly Kind[], claims: readonly Claim[], budget: number): boolean {
+  if (budget < 0) return false;
+  const free = kinds.map((_, k) => k).filter((k) => kinds[k]!.cost === 0);
+  const priced = kinds.map((_, k) => k).filter((k) => kinds[k]!.cost > 0);
+  const worthOf = (claim: Claim, k: number, count: number): number =>
+    claim.worths[k] === 0 ? 0 : count * claim.worths[k]!;
+  const visit = (depth: number, money: number, needs: readonly number[]): boolean => {
+    if (needs.every((need) => need <= 0)) return true;
+    const rest = priced.slice(depth);
+    const outOfReach = claims.some((claim, c) => {
+      const rate = Math.max(0, ...rest.map((k) => claim.worths[k]! / kinds[k]!.cost));
+      return needs[c]! > money * rate * (1 + 1e-12) + 1e-6;
+    });
+    if (outOfReach) return false;
+    const k = priced[depth]!;
+    const { cost, limit } = kinds[k]!;
+    const most = Math.min(limit, Math.floor(money / cost));
+    for (let count = rest.length === 1 ? most : 0; count <= most; count++) {
+      const left = needs.map((need, c) => need - worthOf(claims[c]!, k, count));
+      if (visit(depth + 1, money - count * cost, left)) return true;
+    }
+    return false;
+  };
+  const needs = claims.map(
+    (claim) => claim.need - free.reduce((sum, k) => sum + worthOf(claim, k, kinds[k]!.limit), 0),
+  );
+  return visit(0, budget, needs);
+}
