@@ -10,7 +10,8 @@ const usage = `usage: npm run workbook -- [--plain] [--csv] runs.csv job.xlsx
 
 runs.csv has a header row with at least Run, Raceway, Size and Route. job.xlsx gets the tables, and result sheets whose
 formulas are live where the add-in is installed and show their last results where it is not.
---plain   results as plain values: for programs without the add-in, LibreOffice among them
+--plain   results as plain values, and a sheet of bends by built-in functions: for programs without the add-in,
+          LibreOffice among them
 --csv     writes each sheet as job-NAME.csv too`;
 
 /**

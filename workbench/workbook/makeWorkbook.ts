@@ -4,29 +4,34 @@ import { contentOfBook } from "./bookContent";
 import { dressResults } from "./dress";
 import { jobContent } from "./jobContent";
 import { openData } from "./openData";
+import { plainNames, plainSheet, toFileLambda } from "./plainSheet";
 import type { RunList } from "./runsFromCsv";
 import type { ContentCell, SheetContent } from "./sheetContent";
 import { writeXlsx } from "./writeXlsx";
 
 export interface WorkbookWishes {
   title: string;
-  /** Results as values without formulas. */
+  /** The add-in's results as values, and a sheet of bends by built-in functions. */
   plain?: boolean;
 }
 
 /** Makes a job's workbook: works every formula out in the engine and writes the results beside the formulas. */
 export async function makeWorkbook(runs: RunList, functions: FunctionSet, { title, plain = false }: WorkbookWishes) {
-  const { book, close } = openHeadless(functions, openData(jobContent(runs)));
+  const { book, close } = openHeadless(
+    functions,
+    openData(plain ? [...jobContent(runs), plainSheet()] : jobContent(runs)),
+  );
   try {
     await book.settled();
     const live = dressResults(contentOfBook(book));
-    const sheets = plain ? live.map(withoutFormulas) : live;
+    const sheets = plain ? live.map(withoutAddIn) : live;
+    const names = plain ? plainNames().map(({ name, formula }) => ({ name, formula: toFileLambda(formula) })) : [];
     const rows = sheets.reduce(
       (sum, sheet) => sum + (sheet.tables.length > 0 ? 0 : Math.max(0, sheet.cells.length - 1)),
       0,
     );
     const tables = sheets.map(({ name, cells }) => [name, cells.map((row) => row.map(shownValue))] as const);
-    return { tables, bytes: await writeXlsx(sheets, { title, namespace: functions.namespace }), rows };
+    return { tables, bytes: await writeXlsx(sheets, { title, namespace: functions.namespace, names }), rows };
   } finally {
     close();
   }
@@ -34,9 +39,9 @@ export async function makeWorkbook(runs: RunList, functions: FunctionSet, { titl
 
 const shownValue = (cell: ContentCell | null): CellValue => cell?.error?.code ?? cell?.value ?? null;
 
-function withoutFormulas(sheet: SheetContent): SheetContent {
-  return {
-    ...sheet,
-    cells: sheet.cells.map((row) => row.map((cell) => cell && { ...cell, formula: undefined, spill: undefined })),
-  };
+/** Results of the add-in as values; formulas of built-in functions stay. */
+function withoutAddIn(sheet: SheetContent): SheetContent {
+  const plain = (cell: ContentCell | null) =>
+    cell?.formula?.includes("CONDUIT.") ? { ...cell, formula: undefined, spill: undefined } : cell;
+  return { ...sheet, cells: sheet.cells.map((row) => row.map(plain)) };
 }

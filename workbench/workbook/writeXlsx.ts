@@ -11,14 +11,20 @@ export interface BookFacts {
   title: string;
   /** The add-in's namespace: functions under it are written as files spell them. */
   namespace: string;
+  /** Names for formulas that the workbook brings with it, spelled as files spell them. */
+  names?: { name: string; formula: string }[];
 }
 
 /** Writes sheets as the bytes of an .xlsx file: values, live formulas, tables, drop-downs, print settings. */
-export async function writeXlsx(sheets: readonly SheetContent[], { title, namespace }: BookFacts): Promise<Uint8Array> {
+export async function writeXlsx(
+  sheets: readonly SheetContent[],
+  { title, namespace, names = [] }: BookFacts,
+): Promise<Uint8Array> {
   const properties = { title, creator: "Raceway Ledger" };
   const file = await writeFile({
     sheets: sheets.map((sheet) => fileSheet(sheet, namespace)),
     properties,
+    namedRanges: names.map(({ name, formula }) => ({ name, range: formula })),
     defaultFont: { name: "Calibri", size: 11 },
   });
   return finishFile(file, sheets, namespace);

@@ -110,12 +110,12 @@ describe("the workbook of a job, read by another library", () => {
   });
 });
 
-test("a plain workbook holds the same values and no formula", async () => {
+test("a plain workbook holds the same values and no formula of the add-in", async () => {
   const plain = await readWithExcelJs(await demoWorkbook(true));
   for (const { name } of book.worksheets) expect(shownValues(plain, name)).toEqual(shownValues(book, name));
   const formulas: string[] = [];
   plain.eachSheet((sheet) =>
-    sheet.eachRow((row) => row.eachCell((cell) => cell.formula && formulas.push(cell.address))),
+    sheet.eachRow((row) => row.eachCell((cell) => cell.formula && formulas.push(`${sheet.name}!${cell.address}`))),
   );
-  expect(formulas).toEqual([]);
+  expect(formulas.filter((address) => !address.startsWith("Bends!"))).toEqual([]);
 });
