@@ -17,6 +17,7 @@ const perRun: readonly [heading: string, formula: (row: number) => string][] = [
 
 const runs: DemoSheet = {
   name: "Runs",
+  table: "Runs",
   color: "#1f4e5f",
   frozenColumns: 1,
   columns: [
@@ -42,6 +43,7 @@ const runs: DemoSheet = {
 
 const shoes: DemoSheet = {
   name: "Shoes",
+  table: "Shoes",
   color: "#1f4e5f",
   columns: [
     { width: 130 },
@@ -127,9 +129,9 @@ export const demoBook: DemoBook = {
     result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:J,Shoes!A:H)", [80, 80, 180, 480, 420]),
     result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:J,Runs!A:J,Shoes!A:H)", [...[110, 320, 110, 260, 260, 110]]),
     table("As issued", issuedRuns, runs.columns.slice(0, 10)),
-    table("Stock", demoStock, [{ width: 130 }, sizeColumn, { width: 80 }, { width: 75 }, money]),
-    table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]),
-    table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]),
+    { ...table("Stock", demoStock, [{ width: 130 }, sizeColumn, { width: 80 }, { width: 75 }, money]), table: "Stock" },
+    { ...table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]), table: "Prices" },
+    { ...table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]), table: "Labor" },
     table("Bench", demoBench, [{ width: 160 }, { width: 100 }]),
     table("One bend", oneBendRows, [{ width: 400 }, { width: 110, format: "0.0000" }, { width: 380 }]),
   ],

@@ -3,8 +3,8 @@ import type { Area } from "./range";
 import type { RequestContext } from "./requestContext";
 import { whole } from "./whole";
 
-/** A column's width for so many characters [px]: a digit's width, the air beside the text, and the limits. */
-const width = { character: 7.5, air: 18, least: 60, most: 420 };
+/** A column's width for so many characters [px]: a digit's width, the air beside the text and a heading's button, and the limits. */
+const width = { character: 7.5, air: 34, least: 60, most: 420 };
 
 class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeFormat, "font" | "autofitColumns"> {
   protected override readonly readers: Readers = {};

@@ -1,5 +1,6 @@
 import type { Sheet } from "../engine";
 import { ClientObject, type Readers } from "./clientObject";
+import { takeAfterLastRow } from "./newRows";
 import { invalidArgument, notImplemented } from "./officeError";
 import { cellsAt } from "./place";
 import type { RequestContext } from "./requestContext";
@@ -44,11 +45,9 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
     const columns = endColumn - startColumn + 1;
     const wrong = rows.find((row) => row.length !== columns);
     if (wrong) throw invalidArgument(`${table.name} has ${columns} columns; got a row of ${wrong.length}.`);
-    const model = sheet.cells(endRow, startColumn, 1, columns);
     const added = cellsAt(sheet, endRow + 1, startColumn, rows.length, columns);
     growTable(book, table, rows.length, isFreeBelow(sheet, table));
-    added.setNumberFormats(rows.map(() => model.numberFormats[0]!));
-    extendValidations(sheet, table, rows.length);
+    takeAfterLastRow(sheet, table, rows.length);
     writeTyped(added, rows);
   }
 }
@@ -60,16 +59,6 @@ function isFreeBelow(sheet: Sheet, { range }: TableInfo): boolean {
   const width = range.endColumn - range.startColumn + 1;
   const below = sheet.cells(range.endRow + 1, range.startColumn, last - range.endRow, width);
   return below.values.flat().every((value) => value === null || value === "");
-}
-
-/** The lists to choose from in the last row hold for the new ones too. */
-function extendValidations(sheet: Sheet, { range }: TableInfo, count: number): void {
-  for (let column = range.startColumn; column <= range.endColumn; column++) {
-    const rule = sheet.cells(range.endRow, column).native.getDataValidation();
-    if (!rule) continue;
-    const grown = sheet.cells(range.endRow + 1, column, count, 1).native;
-    rule.setRanges([...rule.getRanges(), grown]);
-  }
 }
 
 export const tableRowsOf = (

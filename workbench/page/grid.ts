@@ -16,7 +16,6 @@ import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-v
 import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
-import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
 import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
@@ -25,6 +24,7 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
 import { type Book, type FunctionSet, openBook } from "../engine";
+import { tables } from "./tables";
 
 /** An open grid on the page. */
 export interface Grid {
@@ -60,7 +60,7 @@ export async function openGrid(
     UniverSheetsDrawingPreset(),
     UniverSheetsDataValidationPreset(),
     UniverSheetsConditionalFormattingPreset(),
-    UniverSheetsTablePreset(),
+    tables,
   ];
   for (const { plugins } of presets) {
     for (const plugin of plugins as unknown[]) {

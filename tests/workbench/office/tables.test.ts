@@ -1,5 +1,5 @@
 import type { Book, CellValue } from "../../../workbench/engine";
-import { openOffice } from "./openOffice";
+import { later, openOffice } from "./openOffice";
 
 /** A sheet "Runs" with a table of the same name, two runs in it, and a formula elsewhere that reads it. */
 async function withRuns(): Promise<Book> {
@@ -82,19 +82,43 @@ test("added rows keep the columns' text format and lists to choose from", async 
 
 test("what lies under a table moves down and is not overwritten; what lies beside it stays", async () => {
   const book = await withRuns();
-  book.range("Runs!B5:E5").setValues([["mine", "too", null, "beside"]]);
-  await add([["A-3", "1"]]);
+  book.range("Runs!B6:E6").setValues([["mine", "too", null, "beside"]]);
+  await add([
+    ["A-3", "1"],
+    ["A-4", "1"],
+  ]);
   await book.settled();
-  expect(book.range("Runs!B4:E6").values).toEqual([
+  expect(book.range("Runs!B4:E8").values).toEqual([
     ["A-2", "3/4", null, null],
-    ["A-3", "1", null, "beside"],
+    ["A-3", "1", null, null],
+    ["A-4", "1", null, "beside"],
+    [null, null, null, null],
     ["mine", "too", null, null],
   ]);
   expect(seen(book)[2]).toEqual([
     ["A-1", "1/2"],
     ["A-2", "3/4"],
     ["A-3", "1"],
+    ["A-4", "1"],
   ]);
+});
+
+test("a row typed under a table becomes part of it, with the columns' formulas; one typed elsewhere does not", async () => {
+  const book = await withRuns();
+  book.range("Runs!C3:C4").setValues([['=B3&"!"'], ['=B4&"!"']]);
+  book.range("Runs!B6").setValues([["not yet"]]);
+  await later();
+  expect(book.native.getTableList()[0]!.range.endRow).toBe(3);
+  book.range("Runs!B5").setValues([["A-3"]]);
+  await later();
+  await book.settled();
+  expect(book.native.getTableList()[0]!.range.endRow).toBe(4);
+  expect(book.range("Runs!B5:C5").formulas).toEqual([["", '=B5&"!"']]);
+  expect(seen(book)[1]).toEqual([["A-1!"], ["A-2!"], ["A-3!"]]);
+  expect(book.range("Runs!C5").numberFormats).toEqual([["@"]]);
+  await book.undo();
+  expect(book.native.getTableList()[0]!.range.endRow).toBe(3);
+  expect(book.range("Runs!B5:C5").values).toEqual([["A-3", null]]);
 });
 
 test("undo takes an added row out again, and the formulas follow", async () => {
