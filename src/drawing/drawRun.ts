@@ -44,6 +44,8 @@ export interface RunOptions {
   readonly heading?: string;
   /** Names of the directions where they are not the building's N, E and Up; null leaves them and the scale out. */
   readonly axes?: AxisNames | null;
+  /** False leaves out the sentence with the lengths that found no room, where they stand beside the drawing. */
+  readonly listUnlabeled?: boolean;
   /** Most height of the run itself [px]; seven tenths of the width when left out. */
   readonly maxHeight?: number;
 }
@@ -56,7 +58,16 @@ const MARGIN = 34;
 
 /** A whole run seen from above, from the side, or at any angle, to scale. */
 export function drawRun(run: RunDrawing, options: RunOptions): Scene {
-  const { view, width = 320, show, highlight = [], heading = viewWords(view), axes, maxHeight = width * 0.7 } = options;
+  const {
+    view,
+    width = 320,
+    show,
+    highlight = [],
+    heading = viewWords(view),
+    axes,
+    maxHeight = width * 0.7,
+    listUnlabeled = true,
+  } = options;
   const sketch = new Sketch(width);
   const eye = projection(view);
   const points = run.pulls.flatMap(({ path }) => samplePath(path, STEP)).map(eye.flat);
@@ -76,7 +87,7 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
   labelStart(sketch, run, page);
   numberBends(sketch, run.pulls, page);
   const left = labelLegs(sketch, run.pulls, page, show);
-  if (left.length) sketch.paragraph(sentence(`Not labeled: ${left.join("; ")}`));
+  if (left.length && listUnlabeled) sketch.paragraph(sentence(`Not labeled: ${left.join("; ")}`));
   if (axes !== null) drawAxes(sketch, eye, fit, show, axes);
   drawKey(sketch, run.pulls);
   return sketch.finish(`${run.name}: ${heading}`, describe(run, show));

@@ -8,7 +8,7 @@ import { spreadOut } from "./spreadOut";
 import { between } from "./spots";
 import type { Stick, StickMark } from "./stick";
 import { bubble, BUBBLE, lineUpSymbol } from "./symbols";
-import { LINE_HEIGHT, wrapText } from "./textBox";
+import { LINE_HEIGHT, textWidth, wrapText } from "./textBox";
 import { sentence } from "./words";
 
 export interface StickOptions {
@@ -16,8 +16,8 @@ export interface StickOptions {
   readonly width?: number;
   /** How lengths are written, with their unit. */
   readonly show: ShowLength;
-  /** False leaves out the distance under each mark, where a table beside the drawing has them. */
-  readonly distances?: boolean;
+  /** Each mark's distance on a row of its own with line-up and hook, or (less room) alone under its mark. */
+  readonly distances?: "rows" | "under";
 }
 
 /** Thickness of the stick on the page: its length is to scale, its diameter is not. */
@@ -26,12 +26,14 @@ const COUPLING = 9;
 const TAG_GAP = 2 * BUBBLE + 3;
 /** A row of text over a dimension line. */
 const ROW = LINE_HEIGHT + 14;
+/** Air between two distances on one line. */
+const WORD_GAP = 8;
 
 /**
  * A straight stick with its pencil marks, its length to scale: over it the bend numbers with what to line up, under it
  * each mark's distance from the datum end with the hook's direction, at the bottom the cut length.
  */
-export function drawStick(stick: Stick, { width = 320, show, distances = true }: StickOptions): Scene {
+export function drawStick(stick: Stick, { width = 320, show, distances = "rows" }: StickOptions): Scene {
   const sketch = new Sketch(width);
   const marks = [...stick.marks].sort((a, b) => a.distance - b.distance);
   const [low, high] = [Math.min(0, ...marks.map(at)), Math.max(stick.cutLength, ...marks.map(at))];
@@ -51,7 +53,9 @@ export function drawStick(stick: Stick, { width = 320, show, distances = true }:
       "mark",
     );
   const words = marks.map((mark) => markWords(mark, show));
-  if (distances) marks.forEach((mark, index) => drawRow(sketch, x(0), x(mark.distance), axis + STICK, words[index]!));
+  if (distances === "rows") {
+    marks.forEach((mark, index) => drawRow(sketch, x(0), x(mark.distance), axis + STICK, words[index]!));
+  } else drawUnder(sketch, marks, x, axis + STICK, show);
   const bottom = sketch.bottom + 14;
   const ends = [x(0), x(stick.cutLength)].map((end): Spot => [end, axis + STICK / 2]);
   dimension(sketch, { from: ends[0]!, to: ends[1]!, axis: "across", at: bottom, text: `cut ${show(stick.cutLength)}` });
@@ -117,6 +121,27 @@ function drawBody(
   if (coupledBefore) sketch.line(bar(x(0) - COUPLING, x(0) + COUPLING / 2, STICK / 2 + 3), "conduit", { closed: true });
   if (coupledAfter)
     sketch.line(bar(x(cutLength) - COUPLING / 2, x(cutLength) + COUPLING, STICK / 2 + 3), "conduit", { closed: true });
+}
+
+/** Distances under their marks, on as many lines as keep them apart. */
+function drawUnder(
+  sketch: Sketch,
+  marks: readonly StickMark[],
+  x: (distance: number) => number,
+  top: number,
+  show: ShowLength,
+): void {
+  const taken: number[] = [];
+  const placed = marks.map(({ distance }) => {
+    const [text, half] = [show(distance), textWidth(show(distance)) / 2];
+    const center = Math.min(sketch.width - EDGE - half, Math.max(EDGE + half, x(distance)));
+    const free = taken.findIndex((right) => right + WORD_GAP <= center - half);
+    const line = free < 0 ? taken.length : free;
+    taken[line] = center + half;
+    return { text, at: [center, top + (line + 0.75) * LINE_HEIGHT] as Spot, mark: x(distance) };
+  });
+  for (const { text, at } of placed) sketch.text(text, at, "middle");
+  for (const { at, mark } of placed) dropLine(sketch, [mark, top], [mark, at[1] - LINE_HEIGHT / 2]);
 }
 
 /** One mark's text and, under it, the line from the datum end to the mark. */

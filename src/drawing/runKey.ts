@@ -31,24 +31,29 @@ export function drawAxes(
   const arm = roundLength((flat ? 22 : ARM) / fit.scale);
   const arms = AXES.map((way, index) => {
     const [x, y] = eye.flat(lengthen(way, arm * fit.scale));
-    return { name: names[index] ?? "", tip: [x, -y] as Spot };
+    return armTo([x, -y], names[index] ?? "");
   }).filter(({ tip }) => spread([0, 0], tip) > 4);
-  const [left, high] = [Math.min(0, ...arms.map(({ tip }) => tip[0])), Math.min(0, ...arms.map(({ tip }) => tip[1]))];
-  const origin: Spot = [EDGE + 14 - left, sketch.bottom + 22 - high];
-  for (const { name, tip } of arms) {
-    const end: Spot = [origin[0] + tip[0], origin[1] + tip[1]];
-    const way = toward(origin, end);
-    sketch.line([origin, end], "dimension");
-    arrowhead(sketch, end, [-way[0], -way[1]], 6);
-    sketch.text(name, move(end, way, 4 + 6 * Math.abs(way[1]) + (textWidth(name) / 2) * Math.abs(way[0])), "middle");
+  const left = Math.min(0, ...arms.map(({ from }) => from));
+  const high = Math.min(0, ...arms.map(({ tip }) => tip[1]));
+  const origin: Spot = [EDGE + 4 - left, sketch.bottom + 22 - high];
+  const place = ([x, y]: Spot): Spot => [origin[0] + x, origin[1] + y];
+  for (const { name, tip, label } of arms) {
+    const way = toward([0, 0], tip);
+    sketch.line([origin, place(tip)], "dimension");
+    arrowhead(sketch, place(tip), [-way[0], -way[1]], 6);
+    sketch.text(name, place(label), "middle");
   }
-  const right = origin[0] + Math.max(0, ...arms.map(({ name, tip }) => tip[0] + textWidth(name) * across(tip))) + 18;
+  const right = origin[0] + Math.max(0, ...arms.map(({ to }) => to)) + 16;
   if (flat) scaleBar(sketch, [right, origin[1]], roundLength(BAR / fit.scale), fit.scale, show);
   else sketch.text(`arms ${show(arm)} long`, [right, origin[1]], "start");
 }
 
-/** How much of its own width a name takes beyond the tip of its arm. */
-const across = ([x, y]: Spot): number => (x > 0 ? (1 + x / Math.hypot(x, y)) / 2 : 0.5);
+/** An arm of the axes seen from where they meet: its tip, where its name stands, and how far that reaches across. */
+function armTo(tip: Spot, name: string): { name: string; tip: Spot; label: Spot; from: number; to: number } {
+  const [way, half] = [toward([0, 0], tip), textWidth(name) / 2];
+  const label = move(tip, way, 4 + 6 * Math.abs(way[1]) + half * Math.abs(way[0]));
+  return { name, tip, label, from: label[0] - half, to: label[0] + half };
+}
 
 const roundLength = (most: number): number =>
   ROUND_LENGTHS.filter((length) => length <= most).at(-1) ?? ROUND_LENGTHS[0]!;

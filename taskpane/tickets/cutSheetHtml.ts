@@ -1,6 +1,5 @@
 import { sawLines } from "../../src/takeoff/sawLines";
 import { formatLength, type LengthStyle } from "../../src/units/formatLength";
-import { showInches } from "../../src/units/show";
 import type { LotPlan } from "../totals/cutWork";
 import { list, text } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
@@ -13,9 +12,11 @@ export function cutSheetHtml(lots: readonly LotPlan[], notCut: readonly string[]
   const kerf = lots.find(({ sticks }) => sticks.length > 0)?.kerf ?? 0;
   return [
     `<article class="rlt-cuts"><h3>${text(t.title)}</h3>`,
-    kerf > 0 ? `<p>${text(t.about(style === "mm" ? show(kerf) : showInches(kerf)))}</p>` : "",
+    kerf > 0 ? `<p>${text(t.about(show(kerf)))}</p>` : "",
+    `<div class="rlt-ways">`,
     ...lots.map((lot) => lotHtml(lot, show)),
     list("rlt-way", t.notCut, notCut),
+    "</div>",
     "</article>",
   ].join("\n");
 }

@@ -6,7 +6,7 @@ import { DRAWING_CSS } from "../../src/drawing/drawingCss";
  */
 export const TICKET_CSS = `
 .rlt-ticket, .rlt-cuts { color: #000; background: #fff; --rl-page: #fff; --rl-tint: #e8e8e8; --rl-accent: #000;
-  color-scheme: light; forced-color-adjust: none; font-family: "Segoe UI", Arial, Helvetica, sans-serif; line-height: 1.25;
+  color-scheme: light; forced-color-adjust: none; font-family: "Segoe UI", Arial, Helvetica, sans-serif; line-height: 1.2;
   container-type: inline-size; }
 .rlt-ticket h3, .rlt-ticket h4, .rlt-ticket p, .rlt-ticket ul, .rlt-ticket dl, .rlt-ticket dd,
 .rlt-cuts h3, .rlt-cuts h4, .rlt-cuts p, .rlt-cuts ul { margin: 0; padding: 0; }
@@ -24,27 +24,31 @@ export const TICKET_CSS = `
 .rlt-lead, .rlt-bends caption { font-weight: 600; text-align: left; caption-side: top; }
 .rlt-stick { margin: 0.5em 0; break-inside: avoid; }
 .rlt-bends { border-collapse: collapse; width: 100%; margin-bottom: 0.6em; }
-.rlt-bends th, .rlt-bends td { text-align: left; vertical-align: top; padding: 0.25em 0.5em 0.25em 0; border-bottom: 1px solid #777; }
+.rlt-bends th, .rlt-bends td { text-align: left; vertical-align: top; padding: 0.2em 0.8em 0.2em 0; border-bottom: 1px solid #777; }
 .rlt-bends thead th { font-size: 0.9em; border-bottom: 1.5px solid #000; vertical-align: bottom; }
 .rlt-bends tr { break-inside: avoid; }
+.rlt-bends td:last-child { padding-right: 0; }
 .rlt-bends b { font-size: 1.5em; line-height: 1.1; white-space: nowrap; }
 .rlt-bends small { display: block; }
 .rlt-lineup { white-space: nowrap; }
 .rlt-ticket .rlt-lineup svg { display: inline-block; width: 1.3em; max-width: none; vertical-align: -0.35em; margin-right: 0.2em; }
 .rlt-hook, .rlt-dial { white-space: nowrap; }
-.rlt-finished { display: grid; grid-template-columns: minmax(0, 11fr) minmax(0, 9fr); gap: 0 1em; align-items: start; break-inside: avoid; }
-.rlt-checks { font-size: 0.9em; }
+.rlt-finished { columns: 2; column-gap: 1.2em; margin-top: 0.5em; }
+.rlt-finished > * { break-inside: avoid; }
+.rlt-length { white-space: nowrap; }
+.rlt-checks { font-size: 0.87em; }
 .rlt-ticket h4 { font-size: 1em; }
 .rlt-ticket .rlt-join { margin-bottom: 0.4em; }
 .rlt-ticket ul { list-style: none; }
 .rlt-ticket li { padding-left: 0.7em; text-indent: -0.7em; }
 .rlt-ticket li::before { content: "– "; }
-.rlt-ticket .rlt-source { font-size: 0.7em; margin-top: 0.4em; }
-.rlt-caution { border: 1.5px solid; padding: 0.3em 0.5em; margin-top: 0.4em; font-size: 0.8em; break-inside: avoid; }
+.rlt-caution { border: 1.5px solid; padding: 0.3em 0.5em; margin: 0.3em 1px; font-size: 0.72em; break-inside: avoid; }
 .rlt-caution ul { columns: 2; column-gap: 1.5em; }
 .rlt-caution li { break-inside: avoid; }
 .rlt-cuts li { list-style: none; padding-left: 1.6em; text-indent: -1.3em; }
 .rlt-cuts li::before { content: "\\2610  "; }
+.rlt-cuts li:last-child::before { content: ""; }
+.rlt-ways { columns: 18em; column-gap: 2em; }
 .rlt-cuts .rlt-way { break-inside: avoid; margin-top: 0.7em; }
 .rlt-cuts h3 { font-size: 1.6em; border-bottom: 2px solid; }
 .rlt-cuts h4 { font-size: 1.2em; margin-top: 0.8em; break-after: avoid; }
@@ -56,14 +60,13 @@ export const TICKET_CSS = `
   .rlt-bends td:not(.rlt-mark) { grid-column: 1 / -1; }
   .rlt-bends td:not(.rlt-mark)::before { content: attr(data-label) ": "; font-weight: 600; }
   .rlt-bends .rlt-dial small, .rlt-bends td.rlt-dial b { display: inline; margin-right: 0.5em; }
-  .rlt-finished { grid-template-columns: minmax(0, 1fr); }
-  .rlt-caution ul { columns: 1; }
+  .rlt-finished, .rlt-caution ul { columns: 1; }
 }
 `.trim();
 
 /** The page around the tickets: margins, what stands on every sheet, where a page ends. Fits A4 and Letter alike. */
 export const PAGE_CSS = `
-@page { margin: 10mm 12mm 12mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt Arial, sans-serif; } }
+@page { margin: 8mm 12mm 11mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt Arial, sans-serif; } }
 html { color-scheme: light; }
 body { margin: 0; color: #000; background: #fff; font-size: 11pt; }
 .rlt-page { width: 100%; border-collapse: collapse; break-after: page; table-layout: fixed; }

@@ -19,12 +19,9 @@ export interface PrintOptions {
   readonly notCut?: readonly string[];
 }
 
-/**
- * Drawings for a page 186 mm wide: the letters of a drawing 450 px wide come out at 14 pt. The more marks or the more
- * pieces on a page, the smaller they are drawn; the table beside them keeps its size.
- */
-const ALONE = { stickWidth: (marks: number) => (marks < 3 ? 450 : 560), shapeWidth: 280 };
-const TOGETHER = { stickWidth: () => 620, shapeWidth: 310 };
+/** For a page 186 mm wide: letters of a drawing 450 px wide come out at 14 pt; smaller where pieces share the page. */
+const ALONE = { stickWidth: 450, shapeWidth: 280 };
+const TOGETHER = { stickWidth: 620, shapeWidth: 310 };
 
 /** A whole page of HTML, complete in itself: tickets, then the cutting sheet. Prints clean on A4 and Letter. */
 export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {

@@ -6,10 +6,12 @@ import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;
 
-/** With more marks than this, the distances stand in the table only: their rows would fill the page. */
-const MOST_ROWS = 4;
-/** Most height of the finished piece, as a share of the drawing's width. */
-const SHAPE_HEIGHT = 0.4;
+/** With more marks than this, their distances stand under them: a row for each would fill the page. */
+const MOST_ROWS = 2;
+/** From behind, above and the right of the piece: ahead goes away, left to the left. */
+const FROM_BEHIND = { azimuth: 45, elevation: 35 };
+/** Most height of the finished piece, as a share of the drawing's width; less where the table is long. */
+const shapeHeight = (bends: number): number => (bends < 3 ? 0.4 : 0.3);
 const LEVEL = 1e-6;
 
 type Show = (inches: number) => string;
@@ -26,7 +28,7 @@ export const stickScene = (ticket: Ticket, width: number, show: Show): Scene =>
       coupledBefore: ticket.coupledBefore,
       coupledAfter: ticket.coupledAfter,
     },
-    { width, show, distances: ticket.bends.length <= MOST_ROWS },
+    { width, show, distances: ticket.bends.length <= MOST_ROWS ? "rows" : "under" },
   );
 
 /** The finished piece, its first straight ahead and its first bend up: from the side where it lies in one plane. */
@@ -43,10 +45,11 @@ export function shapeScene(ticket: Ticket, width: number, show: Show): Scene {
     {
       ...(flat
         ? { view: "elevation", heading: t.shapeFlat, axes: null }
-        : { view: "isometric", heading: t.shape, axes: t.axes }),
+        : { view: FROM_BEHIND, heading: t.shape, axes: t.axes }),
       width,
       show,
-      maxHeight: width * SHAPE_HEIGHT,
+      listUnlabeled: false,
+      maxHeight: width * shapeHeight(ticket.bends.length),
     },
   );
 }

@@ -13,7 +13,7 @@ const t = ticketStrings.ticket;
 export interface TicketLook {
   readonly style: LengthStyle;
   /** Widths the drawings are made for [px]; what they shrink or grow to is the page's business. */
-  stickWidth(marks: number): number;
+  readonly stickWidth: number;
   readonly shapeWidth: number;
 }
 
@@ -24,11 +24,11 @@ export function ticketHtml(ticket: Ticket, look: TicketLook): string {
   return [
     `<article class="rlt-ticket">`,
     head(ticket, words),
-    `<div class="rlt-stick">${toSvg(stickScene(ticket, look.stickWidth(ticket.bends.length), words.length))}</div>`,
+    `<div class="rlt-stick">${toSvg(stickScene(ticket, look.stickWidth, words.length))}</div>`,
     bends.length === 0 ? `<p class="rlt-lead">${text(t.straight)}</p>` : bendTable(bends, words),
     ticket.join ? `<p class="rlt-join"><b>${text(t.coupledOn)}</b> ${text(words.join(ticket.join))}</p>` : "",
+    list("rlt-caution", t.caution, [...TICKET_CAUTIONS, ...(bends.length > 0 ? [t.source(ticket.shoe.source)] : [])]),
     bends.length === 0 ? "" : finished(ticket, look, words),
-    list("rlt-caution", t.caution, TICKET_CAUTIONS),
     "</article>",
   ].join("\n");
 }
@@ -69,9 +69,9 @@ function bendRow(bend: TicketBend, before: TicketBend | undefined, words: Ticket
   const dial = typeof bend.dial === "number" ? words.dial(bend) : t.pastDial;
   const notes = bend.notes.map((note) => `<small>${text(note)}</small>`).join("");
   return [
-    `<tr><th scope="row"><b>${bend.number}</b><small>${text(bend.kind)}</small></th>`,
+    `<tr><th scope="row"><b>${bend.number}</b></th>`,
     cell("mark", t.mark, `<b>${text(words.length(bend.mark))}</b><small>${text(words.exact(bend.mark))}</small>`),
-    cell("turn", t.turn, `${text(words.turn(bend, before))}${notes}`),
+    cell("turn", t.turn, `${text(words.turn(bend, before))}<small>${text(bend.kind)}</small>${notes}`),
     cell("lineup", t.lineUp, `${symbol(bend.lineUp)}${text(bend.lineUp)}`),
     cell("hook", t.hook, text(t.hookEnd[bend.hook])),
     cell(
@@ -92,13 +92,13 @@ function symbol(lineUp: TicketBend["lineUp"]): string {
 
 const finished = (ticket: Ticket, look: TicketLook, words: TicketWriter): string =>
   [
-    `<div class="rlt-finished"><div class="rlt-shape">${toSvg(shapeScene(ticket, look.shapeWidth, words.length))}</div>`,
-    `<div>${list("rlt-checks", t.checks, words.checks(ticket))}`,
-    `<p class="rlt-source">${text(t.source(ticket.shoe.source))}</p></div></div>`,
+    `<div class="rlt-finished"><div>${toSvg(shapeScene(ticket, look.shapeWidth, words.length))}</div>`,
+    `${list("rlt-checks", t.checks, words.checks(ticket))}</div>`,
   ].join("\n");
 
-/** Text with its feet and inches kept on one line. */
-export const text = (words: string): string => escapeText(words).replace(/(\d&#39;) (\d)/g, "$1&nbsp;$2");
+/** Text with each length kept on one line: 3' 4-1/2" would part after the feet or at the hyphen. */
+export const text = (words: string): string =>
+  escapeText(words).replace(/(?:\d+&#39; )?(?:\d+-)?\d+(?:\/\d+)?&quot;/g, '<span class="rlt-length">$&</span>');
 
 export function list(name: string, title: string, lines: readonly string[]): string {
   if (lines.length === 0) return "";

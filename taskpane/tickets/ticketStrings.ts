@@ -51,7 +51,7 @@ export const ticketStrings = {
     finished: (angle: string) => `finished ${angle}`,
     pastDial: "out of reach",
     shapeFlat: "Center lines, from the side",
-    shape: "Center lines, bend 1 up",
+    shape: "Center lines, bend 1 up, from behind",
     axes: ["left", "ahead", "up"] as const,
     checks: "Check the finished piece",
     coupledOn: "Coupled on:",
