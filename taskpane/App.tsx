@@ -1,4 +1,4 @@
-import { FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
+import { FluentProvider, Spinner } from "@fluentui/react-components";
 import {
   BookNumberRegular,
   DocumentBulletListRegular,
@@ -11,6 +11,7 @@ import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/drawingCss";
 import { BendView } from "./bend/BendView";
 import { Fence } from "./components/Fence";
+import { tabId, Tabs } from "./components/Tabs";
 import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
@@ -20,12 +21,24 @@ import { StartView } from "./start/StartView";
 import { strings } from "./strings";
 
 // The solver and the tickets load when they are asked for.
-const TotalsView = lazy(() => import("./totals/TotalsView").then(({ TotalsView: view }) => ({ default: view })));
-const ShoeView = lazy(() => import("./shoe/ShoeView").then(({ ShoeView: view }) => ({ default: view })));
-const TicketsView = lazy(() => import("./tickets/TicketsView").then(({ TicketsView: view }) => ({ default: view })));
+const TotalsView = lazy(() =>
+  import(/* webpackChunkName: "pane-totals" */ "./totals/TotalsView").then(({ TotalsView: view }) => ({
+    default: view,
+  })),
+);
+const ShoeView = lazy(() =>
+  import(/* webpackChunkName: "pane-shoe" */ "./shoe/ShoeView").then(({ ShoeView: view }) => ({ default: view })),
+);
+const TicketsView = lazy(() =>
+  import(/* webpackChunkName: "pane-tickets" */ "./tickets/TicketsView").then(({ TicketsView: view }) => ({
+    default: view,
+  })),
+);
 
 const VIEWS = ["start", "bend", "run", "shoe", "totals", "tickets"] as const;
 export type ViewName = (typeof VIEWS)[number];
+
+const PANEL = "rl-view";
 
 const ICONS: Record<ViewName, ReactElement> = {
   start: <HomeRegular />,
@@ -58,28 +71,16 @@ function Views() {
   return (
     <>
       <header className="rl-header">
-        <TabList
+        <Tabs<ViewName>
           className="rl-nav"
-          size="small"
-          selectedValue={view}
-          aria-label={strings.app.views}
-          onTabSelect={(_, data) => setView(data.value as ViewName)}
-        >
-          {VIEWS.map((name) => (
-            <Tab
-              key={name}
-              id={`rl-tab-${name}`}
-              aria-controls="rl-view"
-              value={name}
-              icon={ICONS[name]}
-              className="rl-tab"
-            >
-              {strings.views[name]}
-            </Tab>
-          ))}
-        </TabList>
+          label={strings.app.views}
+          tabs={VIEWS.map((name) => ({ value: name, text: strings.views[name], icon: ICONS[name] }))}
+          value={view}
+          onChange={setView}
+          panel={PANEL}
+        />
       </header>
-      <main id="rl-view" className="rl-view" role="tabpanel" aria-labelledby={`rl-tab-${view}`}>
+      <main id={PANEL} className="rl-view" role="tabpanel" aria-labelledby={tabId(PANEL, view)}>
         <h2 className="rl-title">{strings.views[view]}</h2>
         <Fence key={view}>
           <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>

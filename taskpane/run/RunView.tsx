@@ -1,10 +1,11 @@
-import { Button, Spinner, Tab, TabList } from "@fluentui/react-components";
+import { Button, Spinner } from "@fluentui/react-components";
 import { AddRegular } from "@fluentui/react-icons";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { Choice } from "../components/Choice";
 import { NoRuns } from "../components/NoRuns";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { tabId, Tabs } from "../components/Tabs";
 import { useTask } from "../components/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
@@ -18,6 +19,7 @@ import { useRun, type SelectedRun } from "./useRun";
 import { workOut, type WorkedRun } from "./workOut";
 
 const t = strings.run;
+const PANEL = "rl-run-part";
 
 /** A run as a list of steps beside its drawing, its checks and its marks. Follows the selected row of Runs. */
 export function RunView({ toStart }: { toStart(): void }) {
@@ -101,16 +103,19 @@ function RunBuilder({ run }: { run: SelectedRun }) {
       {worked.built && <RunDrawing built={worked.built} step={step} />}
       {draft !== "" && (
         <>
-          <TabList
-            size="small"
-            selectedValue={part}
-            onTabSelect={(_, data) => setPart(data.value as "marks" | "checks")}
-            aria-label={t.parts}
-          >
-            <Tab value="checks">{t.checks.tab(worked.problem ? 1 : worked.findings.length)}</Tab>
-            <Tab value="marks">{t.marks.tab}</Tab>
-          </TabList>
-          {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <MarksOrWhy worked={worked} />}
+          <Tabs<"checks" | "marks">
+            label={t.parts}
+            tabs={[
+              { value: "checks", text: t.checks.tab(worked.problem ? 1 : worked.findings.length) },
+              { value: "marks", text: t.marks.tab },
+            ]}
+            value={part}
+            onChange={setPart}
+            panel={PANEL}
+          />
+          <div id={PANEL} role="tabpanel" aria-labelledby={tabId(PANEL, part)} className="rl-stack-wide">
+            {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <MarksOrWhy worked={worked} />}
+          </div>
         </>
       )}
     </>

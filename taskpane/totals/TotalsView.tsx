@@ -1,4 +1,5 @@
-import { Spinner, Tab, TabList } from "@fluentui/react-components";
+import { Spinner } from "@fluentui/react-components";
+import { tabId, Tabs } from "../components/Tabs";
 import { NoRuns } from "../components/NoRuns";
 import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
@@ -11,6 +12,7 @@ import { TakeoffPart } from "./TakeoffPart";
 
 const t = strings.totals;
 const PARTS = ["takeoff", "bends", "cuts", "changes"] as const;
+const PANEL = "rl-totals";
 type PartName = (typeof PARTS)[number];
 
 /** The whole job: what to order, what to cut, what to bend, what has changed. */
@@ -23,22 +25,19 @@ export function TotalsView({ toStart }: { toStart(): void }) {
   if (runs.length === 0) return <p>{t.empty}</p>;
   return (
     <>
-      <TabList
-        size="small"
-        selectedValue={part}
-        aria-label={t.parts}
-        onTabSelect={(_, data) => setPart(data.value as PartName)}
-      >
-        {PARTS.map((name) => (
-          <Tab key={name} value={name}>
-            {t.tabs[name]}
-          </Tab>
-        ))}
-      </TabList>
-      {part === "takeoff" && <TakeoffPart />}
-      {part === "bends" && <BendsPart />}
-      {part === "cuts" && <CutsPart />}
-      {part === "changes" && <ChangesPart />}
+      <Tabs<PartName>
+        label={t.parts}
+        tabs={PARTS.map((name) => ({ value: name, text: t.tabs[name] }))}
+        value={part}
+        onChange={setPart}
+        panel={PANEL}
+      />
+      <div id={PANEL} role="tabpanel" aria-labelledby={tabId(PANEL, part)}>
+        {part === "takeoff" && <TakeoffPart />}
+        {part === "bends" && <BendsPart />}
+        {part === "cuts" && <CutsPart />}
+        {part === "changes" && <ChangesPart />}
+      </div>
     </>
   );
 }

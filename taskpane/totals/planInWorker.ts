@@ -8,7 +8,7 @@ export interface Planning {
 
 /** Plans in a worker, so that the pane stays awake; the solver loads with it. */
 export function planInWorker(job: CutJob, onProgress: (soFar: CutSoFar) => void): Planning {
-  const worker = new Worker(new URL("./cutWorker.ts", import.meta.url));
+  const worker = new Worker(/* webpackChunkName: "pane-cuts" */ new URL("./cutWorker.ts", import.meta.url));
   const result = new Promise<CutResult>((resolve, reject) => {
     worker.onmessage = ({ data }: MessageEvent<CutMessage>) => {
       if ("soFar" in data) return onProgress(data.soFar);

@@ -61,11 +61,13 @@ test("every control of every view has a name, and every drawing its words", asyn
   }
 });
 
-test("a view opens by keyboard", async () => {
+test("the views are reached by keyboard: arrows go along the tabs, Enter opens", async () => {
   const { user } = await showPane();
-  // Going from tab to tab by arrow keys needs a layout: the browser tests do that.
-  screen.getByRole("tab", { name: "A bend" }).focus();
-  await user.keyboard("{Enter}");
+  await user.tab();
+  expect(document.activeElement).toBe(screen.getByRole("tab", { name: "Start" }));
+  await user.keyboard("{ArrowLeft}{ArrowLeft}{ArrowRight}");
+  expect(document.activeElement).toBe(screen.getByRole("tab", { name: "Tickets" }));
+  await user.keyboard("{Home}{ArrowRight}{Enter}");
   await waitFor(() => expect(screen.getByRole("heading", { level: 2 }).textContent).toBe("A bend"));
 });
 
