@@ -1,3 +1,5 @@
+import { ticketStrings } from "./tickets/ticketStrings";
+
 /** Every word the pane shows, in one place, ready for translation. Numbers and names come in as arguments. */
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 
@@ -334,5 +336,5 @@ export const strings = {
       difference: "Change",
     },
   },
-  tickets: { none: "Shop tickets are not in this version yet. The Schedule sheet holds every mark." },
+  tickets: ticketStrings,
 };

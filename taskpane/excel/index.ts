@@ -4,7 +4,9 @@
  * workbook.settings (items, add), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
  * getRange, getRangeByIndexes, getUsedRangeOrNullObject, tables.add; table.name, worksheet, getRange,
  * getHeaderRowRange, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
- * select, format.font.bold, format.autofitColumns, dataValidation.rule.
+ * select, format.font.bold, format.autofitColumns, dataValidation.rule. For a sheet to be printed also
+ * format.columnWidth, format.wrapText, format.font.size and, where there are any, worksheet.horizontalPageBreaks and
+ * worksheet.pageLayout.setPrintMargins.
  */
 export * from "./addRows";
 export * from "./addSheet";
@@ -13,6 +15,7 @@ export * from "./block";
 export * from "./contents";
 export * from "./events";
 export * from "./names";
+export * from "./printSheet";
 export * from "./readTables";
 export * from "./selection";
 export * from "./settings";

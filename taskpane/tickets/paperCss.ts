@@ -53,6 +53,7 @@ export const TICKET_CSS = `
 .rlt-cuts h3 { font-size: 1.6em; border-bottom: 2px solid; }
 .rlt-cuts h4 { font-size: 1.2em; margin-top: 0.8em; break-after: avoid; }
 .rlt-cuts .rlt-way p { font-weight: 600; }
+.rlt-preview { border: 1px solid #777; padding: 8px; background: #fff; font-size: 13px; overflow: hidden; }
 @container (max-width: 460px) {
   .rlt-bends thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .rlt-bends tr { display: grid; grid-template-columns: auto 1fr; gap: 0 0.8em; padding: 0.4em 0; border-bottom: 1px solid #777; }
@@ -74,9 +75,13 @@ body { margin: 0; color: #000; background: #fff; font-size: 11pt; }
 .rlt-page > thead td, .rlt-page > tbody > tr > td { padding: 0; }
 .rlt-page > thead td { font: 9pt Arial, sans-serif; padding-bottom: 2mm; }
 .rlt-page > thead span { float: right; }
-.rlt-together .rlt-page { break-after: auto; break-inside: avoid; margin-bottom: 9mm; }
+.rlt-together .rlt-page { break-after: auto; break-inside: avoid; margin-bottom: 5mm; }
 .rlt-together .rlt-ticket { font-size: 10pt; }
-.rlt-together .rlt-caution { font-size: 0.75em; }
+.rlt-together .rlt-ticket { display: grid; grid-template-columns: repeat(10, minmax(0, 1fr)); gap: 0 0.8em; align-items: start; }
+.rlt-together .rlt-ticket > * { grid-column: 1 / -1; }
+.rlt-together .rlt-ticket > .rlt-finished { grid-column: 1 / 7; }
+.rlt-together .rlt-caution:not(:last-child) { grid-column: 7 / -1; order: 1; }
+.rlt-together .rlt-caution:not(:last-child) ul { columns: 1; }
 .rlt-together .rlt-cutpage { break-before: page; }
 @media screen { body { padding: 16px; max-width: 190mm; margin: auto; } .rlt-page { margin-bottom: 16mm; } }
 ${DRAWING_CSS}

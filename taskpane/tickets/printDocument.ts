@@ -4,7 +4,8 @@ import type { LengthStyle } from "../../src/units/formatLength";
 import type { LotPlan } from "../totals/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
-import { ticketHtml, type TicketLook } from "./ticketHtml";
+import type { TicketLook } from "./ticketDrawings";
+import { ticketHtml } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;
@@ -21,7 +22,7 @@ export interface PrintOptions {
 
 /** For a page 186 mm wide: letters of a drawing 450 px wide come out at 14 pt; smaller where pieces share the page. */
 const ALONE = { stickWidth: 450, shapeWidth: 280 };
-const TOGETHER = { stickWidth: 620, shapeWidth: 310 };
+const TOGETHER = { stickWidth: 620, shapeWidth: 240, low: true };
 
 /** A whole page of HTML, complete in itself: tickets, then the cutting sheet. Prints clean on A4 and Letter. */
 export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {

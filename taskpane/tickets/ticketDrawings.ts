@@ -2,6 +2,7 @@ import { drawRun } from "../../src/drawing/drawRun";
 import { drawStick } from "../../src/drawing/drawStick";
 import type { Scene } from "../../src/drawing/scene";
 import type { Ticket } from "../../src/shop/ticket";
+import type { LengthStyle } from "../../src/units/formatLength";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;
@@ -14,12 +15,21 @@ const FROM_BEHIND = { azimuth: 45, elevation: 35 };
 const shapeHeight = (bends: number): number => (bends < 3 ? 0.4 : 0.3);
 const LEVEL = 1e-6;
 
+export interface TicketLook {
+  readonly style: LengthStyle;
+  /** Widths the drawings are made for [px]; what they shrink or grow to is the page's business. */
+  readonly stickWidth: number;
+  readonly shapeWidth: number;
+  /** Drawings as low as they can be, where pieces share a page. */
+  readonly low?: boolean;
+}
+
 type Show = (inches: number) => string;
 
 const nameOf = ({ run, piece }: Ticket): string => `${run.name} piece ${piece}`;
 
 /** The straight stick with its marks. */
-export const stickScene = (ticket: Ticket, width: number, show: Show): Scene =>
+export const stickScene = (ticket: Ticket, { stickWidth: width, low }: TicketLook, show: Show): Scene =>
   drawStick(
     {
       name: nameOf(ticket),
@@ -28,11 +38,11 @@ export const stickScene = (ticket: Ticket, width: number, show: Show): Scene =>
       coupledBefore: ticket.coupledBefore,
       coupledAfter: ticket.coupledAfter,
     },
-    { width, show, distances: ticket.bends.length <= MOST_ROWS ? "rows" : "under" },
+    { width, show, distances: !low && ticket.bends.length <= MOST_ROWS ? "rows" : "under" },
   );
 
 /** The finished piece, its first straight ahead and its first bend up: from the side where it lies in one plane. */
-export function shapeScene(ticket: Ticket, width: number, show: Show): Scene {
+export function shapeScene(ticket: Ticket, { shapeWidth: width, low }: TicketLook, show: Show): Scene {
   const { path, shoe, coupledBefore, coupledAfter } = ticket;
   const flat = path.points.every(([, left]) => Math.abs(left) < LEVEL);
   const end = (coupled: boolean) => (coupled ? "coupling" : "open");
@@ -49,7 +59,7 @@ export function shapeScene(ticket: Ticket, width: number, show: Show): Scene {
       width,
       show,
       listUnlabeled: false,
-      maxHeight: width * shapeHeight(ticket.bends.length),
+      maxHeight: width * (low ? 0.2 : shapeHeight(ticket.bends.length)),
     },
   );
 }

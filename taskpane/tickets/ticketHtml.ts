@@ -4,18 +4,10 @@ import { escapeText, toSvg } from "../../src/drawing/toSvg";
 import type { Ticket, TicketBend } from "../../src/shop/ticket";
 import { TICKET_CAUTIONS } from "../../src/shop/ticketCautions";
 import { writerFor, type TicketWriter } from "../../src/shop/ticketWords";
-import type { LengthStyle } from "../../src/units/formatLength";
-import { shapeScene, stickScene } from "./ticketDrawings";
+import { shapeScene, stickScene, type TicketLook } from "./ticketDrawings";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;
-
-export interface TicketLook {
-  readonly style: LengthStyle;
-  /** Widths the drawings are made for [px]; what they shrink or grow to is the page's business. */
-  readonly stickWidth: number;
-  readonly shapeWidth: number;
-}
 
 /** A ticket as HTML; every text in it is escaped. Styled by paperCss. */
 export function ticketHtml(ticket: Ticket, look: TicketLook): string {
@@ -24,7 +16,7 @@ export function ticketHtml(ticket: Ticket, look: TicketLook): string {
   return [
     `<article class="rlt-ticket">`,
     head(ticket, words),
-    `<div class="rlt-stick">${toSvg(stickScene(ticket, look.stickWidth, words.length))}</div>`,
+    `<div class="rlt-stick">${toSvg(stickScene(ticket, look, words.length))}</div>`,
     bends.length === 0 ? `<p class="rlt-lead">${text(t.straight)}</p>` : bendTable(bends, words),
     ticket.join ? `<p class="rlt-join"><b>${text(t.coupledOn)}</b> ${text(words.join(ticket.join))}</p>` : "",
     list("rlt-caution", t.caution, [...TICKET_CAUTIONS, ...(bends.length > 0 ? [t.source(ticket.shoe.source)] : [])]),
@@ -92,7 +84,7 @@ function symbol(lineUp: TicketBend["lineUp"]): string {
 
 const finished = (ticket: Ticket, look: TicketLook, words: TicketWriter): string =>
   [
-    `<div class="rlt-finished"><div>${toSvg(shapeScene(ticket, look.shapeWidth, words.length))}</div>`,
+    `<div class="rlt-finished"><div>${toSvg(shapeScene(ticket, look, words.length))}</div>`,
     `${list("rlt-checks", t.checks, words.checks(ticket))}</div>`,
   ].join("\n");
 

@@ -7,6 +7,7 @@ export const ticketStrings = {
   which: "Tickets for",
   wholeJob: "The whole job",
   paper: "On paper",
+  pages: "Pages",
   onePage: "One piece to a page",
   together: "Small pieces together",
   cutSheet: "Add the cutting sheet",
@@ -24,7 +25,7 @@ export const ticketStrings = {
   summary: (cut: string, bends: number) => `cut ${cut}, ${bends === 0 ? "straight" : many(bends, "bend", "bends")}`,
   more: (count: number) => `Show ${many(count, "more piece", "more pieces")}`,
   count: (count: number) => many(count, "ticket", "tickets"),
-  fileName: (job: string) => `${job || "tickets"}.html`,
+  fileName: (title: string) => `${title.replace(/[^\p{L}\p{N} _-]/gu, "")}.html`,
   title: (job: string) => (job ? `Shop tickets, ${job}` : "Shop tickets"),
   ticket: {
     piece: (piece: number, pieces: number) => `piece ${piece} of ${pieces}`,

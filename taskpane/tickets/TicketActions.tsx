@@ -1,0 +1,129 @@
+import { Button, Checkbox } from "@fluentui/react-components";
+import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular } from "@fluentui/react-icons";
+import { useEffect, useRef, useState } from "react";
+import type { Ticket } from "../../src/shop/ticket";
+import { Choice } from "../components/Choice";
+import { Notice } from "../components/Notice";
+import { Section } from "../components/Section";
+import { useTask } from "../components/useTask";
+import { useKept } from "../hooks/useKept";
+import { useLedger } from "../hooks/useLedger";
+import { useUnits } from "../hooks/useUnits";
+import { useWorkbook } from "../hooks/useWorkbook";
+import { strings } from "../strings";
+import type { CutResult } from "../totals/cutWork";
+import { planInWorker, type Planning } from "../totals/planInWorker";
+import { freeSheetName } from "../workbook/plan";
+import { printDocument, titleOf } from "./printDocument";
+import { printHtml, saveHtml } from "./printHtml";
+import { sheetName, ticketSheet } from "./ticketSheet";
+import { ticketStrings as t } from "./ticketStrings";
+
+type Pages = "one" | "together";
+
+/** Prints the tickets, saves them as a page, or puts them in the workbook. */
+export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
+  const workbook = useWorkbook();
+  const { style } = useUnits();
+  const task = useTask();
+  const [pages, setPages] = useKept<Pages>("tickets.pages", "one");
+  const [withCuts, setWithCuts] = useKept("tickets.cuts", false);
+  const [done, setDone] = useState("");
+  const cuts = useCuts();
+
+  const start = (action: () => Promise<string>) => {
+    setDone("");
+    void task.run(async () => setDone(await action()));
+  };
+  const page = async (): Promise<string | undefined> => {
+    const plan = withCuts ? await cuts.plan() : undefined;
+    if (withCuts && !plan) return undefined;
+    return printDocument(tickets, {
+      ...{ style, together: pages === "together", day: new Date().toLocaleDateString() },
+      ...(plan ? { lots: plan.lots, notCut: plan.problems } : {}),
+    });
+  };
+  const print = async () => {
+    const html = await page();
+    if (html !== undefined) printHtml(html);
+    return "";
+  };
+  const save = async () => {
+    const html = await page();
+    if (html === undefined) return "";
+    const name = t.fileName(titleOf(tickets));
+    saveHtml(html, name);
+    return t.saved(name);
+  };
+  const toSheet = async () => {
+    const sheet = freeSheetName(sheetName(tickets), await workbook.readContents());
+    await workbook.addPrintSheet(ticketSheet(tickets, style, sheet));
+    return t.written(sheet);
+  };
+
+  return (
+    <Section title={t.paper}>
+      <Choice<Pages>
+        label={t.pages}
+        value={pages}
+        options={[
+          { value: "one", text: t.onePage },
+          { value: "together", text: t.together },
+        ]}
+        onChange={setPages}
+      />
+      <Checkbox label={t.cutSheet} checked={withCuts} onChange={(_, data) => setWithCuts(data.checked === true)} />
+      <div className="rl-row">
+        <Button appearance="primary" icon={<PrintRegular />} disabledFocusable={task.busy} onClick={() => start(print)}>
+          {t.print}
+        </Button>
+        <Button icon={<ArrowDownloadRegular />} disabledFocusable={task.busy} onClick={() => start(save)}>
+          {t.save}
+        </Button>
+        <Button icon={<DocumentTableRegular />} disabledFocusable={task.busy} onClick={() => start(toSheet)}>
+          {t.toSheet}
+        </Button>
+      </div>
+      {cuts.title !== undefined && (
+        <div className="rl-row" role="status">
+          <span>{t.planning(cuts.title)}</span>
+          <Button size="small" onClick={cuts.cancel}>
+            {strings.common.cancel}
+          </Button>
+        </div>
+      )}
+      {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      {done && <Notice intent="success">{done}</Notice>}
+      <p className="rl-hint">{t.printHint}</p>
+    </Section>
+  );
+}
+
+/** The cutting plan for the sheet behind the tickets; undefined from `plan` when the person cancels it. */
+function useCuts() {
+  const { tables } = useLedger();
+  const planning = useRef<Planning | undefined>(undefined);
+  const giveUp = useRef<() => void>(() => undefined);
+  /** What is being planned; undefined while nothing is. */
+  const [title, setTitle] = useState<string>();
+  useEffect(() => () => planning.current?.cancel(), []);
+
+  const plan = async (): Promise<CutResult | undefined> => {
+    const runs = tables.Runs?.cells;
+    if (!runs) return undefined;
+    setTitle("");
+    const given = { runs, stock: tables.Stock?.cells, shoes: tables.Shoes?.cells };
+    const canceled = new Promise<undefined>((resolve) => (giveUp.current = () => resolve(undefined)));
+    try {
+      planning.current = planInWorker(given, (soFar) => setTitle(soFar.title));
+      return await Promise.race([planning.current.result, canceled]);
+    } finally {
+      setTitle(undefined);
+    }
+  };
+  const cancel = () => {
+    planning.current?.cancel();
+    giveUp.current();
+  };
+  return { title, plan, cancel };
+}

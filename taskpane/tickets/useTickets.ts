@@ -1,0 +1,20 @@
+import { useMemo } from "react";
+import { jobTickets, type JobTickets } from "../../src/shop/jobTickets";
+import { readRuns } from "../../src/shop/runsTable";
+import { readShoes } from "../../src/shop/shoeBook";
+import { attempt } from "../components/attempt";
+import { useLedger } from "../hooks/useLedger";
+
+/**
+ * Tickets of one row of Runs (1 for the first under the header), or of the whole job, worked out again when the workbook
+ * changes. A table that cannot be read at all comes back as one problem.
+ */
+export function useTickets(row: number | "all"): JobTickets {
+  const { Runs, Shoes } = useLedger().tables;
+  return useMemo(() => {
+    const [headers = [], ...lines] = Runs?.cells ?? [];
+    const cells = [headers, ...(row === "all" ? lines : lines.slice(row - 1, row))];
+    const tried = attempt(() => jobTickets(readRuns(cells), readShoes(Shoes?.cells)));
+    return tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message: tried.problem ?? "" }] };
+  }, [Runs, Shoes, row]);
+}
