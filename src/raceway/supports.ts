@@ -67,5 +67,20 @@ export function readSupportedRun(value: unknown, argument = "run"): SupportedRun
 export const countSupports = (length: number, rule: Pick<SupportRule, "limit" | "fromEnd">): number =>
   Math.max(1, Math.ceil((length - 2 * rule.fromEnd) / rule.limit - ROUNDING) + 1);
 
+/**
+ * Where that many supports may stand, evenly from the first one near the datum end to the last one near the far end;
+ * one alone stands in the middle.
+ *
+ * @param length [in] @returns distances from the datum end [in]
+ * @example supportPlaces(300, supportRule("EMT", "1/2", 2023)) //=> [36, 150, 264]
+ */
+export function supportPlaces(length: number, rule: Pick<SupportRule, "limit" | "fromEnd">): number[] {
+  const count = countSupports(length, rule);
+  if (count === 1) return [length / 2];
+  const first = Math.min(rule.fromEnd, length / 2);
+  const apart = (length - 2 * first) / (count - 1);
+  return Array.from({ length: count }, (_, place) => first + place * apart);
+}
+
 /** A run that is longer by rounding alone takes no further support [spacings]. */
 const ROUNDING = 1e-9;

@@ -25,7 +25,7 @@ export function pastTheDial(built: BuiltRun): Finding[] {
 
 /** Pieces whose end is too short for the shoe to hold. */
 export function shortTails(built: BuiltRun, piece: Piece): Finding[] {
-  return piece.bends.flatMap((_, index): Finding[] => {
+  return piece.bends.flatMap((bend, index): Finding[] => {
     const finding = shortTail(built, piece, index);
     if (finding === undefined) return [];
     return [
@@ -35,6 +35,7 @@ export function shortTails(built: BuiltRun, piece: Piece): Finding[] {
         rule: "the shoe must be able to hold the conduit",
         finding: `piece ${piece.number}, bend ${index + 1}: ${finding}.`,
         fix: "Cut the piece longer and trim it after bending, or lengthen the leg.",
+        step: bend.corner.step,
       },
     ];
   });
@@ -55,6 +56,7 @@ export function coarseSweeps(built: BuiltRun): Finding[] {
     rule: `shots of a sweep of at most ${showDegrees(LARGEST_SHOT)} (common practice)`,
     finding: `step ${corner.step}: a sweep in ${corner.of} shots turns ${showDegrees(angle)} at each, and may kink.`,
     fix: `Make it in ${Math.ceil((angle * corner.of) / LARGEST_SHOT - ROUNDING)} shots or more.`,
+    step: corner.step,
   }));
 }
 
@@ -73,6 +75,7 @@ export function crowdedBends(built: BuiltRun): Finding[] {
             `steps ${before.step} and ${after.step}: ${showInches(straight, 2)} of straight conduit between two bends; ` +
             `the shoe needs ${showInches(built.shoe.shortestTail, 2)}.`,
           fix: "Lengthen the leg between them, use smaller angles, or see JOB.SETUP for an order that works.",
+          step: after.step,
         },
       ];
     }),

@@ -8,6 +8,8 @@ export interface Finding {
   readonly finding: string;
   /** What would put it right. */
   readonly fix: string;
+  /** Step of the route it concerns, counted from 1; undefined when it concerns the run as a whole. */
+  readonly step?: number;
 }
 
 export const FINDING_HEADERS = ["Run", "Weight", "Rule", "Finding", "Fix"] as const;

@@ -1,6 +1,8 @@
 import { useRef, useState, type PointerEvent } from "react";
 import { drawRun, type RunPull } from "../../src/drawing/drawRun";
 import type { RunView } from "../../src/drawing/projection";
+import { readEdition } from "../../src/raceway/edition";
+import { supportPlaces, supportRule } from "../../src/raceway/supports";
 import { pullPath } from "../../src/route/problems";
 import type { BuiltRun } from "../../src/shop/buildRun";
 import { Choice } from "../components/Choice";
@@ -28,11 +30,16 @@ export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
   const [seen, setSeen] = useState<Seen>("isometric");
   const [turn, setTurn] = useState(START);
   const view: RunView = seen === "turned" ? turn : seen;
+  const supports = supportRule(built.run.raceway, built.run.size, readEdition(undefined));
   const scene = drawRun(
     {
       name: built.run.name,
       outsideDiameter: built.shoe.outsideDiameter,
-      pulls: built.pulls.map(({ pull, joints }): RunPull => ({ path: pullPath(pull), couplings: joints })),
+      pulls: built.pulls.map(({ pull, parts, joints }): RunPull => ({
+        path: pullPath(pull),
+        couplings: joints,
+        straps: supportPlaces(parts.developed, supports),
+      })),
     },
     { view, width, show: units.show, highlight: bendsOfStep(built, step) },
   );

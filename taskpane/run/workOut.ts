@@ -9,16 +9,11 @@ import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 
-/** A check with the step it speaks of, where it speaks of one. */
-export interface PlacedFinding extends Finding {
-  step: number | undefined;
-}
-
 /** A run as src/ works it out, or the words for why it cannot. */
 export interface WorkedRun {
   built?: BuiltRun;
   schedule: ScheduleRow[];
-  findings: PlacedFinding[];
+  findings: readonly Finding[];
   /** What keeps the run from being built, and the step it names. */
   problem: string;
   step: number | undefined;
@@ -47,10 +42,7 @@ export function workOut(
     if (!read) return NOTHING;
     if ("problem" in read) return failed(read.problem);
     const built = buildRun(read.run, readShoes(shoes).shoeFor(read.run.raceway, read.run.size));
-    const findings = checkBuiltRun(built, readEdition(undefined)).map((finding) => ({
-      ...finding,
-      step: stepOf(finding.finding, built),
-    }));
+    const findings = checkBuiltRun(built, readEdition(undefined));
     return { built, schedule: scheduleRun(built), findings, problem: "", step: undefined };
   });
   return tried.value ?? failed(tried.problem ?? "");
@@ -58,12 +50,8 @@ export function workOut(
 
 const failed = (problem: string): WorkedRun => ({ ...NOTHING, problem, step: stepOf(problem) });
 
-/** The step that words speak of: by its number, or by a bend of a piece. */
-function stepOf(words: string, built?: BuiltRun): number | undefined {
+/** The step that the words of an error name. */
+function stepOf(words: string): number | undefined {
   const step = /\bsteps? (\d+)/.exec(words);
-  if (step) return Number(step[1]);
-  const bend = /\bpiece (\d+), bend (\d+)/.exec(words);
-  if (!bend || !built) return undefined;
-  const piece = built.pulls.flatMap((pull) => pull.pieces).find(({ number }) => number === Number(bend[1]));
-  return piece?.bends[Number(bend[2]) - 1]?.corner.step;
+  return step ? Number(step[1]) : undefined;
 }
