@@ -1,0 +1,60 @@
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, join } from "node:path";
+import { buildRunWith, type BuiltRun } from "../../src/shop/buildRun";
+import { readRuns } from "../../src/shop/runsTable";
+import { readShoes } from "../../src/shop/shoeBook";
+import { isUserError } from "../../src/units/errors";
+import { decodeText } from "../workbook/csv";
+import { runsFromCsv } from "../workbook/runsFromCsv";
+import { pieceDxf, runsDxf } from "./dxf";
+import { differentNames } from "./names";
+import { runsObj } from "./obj";
+
+const usage = `usage: npm run shapes -- runs.csv folder
+
+Writes into the folder: runs.dxf, the centerlines of all runs; runs.obj, the runs as tubes; and a DXF of the shape of
+every piece that has a bend. Inches; each run starts at the origin, x east, y north, z up.`;
+
+/** Runs the command line and gives the exit code: 0, 1 when a run was left out, 2 for wrong usage or an unreadable file. */
+export function main(given: readonly string[]): number {
+  try {
+    const [source, folder, ...more] = given;
+    if (!source || !folder || more.length > 0 || source.startsWith("--")) throw new Error(usage);
+    const { headers, rows } = runsFromCsv(decodeText(readFileSync(source)), basename(source));
+    const { runs, problems } = build([headers, ...rows]);
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, "runs.dxf"), runsDxf(runs));
+    writeFileSync(join(folder, "runs.obj"), runsObj(runs));
+    const fileName = differentNames();
+    const pieces = runs.flatMap(({ run, pulls }) =>
+      pulls.flatMap((pull) => pull.pieces.map((piece) => ({ run, piece }))),
+    );
+    const bent = pieces.filter(({ piece }) => piece.bends.length > 0);
+    for (const { run, piece } of bent) {
+      writeFileSync(join(folder, `${fileName(`piece ${run.name} ${piece.number}`)}.dxf`), pieceDxf(piece));
+    }
+    process.stdout.write(`${folder}: ${runs.length} runs, ${bent.length} bent pieces.\n`);
+    for (const problem of problems) process.stderr.write(`left out: ${problem}\n`);
+    return problems.length > 0 ? 1 : 0;
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+    return 2;
+  }
+}
+
+/** The runs that can be built, by the built-in shoes, and in words those that cannot. */
+export function build(cells: unknown[][]): { runs: BuiltRun[]; problems: string[] } {
+  const shoes = readShoes(null);
+  const runs: BuiltRun[] = [];
+  const problems: string[] = [];
+  for (const row of readRuns(cells)) {
+    try {
+      if ("run" in row) runs.push(buildRunWith(row.run, shoes));
+      else problems.push(`${row.name}: ${row.problem}`);
+    } catch (error) {
+      if (!isUserError(error) || !("run" in row)) throw error;
+      problems.push(`${row.run.name}: ${error.message}`);
+    }
+  }
+  return { runs, problems };
+}
