@@ -1,4 +1,5 @@
 import { ask, button, element } from "./dialog";
+import { emptyBook } from "./emptyBook";
 import { type BookStore, isSavedBook, type SavedBook } from "./store";
 
 /** What a choice in the header puts in place of the open workbook. */
@@ -8,16 +9,17 @@ export type Replace = (book: SavedBook | null) => Promise<void>;
 export function startAgainButtons(store: BookStore, current: () => SavedBook, replace: Replace): void {
   document.getElementById("restart")!.addEventListener("click", async () => {
     const choice = await ask(
-      "Start again from the demo?",
+      "Start again?",
       ["The workbook as it is now is kept. You find it under Earlier copies."],
       [
         { words: "Leave it", value: "leave" },
+        { words: "Keep a copy and start empty", value: "empty" },
         { words: "Keep a copy and start again", value: "start", main: true },
       ],
     );
-    if (choice !== "start") return;
+    if (choice !== "start" && choice !== "empty") return;
     await store.keep(current(), Date.now());
-    await replace(null);
+    await replace(choice === "empty" ? { savedAt: Date.now(), data: emptyBook() } : null);
   });
 
   document.getElementById("earlier")!.addEventListener("click", async () => {
