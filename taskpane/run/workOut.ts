@@ -1,4 +1,4 @@
-import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
+import { buildRunWith, type BuiltRun } from "../../src/shop/buildRun";
 import { checkBuiltRun } from "../../src/shop/checks";
 import type { Finding } from "../../src/shop/findings";
 import { readEdition } from "../../src/raceway/edition";
@@ -41,7 +41,7 @@ export function workOut(
     const read = readRuns([headers, own])[0];
     if (!read) return NOTHING;
     if ("problem" in read) return failed(read.problem);
-    const built = buildRun(read.run, readShoes(shoes).shoeFor(read.run.raceway, read.run.size));
+    const built = buildRunWith(read.run, readShoes(shoes));
     const findings = checkBuiltRun(built, readEdition(undefined));
     return { built, schedule: scheduleRun(built), findings, problem: "", step: undefined };
   });
