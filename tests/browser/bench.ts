@@ -51,16 +51,24 @@ export class Bench {
     await this.settled();
   }
 
-  /** Goes to a cell and types into it, ending with Enter. */
+  /** Goes to a cell and types into it, ending with Enter; waits until the cell holds it and all is computed. */
   async type(address: string, text: string): Promise<void> {
     await this.goTo(address);
     await this.page.keyboard.type(text, { delay: 5 });
     await this.page.keyboard.press("Enter");
+    const holds = ([at, typed]: [string, string]) => {
+      const { formulas, values } = window.ledgerBook!.range(at);
+      return formulas[0]![0] === typed || String(values[0]![0]) === typed;
+    };
+    await this.page.waitForFunction(holds, [address, text] as [string, string]);
     await this.settled();
   }
 
+  /** Selects a cell and waits until the grid shows it selected, ready for the keyboard. */
   async goTo(address: string): Promise<void> {
     await this.page.evaluate((at) => window.ledgerBook!.range(at).select(), address);
+    const cell = address.replace(/^.*!/, "");
+    await this.page.waitForFunction((at) => document.getElementById("strip")!.textContent.startsWith(at), cell);
     await this.page.waitForTimeout(300);
   }
 

@@ -3,7 +3,7 @@ import { Bench } from "./bench";
 import { launchBrowser } from "./launch";
 import { type PageServer, startServer } from "./server";
 
-jest.setTimeout(180000);
+jest.setTimeout(300000);
 
 let browser: Browser;
 let server: PageServer;
