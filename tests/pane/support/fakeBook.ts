@@ -14,6 +14,8 @@ export class FakeSheet {
   readonly cells = new Map<string, Cell>();
   readonly formats = new Map<string, string>();
   readonly bold = new Set<number>();
+  /** First cells of pages. */
+  readonly pageBreaks: string[] = [];
   readonly rules: { row: number; column: number; rows: number; rule: unknown }[] = [];
 
   constructor(public name: string) {}

@@ -63,14 +63,14 @@ function rangeOf(context: Context, area: () => Area) {
   );
 }
 
-/** Bold by rows of a sheet: enough for what the pane does. */
+/** Bold by rows of a sheet: enough for what the pane does. Sizes are taken and forgotten. */
 function fontOf(context: Context, area: () => Area) {
   const bold = (on: boolean) => {
     const { sheet, row } = area();
     if (on) sheet.bold.add(row);
     else sheet.bold.delete(row);
   };
-  return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), { bold });
+  return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), { bold, size: () => undefined });
 }
 
 function sheetOf(context: Context, sheet: () => FakeSheet) {
@@ -80,6 +80,8 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
     context,
     {
       activate: () => context.later(() => (context.book.active = sheet())),
+      horizontalPageBreaks: { add: (cell: string) => context.later(() => sheet().pageBreaks.push(cell)) },
+      pageLayout: { setPrintMargins: () => undefined },
       getRangeByIndexes: range,
       getRange: (address: string) => {
         const [, letter = "A", number = "1"] = /^([A-Z])(\d+)$/.exec(address) ?? [];

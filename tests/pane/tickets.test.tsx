@@ -1,0 +1,127 @@
+import { act, screen, waitFor, within } from "@testing-library/react";
+import type { CutJob } from "../../taskpane/totals/cutWork";
+import type { FakeBook } from "./support/fakeBook";
+import { showPane } from "./support/showPane";
+
+jest.mock("../../taskpane/totals/planInWorker", () => ({
+  planInWorker: (job: CutJob) => {
+    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cutWork")>(
+      "../../taskpane/totals/cutWork",
+    );
+    const steps = planJobInSteps(job);
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    return { result: Promise.resolve(step.value), cancel: () => undefined };
+  },
+}));
+
+const RUNS = [
+  ["P-1", "Quay", "Hall", "EMT", "1/2", "stub 10 up, east 5'", 2],
+  ["P-2", "Quay", "Hall", "EMT", "1/2", "north 5', offset 6 up at 30, ahead 4'", 1],
+  ["P-3", "Quay", "Hall", "EMT", "1/2", "up 20, sideways 30", 1],
+];
+
+/** The window of the frame that prints; jsdom has none that could. */
+const printWindow = { addEventListener: jest.fn(), focus: jest.fn(), print: jest.fn() };
+beforeEach(() => {
+  printWindow.print.mockClear();
+  jest
+    .spyOn(HTMLIFrameElement.prototype, "contentWindow", "get")
+    .mockReturnValue(printWindow as unknown as Window & typeof globalThis);
+});
+
+/** The pane at Tickets; the Shoes table that setting up writes has the 1/2 EMT shoe with a deduct of 5. */
+async function openTickets(runs = RUNS) {
+  const shown = await showPane();
+  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  const sheet = shown.book.sheet("Runs");
+  runs.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
+  shown.book.table("Runs").rows = runs.length + 1;
+  await act(async () => shown.book.type(sheet, 1, 6, 2));
+  await shown.user.click(screen.getByRole("tab", { name: "Tickets" }));
+  return { ...shown, sheet };
+}
+
+const chooseJob = async (user: Awaited<ReturnType<typeof openTickets>>["user"]) =>
+  user.selectOptions(await screen.findByRole("combobox", { name: "Tickets for" }), "The whole job");
+
+test("the selected run's pieces are listed and open to their ticket", async () => {
+  const { user } = await openTickets();
+  const name = await screen.findByText("P-1, piece 1 of 1");
+  const card = name.closest("details") as HTMLDetailsElement;
+  expect(card.querySelector("table")).toBeNull();
+  await user.click(name);
+  const ticket = within(await waitFor(() => card.querySelector<HTMLElement>("article")!));
+  // Published: Modern Residential Wiring (2021), p. 144: a 10 in. stub with a deduct of 5 is marked at 5.
+  expect(ticket.getByText('5"', { selector: "b *, b" })).toBeTruthy();
+  expect(ticket.getByText(/Disconnect the power/)).toBeTruthy();
+});
+
+test("the whole job lists every piece, and says why a run has none", async () => {
+  const { user } = await openTickets();
+  await chooseJob(user);
+  expect(await screen.findByText("P-2, piece 1 of 1")).toBeTruthy();
+  expect(screen.getByText("No tickets for P-3")).toBeTruthy();
+  expect(screen.getByRole("alert").textContent).toContain("step 2");
+});
+
+test("Print opens a frame with a ticket for each piece and, when asked for, the cutting sheet", async () => {
+  const { user } = await openTickets();
+  await chooseJob(user);
+  await user.click(await screen.findByRole("checkbox", { name: "Add the cutting sheet" }));
+  await user.click(screen.getByRole("button", { name: "Print" }));
+  const frame = await waitFor(() => document.querySelector<HTMLIFrameElement>("#rlt-print")!);
+  await waitFor(() => expect(frame.srcdoc).toContain("ticket 2 of 2"));
+  const page = new DOMParser().parseFromString(frame.srcdoc, "text/html");
+  expect([...page.querySelectorAll("article h3")].map((each) => each.textContent)).toEqual([
+    "P-1 piece 1 of 1",
+    "P-2 piece 1 of 1",
+    "Cutting sheet",
+  ]);
+  // By hand: corners 9.647 and 60, less the gain 8 − 2π: 67.93.
+  expect(page.querySelector(".rlt-cuts")?.textContent).toContain(
+    "Take 2 sticks of 10' 0\"; from each:cut 1 at 5' 7-15/16\": P-1/1 ×2left over",
+  );
+  expect(page.querySelectorAll("svg").length).toBeGreaterThan(3);
+  await waitFor(() => expect(printWindow.print).toHaveBeenCalledTimes(1));
+});
+
+test("what people wrote cannot become markup on the page", async () => {
+  const evil = '<img src=x onerror="alert(1)">';
+  const { user } = await openTickets([[evil, evil, evil, "EMT", "1/2", "up 20, east 30", 1]]);
+  await user.click(await screen.findByRole("button", { name: "Print" }));
+  const frame = await waitFor(() => document.querySelector<HTMLIFrameElement>("#rlt-print")!);
+  const page = new DOMParser().parseFromString(frame.srcdoc, "text/html");
+  expect(page.querySelectorAll("img, script")).toHaveLength(0);
+  expect(page.querySelector("h3")?.textContent).toContain(evil);
+});
+
+test("tickets go to a new sheet, a page to each piece, and never over a sheet that is there", async () => {
+  const { book, user } = await openTickets();
+  book.addSheet("Tickets", [["mine"]]);
+  await chooseJob(user);
+  await user.click(await screen.findByRole("button", { name: "Put in the workbook" }));
+  await screen.findByText(/new sheet Tickets 2/);
+  const text = sheetText(book, "Tickets 2");
+  expect(text).toContain("P-1 piece 1 of 1, make 2");
+  expect(text).toContain('1|5"|arrow|datum end|90°|first bend; stub-up');
+  expect(text).toContain("Disconnect the power");
+  const second = text.split("\n").findIndex((line) => line.startsWith("P-2 piece 1"));
+  expect(book.sheet("Tickets 2").pageBreaks).toEqual([`A${second + 1}`]);
+  expect(book.sheet("Tickets").at(0, 0)).toBe("mine");
+});
+
+function sheetText(book: FakeBook, name: string): string {
+  const sheet = book.sheet(name);
+  const rows = Math.max(...[...sheet.cells.keys()].map((key) => Number(key.split(",")[0]))) + 1;
+  return Array.from({ length: rows }, (_, row) =>
+    [0, 1, 2, 3, 4, 5].map((column) => sheet.at(row, column)).join("|"),
+  ).join("\n");
+}
+
+test("without runs the view says what to do", async () => {
+  const { user } = await showPane();
+  await user.click(screen.getByRole("tab", { name: "Tickets" }));
+  expect(await screen.findByRole("button", { name: "Go to Start" })).toBeTruthy();
+});
