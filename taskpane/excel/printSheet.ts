@@ -41,13 +41,15 @@ export function addPrintSheet({
     const all = at({ row: 0, column: 0, rows: cells.length, columns: widths.length });
     all.numberFormat = cells.map((line) => line.map(() => "@"));
     all.formulas = cells;
-    widths.forEach((width, column) => {
-      at({ row: 0, column, rows: cells.length, columns: 1 }).format.columnWidth = width;
-    });
     for (const area of bold) at(area).format.font.bold = true;
-    for (const area of large) at(area).format.font.size = area.size;
-    for (const area of wrapped) at(area).format.wrapText = true;
-    layOut(sheet, pageStarts);
+    ifThere(() =>
+      widths.forEach((width, column) => {
+        at({ row: 0, column, rows: cells.length, columns: 1 }).format.columnWidth = width;
+      }),
+    );
+    ifThere(() => large.forEach((area) => (at(area).format.font.size = area.size)));
+    ifThere(() => wrapped.forEach((area) => (at(area).format.wrapText = true)));
+    ifThere(() => layOut(sheet, pageStarts));
     sheet.activate();
     await context.sync();
   });
@@ -56,7 +58,15 @@ export function addPrintSheet({
 /** Page breaks and margins, where this Excel has them (ExcelApi 1.9). */
 function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[]): void {
   if (globalThis.Office?.context?.requirements?.isSetSupported("ExcelApi", "1.9") === false) return;
-  const { horizontalPageBreaks: breaks, pageLayout: layout } = sheet as Partial<Excel.Worksheet>;
-  for (const row of pageStarts) if (row > 0) breaks?.add(`A${row + 1}`);
-  layout?.setPrintMargins("Points", { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN });
+  for (const row of pageStarts) if (row > 0) sheet.horizontalPageBreaks.add(`A${row + 1}`);
+  sheet.pageLayout.setPrintMargins("Points", { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN });
+}
+
+/** Leaves out a look that this host does not have, as the local page has fewer: the words are what counts. */
+function ifThere(look: () => void): void {
+  try {
+    look();
+  } catch (error) {
+    if ((error as { code?: string }).code !== "ApiNotFound") throw error;
+  }
 }
