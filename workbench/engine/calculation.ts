@@ -4,6 +4,9 @@ import {
   type IExecutionOptions,
   type Injector,
   type IUnitRange,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Workbook,
 } from "@univerjs/core";
 import {
   FormulaDataModel,
@@ -36,11 +39,13 @@ export class Calculation {
   private readonly listeners = new Set<() => void>();
   private readonly commands: ICommandService;
   private readonly model: FormulaDataModel;
+  private readonly instances: IUniverInstanceService;
   private readonly dirtyCommands: IActiveDirtyManagerService;
 
   constructor(injector: Injector) {
     this.commands = injector.get(ICommandService);
     this.model = injector.get(FormulaDataModel);
+    this.instances = injector.get(IUniverInstanceService);
     this.dirtyCommands = injector.get(IActiveDirtyManagerService);
     this.commands.onCommandExecuted((command, options) => this.follow(command, options));
   }
@@ -61,13 +66,25 @@ export class Calculation {
     return () => this.listeners.delete(listener);
   }
 
-  /** Recalculates every formula. */
+  /**
+   * Recalculates every formula. (The engine's own forced calculation runs each of them a second time as soon as one of
+   * them spills; a whole sheet said to have changed runs them once.)
+   */
   recalculateAll(): void {
-    this.trigger({ forceCalculation: true, dirtyRanges: [] });
+    const books = this.instances.getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+    const sheets = books.flatMap((book) => book.getSheets());
+    this.recalculate(
+      sheets.map((sheet) => ({
+        unitId: sheet.getUnitId(),
+        sheetId: sheet.getSheetId(),
+        range: { startRow: 0, startColumn: 0, endRow: sheet.getRowCount() - 1, endColumn: sheet.getColumnCount() - 1 },
+      })),
+    );
   }
 
-  private trigger(what: { forceCalculation: boolean; dirtyRanges: IUnitRange[] }): void {
+  private recalculate(dirtyRanges: IUnitRange[]): void {
     const rest = {
+      forceCalculation: false,
       dirtyNameMap: {},
       dirtyDefinedNameMap: {},
       dirtySuperTableMap: {},
@@ -77,7 +94,7 @@ export class Calculation {
     };
     this.commands.syncExecuteCommand(
       SetTriggerFormulaCalculationStartMutation.id,
-      { ...rest, ...what },
+      { ...rest, dirtyRanges },
       { onlyLocal: true },
     );
   }
@@ -117,7 +134,7 @@ export class Calculation {
     this.spills = now;
     if (lost.length > 0 && this.followUps < mostFollowUps) {
       this.followUps += 1;
-      this.trigger({ forceCalculation: false, dirtyRanges: lost });
+      this.recalculate(lost);
     } else {
       this.followUps = 0;
     }
