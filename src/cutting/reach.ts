@@ -12,7 +12,7 @@ import type { Work } from "./work";
 /** Bins are filled exactly first only where this many pieces or more go into one on average … */
 const FILL_PIECES = 2.8;
 /** … and a rest larger than this is not worth a dive. */
-const FILL_TAIL = 250;
+const FILL_TAIL = 150;
 /** Covers to start the linear program with when little is known. */
 const COVERS = 3;
 

@@ -28,7 +28,9 @@ export function* spareOffcuts(
       counts[bin]!--;
       const needed = cuts.some((cut) => counts.reduce((sum, count, k) => sum + count * cut.worths[k]!, 0) < cut.demand);
       if (needed) break;
+      const before = work.spent;
       const answer = yield* work.within(STEPS_EACH, reach(model, counts, plan, 1, seed, work));
+      if (!answer.plan && work.spent - before >= STEPS_EACH) return plan; // Too large for this.
       if (!answer.plan) break;
       plan = answer.plan;
     }
