@@ -91,10 +91,10 @@ function ticketPage(ticket: Ticket, words: TicketWriter): Page {
   return page;
 }
 
-/** Words parted into lines that fit across the columns. */
+/** Words parted into lines that fit across the columns, feet and inches kept together. */
 function wrap(text: string): string[] {
   const lines: string[] = [];
-  for (const word of text.split(" ")) {
+  for (const word of text.split(/(?<!\d') /)) {
     const last = lines.at(-1);
     if (last !== undefined && last.length + word.length < LINE) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
