@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { CutRequest } from "../../src/cutting/request";
 import { planCuts } from "../../src/cutting/solve";
 import { leastCost, longestRemnant } from "./bruteForce";
 import { middlingRequest, piecesCut, piecesWanted, smallRequest } from "./requests";
@@ -103,6 +104,45 @@ describe("laws of a cutting plan", () => {
         expect(plan.cost).toBe(least);
       }),
       { numRuns: 150 },
+    );
+  });
+
+  it("finds the least cost of two priced lengths, as trying everything does, and never proves more", () => {
+    const priced = fc
+      .tuple(smallRequest(7), fc.integer({ min: 3, max: 9 }), fc.integer({ min: 5, max: 19 }))
+      .map(([request, short, long]): CutRequest => {
+        const stick = request.stocks[0]!.length;
+        const bought = [
+          { length: stick, cost: short },
+          { length: 2 * stick + 1, cost: long },
+        ];
+        return { ...request, stocks: [...bought, ...request.stocks.slice(1)] };
+      });
+    fc.assert(
+      fc.property(priced, (request) => {
+        const plan = planCuts(request, STEPS);
+        const least = leastCost(request);
+        expect(plan.bound).toBeLessThanOrEqual(least);
+        expect(plan.cost).toBe(least);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it("leaves pieces without a stick only when the stock on hand does not hold them all", () => {
+    const onHand = fc.tuple(smallRequest(7), fc.integer({ min: 1, max: 4 })).map(([request, quantity]): CutRequest => {
+      const [stick, ...offcuts] = request.stocks;
+      return { ...request, stocks: [{ ...stick!, quantity }, ...offcuts] };
+    });
+    fc.assert(
+      fc.property(onHand, (request) => {
+        const plan = planCuts(request, STEPS);
+        expect(plan.missing.length === 0).toBe(leastCost(request) < Infinity);
+        const placed = piecesCut(plan);
+        for (const { length, count } of plan.missing) placed.set(length, (placed.get(length) ?? 0) + count);
+        expect(placed).toEqual(piecesWanted(request));
+      }),
+      { numRuns: 100 },
     );
   });
 
