@@ -2,7 +2,7 @@ import { Colors, DxfWriter, point3d, Units } from "@tarikjabiri/dxf";
 import { pullPath } from "../../src/route/problems";
 import type { BuiltRun, Piece } from "../../src/shop/buildRun";
 import { plainName } from "./names";
-import { curveOf, flatShape, isFlat, pieceCurve } from "./pieceShape";
+import { curveOf, type FlatPart, flatShape, isFlat, pieceCurve } from "./pieceShape";
 
 /** The centerlines of runs as DXF [in]: x east, y north, z up from each run's datum end; a layer for each size. */
 export function runsDxf(runs: readonly BuiltRun[]): string {
@@ -19,8 +19,14 @@ export function runsDxf(runs: readonly BuiltRun[]): string {
 export function pieceDxf(piece: Piece): string {
   const dxf = drawing();
   if (!isFlat(piece)) curve(dxf, pieceCurve(piece), "0");
-  else dxf.addLWPolyline(flatShape(piece).map(({ x, y, bulge }) => ({ point: { x, y }, bulge })));
+  else for (const part of flatShape(piece)) drawPart(dxf, part);
   return dxf.stringify();
+}
+
+/** Lines and arcs, which every program that reads DXF knows. */
+function drawPart(dxf: DxfWriter, part: FlatPart): void {
+  if ("from" in part) dxf.addLine(point3d(...part.from, 0), point3d(...part.to, 0));
+  else dxf.addArc(point3d(...part.center, 0), part.radius, part.startAngle, part.endAngle);
 }
 
 function drawing(): DxfWriter {

@@ -1,20 +1,20 @@
 import { samplePath } from "../../src/geometry/span";
 import { partsToPath, type Path } from "../../src/geometry/path";
 import { arcLength, setback } from "../../src/geometry/arc";
-import { toRadians } from "../../src/geometry/angle";
+import { toDegrees, toRadians } from "../../src/geometry/angle";
 import { norm, subtract, type Vec3 } from "../../src/geometry/vector";
 import type { Piece } from "../../src/shop/buildRun";
 
-/** A corner of a flat shape; the way to the next is straight, or an arc where `bulge` is not 0. */
-export interface FlatPoint {
-  x: number;
-  y: number;
-  /** Tangent of a quarter of the arc's angle, above 0 to the left (AutoCAD DXF reference, LWPOLYLINE, code 42). */
-  bulge: number;
-}
+/** A part of a flat shape [in, °]: a straight line, or an arc told the way drawings do, counterclockwise. */
+export type FlatPart =
+  | { from: readonly [x: number, y: number]; to: readonly [x: number, y: number] }
+  | { center: readonly [x: number, y: number]; radius: number; startAngle: number; endAngle: number };
 
 /** Rotations that keep a bend in the plane of the one before [°]. */
 const flatTolerance = 1e-6;
+
+/** Points closer together than this are one [in]. */
+const nothing = 1e-9;
 
 /** Whether all bends of a piece lie in one plane. */
 export function isFlat({ bends }: Piece): boolean {
@@ -24,36 +24,39 @@ export function isFlat({ bends }: Piece): boolean {
 }
 
 /**
- * Centerline of a flat piece [in]: from its datum end along x, the first bend to the left. True arcs.
+ * Centerline of a flat piece: from its datum end along x, the first bend to the left. True arcs.
  * @throws Error for a piece that is not flat
  */
-export function flatShape(piece: Piece): FlatPoint[] {
+export function flatShape(piece: Piece): FlatPart[] {
   if (!isFlat(piece)) throw new Error(`Piece ${piece.number} does not lie in one plane.`);
-  const points: FlatPoint[] = [{ x: 0, y: 0, bulge: 0 }];
-  let [x, y, heading, reached, side] = [0, 0, 0, 0, 1];
-  const go = (distance: number, toward: number): void => {
-    x += distance * Math.cos(toward);
-    y += distance * Math.sin(toward);
+  const parts: FlatPart[] = [];
+  let at: readonly [number, number] = [0, 0];
+  let [heading, reached, side] = [0, 0, 1];
+  const straight = (length: number): void => {
+    if (length < nothing) return;
+    const to = [at[0] + length * Math.cos(heading), at[1] + length * Math.sin(heading)] as const;
+    parts.push({ from: at, to });
+    at = to;
   };
   piece.bends.forEach(({ angle, radius, start, plane }, index) => {
     if (index > 0 && Math.abs(plane) > 90) side = -side;
+    straight(start - reached);
+    // The center lies square to the way the conduit goes; seen from it, the conduit stands opposite.
+    const spoke = heading - (side * Math.PI) / 2;
+    const center = [at[0] - radius * Math.cos(spoke), at[1] - radius * Math.sin(spoke)] as const;
     const turn = side * toRadians(angle);
-    go(start - reached, heading);
-    points.push({ x, y, bulge: Math.tan(turn / 4) });
-    go(2 * radius * Math.sin(Math.abs(turn) / 2), heading + turn / 2);
-    points.push({ x, y, bulge: 0 });
+    const [startAngle, endAngle] = [Math.min(spoke, spoke + turn), Math.max(spoke, spoke + turn)].map(toDegrees);
+    parts.push({ center, radius, startAngle: startAngle!, endAngle: endAngle! });
+    at = [center[0] + radius * Math.cos(spoke + turn), center[1] + radius * Math.sin(spoke + turn)];
     heading += turn;
     reached = start + arcLength(angle, radius);
   });
-  go(piece.cutLength - reached, heading);
-  points.push({ x, y, bulge: 0 });
-  return points;
+  straight(piece.cutLength - reached);
+  return parts;
 }
 
 /** Turn between two points of a curve made of straight lines [°]. */
 const arcStep = 3;
-/** Points closer together than this are one [in]. */
-const nothing = 1e-9;
 
 /** Centerline of any piece [in] as points in space: from its datum end east, the first bend toward north. */
 export function pieceCurve(piece: Piece): Vec3[] {

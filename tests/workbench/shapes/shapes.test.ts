@@ -19,28 +19,40 @@ function pairs(dxf: string): [code: number, value: string][] {
   ]);
 }
 
-/** Vertices of the first LWPOLYLINE: x, y and bulge. */
-function flatVertices(dxf: string): [x: number, y: number, bulge: number][] {
-  const all = pairs(dxf);
-  const from = all.findIndex(([code, value]) => code === 0 && value === "LWPOLYLINE");
-  const to = all.findIndex(([code], at) => at > from && code === 0);
-  const vertices: [number, number, number][] = [];
-  for (const [code, value] of all.slice(from, to)) {
-    if (code === 10) vertices.push([Number(value), 0, 0]);
-    if (code === 20) vertices[vertices.length - 1]![1] = Number(value);
-    if (code === 42) vertices[vertices.length - 1]![2] = Number(value);
-  }
-  return vertices;
+interface Entity {
+  type: string;
+  [code: number]: number;
 }
 
-/** Length along straights and arcs; an arc's angle is four times the arc tangent of its bulge. */
-function flatLength(vertices: [x: number, y: number, bulge: number][]): number {
-  return vertices.slice(1).reduce((sum, [x, y], index) => {
-    const [fromX, fromY, bulge] = vertices[index]!;
-    const chord = Math.hypot(x - fromX, y - fromY);
-    const angle = 4 * Math.atan(Math.abs(bulge));
-    return sum + (angle === 0 ? chord : (chord / (2 * Math.sin(angle / 2))) * angle);
-  }, 0);
+/** Lines and arcs with their numbers by group code: 10 and 20 start or center, 11 and 21 end, 40 radius, 50 and 51 angles. */
+function linesAndArcs(dxf: string): Entity[] {
+  const entities: Entity[] = [];
+  let open: Entity | undefined;
+  for (const [code, value] of pairs(dxf)) {
+    if (code === 0) {
+      open = value === "LINE" || value === "ARC" ? { type: value } : undefined;
+      if (open) entities.push(open);
+    } else if (open) open[code] = Number(value);
+  }
+  return entities;
+}
+
+const lengthOf = (entity: Entity): number =>
+  entity.type === "LINE"
+    ? Math.hypot(entity[11]! - entity[10]!, entity[21]! - entity[20]!)
+    : (entity[40]! * (entity[51]! - entity[50]!) * Math.PI) / 180;
+
+/** Both ends of a line or an arc. */
+function endsOf(entity: Entity): [number, number][] {
+  if (entity.type === "LINE")
+    return [
+      [entity[10]!, entity[20]!],
+      [entity[11]!, entity[21]!],
+    ];
+  return [entity[50]!, entity[51]!].map((angle) => {
+    const turned = (angle * Math.PI) / 180;
+    return [entity[10]! + entity[40]! * Math.cos(turned), entity[20]! + entity[40]! * Math.sin(turned)];
+  });
 }
 
 /** The writer keeps this much of a coordinate [in]. */
@@ -53,20 +65,32 @@ test("a 90 from up 10, east 96: straights and a true arc, by hand", () => {
   ]);
   const piece = runs[0]!.pulls[0]!.pieces[0]!;
   const radius = piece.bends[0]!.radius;
-  expect(flatVertices(pieceDxf(piece))).toEqual([
-    [0, 0, 0],
-    // tan 22.5° turns left by 90.
-    [expect.closeTo(10 - radius, 9), 0, expect.closeTo(Math.SQRT2 - 1, 9)],
-    [expect.closeTo(10, 9), expect.closeTo(radius, 9), 0],
-    [expect.closeTo(10, 9), expect.closeTo(96, 9), 0],
+  expect(linesAndArcs(pieceDxf(piece))).toMatchObject([
+    { type: "LINE", 10: 0, 20: 0, 11: expect.closeTo(10 - radius, 9), 21: 0 },
+    { type: "ARC", 10: expect.closeTo(10 - radius, 9), 20: radius, 40: radius, 50: -90, 51: expect.closeTo(0, 9) },
+    {
+      type: "LINE",
+      10: expect.closeTo(10, 9),
+      20: expect.closeTo(radius, 9),
+      11: expect.closeTo(10, 9),
+      21: expect.closeTo(96, 9),
+    },
   ]);
 });
 
 test("every flat piece is as long in DXF as it is cut", () => {
   const flat = pieces.filter(({ piece }) => piece.bends.length > 0 && isFlat(piece));
   expect(flat.length).toBeGreaterThan(20);
-  for (const { piece } of flat)
-    expect(Math.abs(flatLength(flatVertices(pieceDxf(piece))) - piece.cutLength)).toBeLessThan(WRITTEN);
+  for (const { piece } of flat) {
+    const parts = linesAndArcs(pieceDxf(piece));
+    const length = parts.reduce((sum, part) => sum + lengthOf(part), 0);
+    expect(Math.abs(length - piece.cutLength)).toBeLessThan(WRITTEN);
+    // Each part begins where the one before it ends.
+    parts.slice(1).forEach((part, index) => {
+      const gaps = endsOf(part).flatMap(([x, y]) => endsOf(parts[index]!).map(([u, v]) => Math.hypot(x - u, y - v)));
+      expect(Math.min(...gaps)).toBeLessThan(WRITTEN);
+    });
+  }
 });
 
 test("an offset comes back parallel: the second bend turns the other way", () => {
@@ -74,9 +98,10 @@ test("an offset comes back parallel: the second bend turns the other way", () =>
     ["Run", "Raceway", "Size", "Route"],
     ["A", "EMT", "1/2", "east 40, offset 6 up at 30, ahead 48"],
   ]);
-  const points = flatShape(runs[0]!.pulls[0]!.pieces[0]!);
-  expect(points.filter(({ bulge }) => bulge !== 0).map(({ bulge }) => Math.sign(bulge))).toEqual([1, -1]);
-  expect(points[points.length - 1]!.y).toBeCloseTo(6, 9);
+  const parts = flatShape(runs[0]!.pulls[0]!.pieces[0]!);
+  const [first, last] = [parts[0]!, parts[parts.length - 1]!];
+  if (!("from" in first) || !("from" in last)) throw new Error("The piece must begin and end straight.");
+  expect([first.to[1], last.from[1], last.to[1]]).toEqual([0, expect.closeTo(6, 9), expect.closeTo(6, 9)]);
 });
 
 test("a piece in space ends where the run's own points say, seen from its datum end", () => {
