@@ -10,6 +10,7 @@ import { readArrayConstantsAsText } from "./arrayConstant";
 import { Book } from "./book";
 import { noteResultsQuickly } from "./quickIndex";
 import { type FunctionSet, registerFunctions } from "./register";
+import { readTablesAfresh } from "./tableReferences";
 
 /**
  * Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. Nothing is computed
@@ -23,5 +24,6 @@ export function openBook(univer: Univer, functions: FunctionSet, data: Partial<I
   const injector = univer.__getInjector();
   // The engine's services exist only once a workbook does, so the functions come after it.
   registerFunctions(injector, functions);
+  readTablesAfresh(injector);
   return new Book(api, injector, workbook);
 }

@@ -64,6 +64,20 @@ test("an edit inside the table and a row added under it are followed", async () 
   ]);
 });
 
+test("a table that has grown stays grown, for formulas there and for the same formula written anew", async () => {
+  const book = await withRuns();
+  book.calculation.recalculateAll();
+  await book.settled();
+  await add([["A-3", "1"]]);
+  await book.settled();
+  book.range("'Second sheet'!A1").setFormula("=PROBE.SEEN.ROWS(Runs[Size])");
+  book.range("'Second sheet'!A2").setFormula("=ROWS(Runs)");
+  book.calculation.recalculateAll();
+  await book.settled();
+  expect(seen(book)[1]).toEqual([["1/2"], ["3/4"], ["1"]]);
+  expect(book.range("'Second sheet'!A1:A2").values).toEqual([['[["1/2"],["3/4"],["1"]]'], [3]]);
+});
+
 test("added rows keep the columns' text format and lists to choose from", async () => {
   const book = await withRuns();
   await add([
