@@ -46,8 +46,9 @@ test("a route with east and west changed about is mirrored: its rotations go the
       const [pulls, mirrored] = [pullsOf(steps), pullsOf(reworded(steps, MIRRORED))];
       const mirror = ([east, north, up]: Vec3): Vec3 => [-east, north, up];
       expectNear(pointsOf(mirrored), pointsOf(pulls).map((points) => points.map(mirror))); // prettier-ignore
-      // Half a turn is told as 180 either way.
-      const flipped = bendsOf(pulls).map(([angle, rotation]) => [angle, rotation === 180 ? 180 : -rotation!]);
+      // Half a turn is told as 180 either way, but for rounding.
+      const halfTurn = (rotation: number) => Math.abs(rotation - 180) < 1e-9;
+      const flipped = bendsOf(pulls).map(([angle, rotation]) => [angle, halfTurn(rotation!) ? 180 : -rotation!]);
       expectNear(bendsOf(mirrored), flipped);
     }),
   );
