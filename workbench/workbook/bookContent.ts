@@ -9,7 +9,7 @@ import type { ContentCell, Look, SheetContent } from "./sheetContent";
 /** What an open workbook holds: values and spills exact, formulas, looks, tables and lists to choose from. */
 export function contentOfBook(book: Book): SheetContent[] {
   const data = book.snapshot();
-  const spills = [...currentSpills(book.api["_injector"].get(FormulaDataModel)).values()];
+  const spills = [...currentSpills(book.services.get(FormulaDataModel)).values()];
   return book.sheets().map((sheet) => {
     const stored = data.sheets[sheet.id] ?? {};
     const looks = new Looks(data);
