@@ -12,7 +12,15 @@ const stamps = path.join(root, "dist", ".built");
 const common = ["webpack.config.cjs", "package-lock.json"];
 const sources = {
   functions: ["functions", "src", ...common],
-  tools: ["workbench/engine", "workbench/commandLine", "workbench/workbook", "workbench/shapes", "taskpane/workbook", "src", ...common],
+  tools: [
+    "workbench/engine",
+    "workbench/commandLine",
+    "workbench/workbook",
+    "workbench/shapes",
+    "taskpane/workbook",
+    "src",
+    ...common,
+  ],
   taskpane: ["taskpane", "src", "workbench/demo", "tools/demoJson.cjs", ...common],
   workbench: ["workbench", "src", ...common],
 };

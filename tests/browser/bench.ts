@@ -39,6 +39,13 @@ export class Bench {
     return this.context.close();
   }
 
+  /** The same page in another tab of the same browser. */
+  async anotherTab(): Promise<Page> {
+    const tab = await this.context.newPage();
+    await tab.goto(this.address);
+    return tab;
+  }
+
   /** Waits for every formula to show its result. */
   async settled(): Promise<void> {
     await this.page.waitForFunction(() => window.ledgerBook !== undefined);

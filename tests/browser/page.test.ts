@@ -121,6 +121,18 @@ describe("the work is kept", () => {
     expect(await bench.values("Runs!A2")).toEqual([["MINE-1"]]);
   });
 
+  test("by one tab only: a second one says that it does not save", async () => {
+    await bench.saved();
+    const tab = await bench.anotherTab();
+    await tab.getByText("open in another tab").waitFor();
+    await tab.locator('#save-state[data-kind="off"]').waitFor();
+    await tab.evaluate(() => window.ledgerBook!.range("Runs!A2").setValues([["LOST"]]));
+    await tab.waitForTimeout(1500);
+    await tab.close();
+    await bench.reload();
+    expect(await bench.values("Runs!A2")).toEqual([["TH-01"]]);
+  });
+
   test("what cannot be read is said and put aside, not thrown away", async () => {
     await bench.page.evaluate(storeCurrent, "not a workbook");
     await bench.reload();

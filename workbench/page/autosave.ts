@@ -5,7 +5,11 @@ import type { BookStore, SavedBook } from "./store";
 const pause = 400;
 
 export type SaveState =
-  { kind: "saved"; at: number | null } | { kind: "changed" } | { kind: "saving" } | { kind: "failed"; reason: string };
+  | { kind: "saved"; at: number | null }
+  | { kind: "changed" }
+  | { kind: "saving" }
+  | { kind: "failed"; reason: string }
+  | { kind: "off" };
 
 /** Saves the workbook after every change and when the page goes away, and tells its state. */
 export class Autosave {

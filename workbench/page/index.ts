@@ -23,6 +23,7 @@ function tellSaveState(state: SaveState): void {
     changed: () => "Saving …",
     saving: () => "Saving …",
     failed: () => "Not saved",
+    off: () => "Not saved",
   };
   byId("save-state").textContent = words[state.kind]();
   byId("save-state").dataset.kind = state.kind;
@@ -75,7 +76,7 @@ async function open(): Promise<void> {
     autosave.start();
     tellSaveState({ kind: "saved", at: saved?.savedAt ?? null });
   } else {
-    tellSaveState({ kind: "failed", reason: byId("notice").textContent ?? "" });
+    tellSaveState({ kind: "off" });
   }
   startAgainButtons(
     store,
