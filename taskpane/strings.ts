@@ -85,7 +85,7 @@ export const strings = {
     },
     demo: {
       title: "Try the demo job",
-      about: "A small ferry terminal: three areas, five kinds of bend, and two runs with something wrong.",
+      about: "A small ferry terminal: three areas, every kind of bend, and two runs with something wrong.",
       button: "Open the demo job",
       ask: (runs: number) => `Runs holds ${many(runs, "row", "rows")}. The demo job can be added below them.`,
       below: "Add below",

@@ -6,6 +6,7 @@ import { useWorkbook } from "../hooks/useWorkbook";
 import { appendRows } from "../workbook/appendRows";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
+import { plainText } from "../workbook/plainText";
 import { writtenRows } from "../workbook/rows";
 import { freeRunName } from "../workbook/runRow";
 
@@ -40,7 +41,9 @@ export function useRun(): SelectedRun {
     async (column: string, value: Cell) => {
       const place = places.get(column);
       if (!table || place === undefined || row === 0) return;
-      await workbook.writeCells({ sheet: table.sheet, row: table.row + row, column: table.column + place }, [[value]]);
+      await workbook.writeCells({ sheet: table.sheet, row: table.row + row, column: table.column + place }, [
+        [plainText(value)],
+      ]);
       await reload();
     },
     [workbook, table, places, row, reload],
@@ -49,7 +52,8 @@ export function useRun(): SelectedRun {
   const addRun = useCallback(
     async (given: Readonly<Record<string, Cell>> = {}) => {
       if (!table) return;
-      const like = table.cells[row] ?? [];
+      // Row 0 is the header: with no run to go by, the usual stands in.
+      const like = (row > 0 && table.cells[row]) || [];
       const from = (column: string, fallback: string) => String(like[places.get(column) ?? -1] || fallback);
       const entries = {
         Run: freeRunName(runs.map(({ name }) => name)),
