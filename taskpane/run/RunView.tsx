@@ -65,10 +65,11 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   const [step, setStep] = useState(0);
   const list = useRef<HTMLDivElement>(null);
   const inSheet = useRef(route);
+  const writing = useRef(0);
 
-  // The sheet was edited: its words are the ones that count.
+  // The sheet was edited: its words are the ones that count, unless they only trail behind what is being written.
   useEffect(() => {
-    if (inSheet.current === route) return;
+    if (writing.current > 0 || inSheet.current === route) return;
     inSheet.current = route;
     setSteps((own) => (joinRoute(own) === joinRoute(splitRoute(route)) ? own : splitRoute(route)));
   }, [route]);
@@ -78,7 +79,8 @@ function RunBuilder({ run }: { run: SelectedRun }) {
     const text = joinRoute(next);
     if (text === joinRoute(splitRoute(inSheet.current))) return;
     inSheet.current = text;
-    void task.run(() => run.setCell("Route", text));
+    writing.current += 1;
+    void task.run(() => run.setCell("Route", text)).finally(() => (writing.current -= 1));
   };
 
   const draft = joinRoute(steps);

@@ -6,9 +6,9 @@ const mostStops = 150;
 /** What has the keyboard, as a screen reader would name it: page or pane, whichever it is in. */
 export function focused(page: Page): Promise<{ name: string; role: string; inPane: boolean }> {
   return page.evaluate(() => {
-    let element = document.activeElement;
-    const inPane = element instanceof HTMLIFrameElement;
-    if (inPane) element = element.contentDocument!.activeElement;
+    const outer = document.activeElement;
+    const inPane = outer instanceof HTMLIFrameElement;
+    const element = inPane ? outer.contentDocument!.activeElement : outer;
     const labels = (element as HTMLInputElement | null)?.labels;
     const text = (node: Element | null | undefined) => node?.textContent?.replace(/\s+/g, " ").trim() ?? "";
     const name = element?.getAttribute("aria-label") ?? (labels?.length ? text(labels[0]) : text(element));

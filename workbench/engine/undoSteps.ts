@@ -1,4 +1,12 @@
-import { type Injector, IUndoRedoService, type IUndoRedoItem } from "@univerjs/core";
+import {
+  type IMutationInfo,
+  type Injector,
+  IUndoRedoService,
+  type IUndoRedoItem,
+  IUniverInstanceService,
+  type Workbook,
+} from "@univerjs/core";
+import { RemoveSheetMutation, SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
 
 /**
  * Gathers changes into one step of undo. (The grid's own gathering takes changes back in the order they were made,
@@ -7,10 +15,11 @@ import { type Injector, IUndoRedoService, type IUndoRedoItem } from "@univerjs/c
 export class UndoSteps {
   private open = 0;
   private gathered: IUndoRedoItem[] = [];
+  private front: string | undefined;
   private readonly push: (item: IUndoRedoItem) => void;
 
   constructor(
-    services: Injector,
+    private readonly services: Injector,
     private readonly bookId: string,
   ) {
     const undo = services.get(IUndoRedoService);
@@ -23,6 +32,7 @@ export class UndoSteps {
 
   /** Begins a step; steps that overlap are one. Gives the way to end it. */
   begin(): () => void {
+    if (this.open === 0) this.front = this.sheetInFront();
     this.open += 1;
     let ended = false;
     return () => {
@@ -37,10 +47,26 @@ export class UndoSteps {
     const items = this.gathered;
     this.gathered = [];
     if (items.length === 0) return;
+    const redoMutations = items.flatMap((item) => item.redoMutations).filter(isNoSelection);
+    const undoMutations = items.reverse().flatMap((item) => item.undoMutations);
     this.push({
       unitID: this.bookId,
-      redoMutations: items.flatMap(({ redoMutations }) => redoMutations),
-      undoMutations: [...items].reverse().flatMap(({ undoMutations }) => undoMutations),
+      redoMutations,
+      undoMutations: [...this.backToFront(undoMutations), ...undoMutations.filter(isNoSelection)],
     });
   }
+
+  /** Before a sheet is taken away, the one that was in front goes back there: the grid cannot draw a sheet that goes. */
+  private backToFront(mutations: readonly IMutationInfo[]): IMutationInfo[] {
+    if (!mutations.some(({ id }) => id === RemoveSheetMutation.id)) return [];
+    return [{ id: SetWorksheetActiveOperation.id, params: { unitId: this.bookId, subUnitId: this.front } }];
+  }
+
+  private sheetInFront(): string | undefined {
+    const book = this.services.get(IUniverInstanceService).getUnit<Workbook>(this.bookId);
+    return book?.getActiveSheet()?.getSheetId();
+  }
 }
+
+/** Each change would bring its sheet to the front, also one that the next change takes away. */
+const isNoSelection = ({ id }: IMutationInfo): boolean => id !== SetSelectionsOperation.id;

@@ -110,6 +110,24 @@ describe("looks and allowed values", () => {
     });
     expect(seen).toEqual([true, null, false]);
   });
+  test("a column's width in points, the size of letters and wrapped text are set and read back", async () => {
+    const book = await openOffice();
+    const seen = await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Sheet1");
+      const { format } = sheet.getRange("A1:B2");
+      format.columnWidth = 72;
+      format.font.size = 14;
+      sheet.getRange("B2").format.wrapText = true;
+      await context.sync();
+      format.load("columnWidth,wrapText,font/size");
+      const wrapped = sheet.getRange("B2").format.load("wrapText");
+      await context.sync();
+      return [format.columnWidth, format.font.size, format.wrapText, wrapped.wrapText];
+    });
+    expect(seen).toEqual([72, 14, null, true]);
+    // An inch is 72 points, and 96 of the grid's pixels.
+    expect(book.sheet("Sheet1").native.getColumnWidth(1)).toBe(96);
+  });
   test("columns are made as wide as their words", async () => {
     const book = await openOffice();
     await run((sheet) => {
