@@ -65,6 +65,9 @@ function checkPairs(
   const main = kinds.find((kind) => kind.limit === Infinity);
   if (pairs.length === 0) return 0;
   if (!main || kinds.some((kind) => kind.room > main.room || kind.cost < main.cost)) return undefined;
+  // Where all weights are multiples of one number, so is whatever a stick holds.
+  const step = weights.reduce(commonDivisor, 0);
+  const usable = step > 0 ? main.room - (main.room % step) : main.room;
   let cost = 0;
   for (const {
     lengths: [one, other],
@@ -76,7 +79,7 @@ function checkPairs(
     for (let n = 0; n < count; n++) {
       if (demands[a]! < 1) return undefined;
       demands[a]!--;
-      const room = main.room - weights[a]!;
+      const room = usable - weights[a]!;
       const longest = weights.findIndex((weight, k) => demands[k]! > 0 && weight <= room);
       const shortest = demands
         .flatMap((demand, k) => new Array<number>(Math.min(demand, 2)).fill(weights[k]!))
@@ -88,6 +91,10 @@ function checkPairs(
     }
   }
   return cost;
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 interface Claim {

@@ -57,6 +57,26 @@ describe("planCuts", () => {
     expect(plan).toMatchObject({ cost: 295, bound: 295, proven: true, sticks: 2 });
   });
 
+  it("moves a piece to the cheaper length that holds it, even without any search", () => {
+    // The long stick costs less for its length, so it is opened first; by hand: the short one costs 100 instead of 195.
+    const stocks = [
+      { length: 60, cost: 100 },
+      { length: 120, cost: 195 },
+    ];
+    expect(planCuts({ pieces: [{ length: 50, quantity: 1 }], stocks }, { steps: 0 }).cost).toBe(100);
+  });
+
+  it("accepts its own pairs where all lengths are multiples and the stick is not", () => {
+    // With the kerf: 48, 30, 12, 12 into 83, all multiples of 6, so that 48 + 30 fill a stick (78) as far as can be.
+    const pieces = [
+      { length: 47, quantity: 1 },
+      { length: 29, quantity: 1 },
+      { length: 11, quantity: 2 },
+    ];
+    const plan = planCuts({ pieces, stocks: [{ length: 82 }], kerf: 1 });
+    expect(plan).toMatchObject({ sticks: 2, proven: true });
+  });
+
   it("tells which pieces lack a stick when all stock is limited", () => {
     const plan = planCuts({
       pieces: [

@@ -20,6 +20,12 @@ const tampered = (change: (copy: CutPlan) => void): string[] => {
   return verifyPlan(request, copy);
 };
 
+/** Lengthens one piece by what is left of its stick (remnant and the kerf before it), and one step more. */
+function oneStepTooLong(copy: CutPlan): void {
+  const pattern = copy.patterns.find(({ remnant, cuts }) => remnant > 0 && cuts.some((cut) => cut.count === 1))!;
+  pattern.cuts.find((cut) => cut.count === 1)!.length += pattern.remnant + request.kerf + 1;
+}
+
 /** Pairs only: 70 + 30 fill a stick of 100; beside 65 lies 33, because 16 + 20 would be too long; 20 and 16 are left. */
 const paired = {
   pieces: [70, 30, 65, 33, 20, 16].map((length) => ({ length, quantity: 1 })),
@@ -38,6 +44,7 @@ describe("verifyPlan", () => {
     ["a whole pattern missing", /times too often/, (p) => void p.patterns.pop()],
     ["half a stick", /whole sticks/, (p) => void (p.patterns[0]!.count = 0.5)],
     ["longer pieces", /longer than its stick/, (p) => void (p.patterns[0]!.cuts[0]!.length += 5000)],
+    ["pieces longer than the stick by one step", /is 1 steps longer than its stick/, oneStepTooLong],
     ["a wrong remnant", /wrong remnant/, (p) => void p.patterns[0]!.remnant++],
     ["an offcut used three times", /there are 2/, (p) => void (p.patterns.find((q) => q.stock === 1)!.count += 2)],
     ["an offcut more than there are", /not the request's/, (p) => void (p.stocks[1]!.quantity = 3)],
