@@ -141,6 +141,19 @@ describe("the work is kept", () => {
     await bench.page.getByRole("button", { name: "Earlier copies" }).click();
     await bench.page.getByText("(cannot be opened)").waitFor();
   });
+
+  test("a workbook that reads but does not open stays stored, and starting again keeps a copy of it", async () => {
+    const broken = { savedAt: 1, data: { sheetOrder: ["s"], sheets: { s: { id: "s", name: "S", mergeData: 5 } } } };
+    await bench.page.evaluate(storeCurrent, broken);
+    await bench.page.reload();
+    await bench.page.getByText("What you saved is still stored").waitFor();
+    bench.complaints.length = 0;
+    await bench.page.getByRole("button", { name: "Start again" }).click();
+    await bench.page.getByRole("button", { name: "Keep a copy and start again" }).click();
+    await bench.page.locator('#save-state[data-kind="saved"]').waitFor();
+    await bench.settled();
+    expect(await bench.values("Runs!A2")).toEqual([["TH-01"]]);
+  });
 });
 
 test("no request leaves this machine", async () => {

@@ -50,10 +50,11 @@ export class Autosave {
     return this.writing;
   }
 
-  /** Saves a last time and then no more: something else takes the workbook's place. */
+  /** Saves no more: something else takes the workbook's place. */
   async stop(): Promise<void> {
-    await this.save();
+    if (this.timer !== null) clearTimeout(this.timer);
     this.stopped = true;
+    await this.writing;
   }
 
   private get unsaved(): boolean {

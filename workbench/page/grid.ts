@@ -72,7 +72,17 @@ export async function openGrid(
   const book = openBook(univer, functions, data);
   // The parts that compute are ready only once the grid is drawn.
   const lifecycle = univer.__getInjector().get(LifecycleService);
-  if (lifecycle.stage < LifecycleStages.Rendered) await lifecycle.onStage(LifecycleStages.Rendered);
+  if (lifecycle.stage < LifecycleStages.Rendered) await inTime(lifecycle.onStage(LifecycleStages.Rendered));
   book.calculation.recalculateAll();
   return { book, setDark: (on) => book.api.toggleDarkMode(on), close: () => univer.dispose() };
+}
+
+/** A grid that has not appeared by now never will [ms]. */
+const appearsWithin = 60000;
+
+function inTime<T>(promise: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    setTimeout(() => reject(new Error("The grid did not appear.")), appearsWithin);
+    promise.then(resolve, reject);
+  });
 }

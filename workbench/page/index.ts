@@ -1,13 +1,14 @@
 import "./page.css";
 import { demoBook } from "../demo/demoBook";
 import { buildDemo } from "../demo/buildDemo";
+import type { Book } from "../engine";
 import { Autosave, type SaveState } from "./autosave";
 import { loadFunctions } from "./functions";
-import { type Grid, openGrid } from "./grid";
+import { openGrid } from "./grid";
 import { claimWorkbook } from "./onlyTab";
 import { startPane } from "./pane";
 import { startAgainButtons } from "./startAgain";
-import { BookStore, isSavedBook, type SavedBook } from "./store";
+import { BookStore, type SavedBook } from "./store";
 import { startStrip } from "./strip";
 
 const byId = <T extends HTMLElement>(id: string) => document.getElementById(id) as T;
@@ -30,68 +31,52 @@ function tellSaveState(state: SaveState): void {
   if (state.kind === "failed") notice(`The browser could not store your changes: ${state.reason}`);
 }
 
-/** What was saved last, or null for the demo. What cannot be read is put aside, never thrown away. */
-async function lastWork(store: BookStore): Promise<SavedBook | null> {
-  const stored = await store.read();
-  if (stored === undefined || isSavedBook(stored)) return stored ?? null;
-  await store.keep(stored, Date.now());
-  notice("The workbook you saved could not be read. It is kept under Earlier copies; this is the demo.");
-  return null;
-}
-
 async function open(): Promise<void> {
   const store = new BookStore();
-  const mayStore = await claimWorkbook();
-  let readable = true;
-  const saved = await lastWork(store).catch((error: unknown) => {
-    readable = false;
+  let mayStore = await claimWorkbook();
+  if (!mayStore) notice("This workbook is open in another tab. Changes made here are not saved.");
+  const tellKept = () => notice("The workbook you saved could not be read. It is kept under Earlier copies.");
+  const saved = await store.read(tellKept).catch((error: unknown) => {
+    mayStore = false;
     notice(`This browser does not let the page store anything (${String(error)}). Your changes end with this tab.`);
     return null;
   });
+
+  // Made anew each time: an open grid works in the very data it was given.
+  const demo = (): SavedBook => ({ savedAt: Date.now(), data: buildDemo(demoBook) });
+  let book: Book | null = null;
+  let autosave: Autosave | null = null;
+  const current = () => (book ? { savedAt: Date.now(), data: book.snapshot() } : (saved ?? demo()));
+  const replace = async (next: SavedBook | null) => {
+    await autosave?.stop();
+    await store.save(next ? { ...next, savedAt: Date.now() } : demo());
+    location.reload();
+  };
+  // Before the grid: should the saved workbook fail to open, these are the way out of it.
+  if (mayStore) startAgainButtons(store, current, replace);
+  else for (const id of ["restart", "earlier"]) byId<HTMLButtonElement>(id).disabled = true;
+
   const functions = await loadFunctions();
   const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-  // Made anew each time: an open grid works in the very data it was given.
-  const demo = () => buildDemo(demoBook);
-  let grid: Grid;
-  try {
-    grid = await openGrid(byId("grid"), functions, saved?.data ?? demo(), darkScheme.matches);
-  } catch (error) {
-    if (!saved) throw error;
-    await store.keep(saved, Date.now());
-    await store.save({ savedAt: Date.now(), data: demo() });
-    location.reload();
-    return;
-  }
-  const { book } = grid;
+  const grid = await openGrid(byId("grid"), functions, (saved ?? demo()).data, darkScheme.matches);
   darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
+  book = grid.book;
   byId("book-name").textContent = saved?.data.name ?? demoBook.name;
-
   startStrip(byId("strip"), book);
   startPane(byId("pane-toggle"), byId("pane"), book);
 
-  const autosave = new Autosave(book, store, tellSaveState);
   await book.settled();
-  if (!mayStore) notice("This workbook is open in another tab. Changes made here are not saved.");
-  if (mayStore && readable) {
+  if (mayStore) {
+    autosave = new Autosave(book, store, tellSaveState);
     autosave.start();
-    tellSaveState({ kind: "saved", at: saved?.savedAt ?? null });
-  } else {
-    tellSaveState({ kind: "off" });
   }
-  startAgainButtons(
-    store,
-    () => ({ savedAt: Date.now(), data: book.snapshot() }),
-    async (next) => {
-      await autosave.stop();
-      await store.save({ savedAt: Date.now(), data: next?.data ?? demo() });
-      location.reload();
-    },
-  );
+  tellSaveState(mayStore ? { kind: "saved", at: saved?.savedAt ?? null } : { kind: "off" });
   // For tests and for the curious, at the browser's console.
   Object.assign(window, { ledgerBook: book });
 }
 
 open().catch((error: unknown) => {
-  notice(`The page could not start: ${error instanceof Error ? error.message : String(error)}`);
+  const reason = error instanceof Error ? error.message : String(error);
+  notice(`The page could not start: ${reason} What you saved is still stored; starting again keeps a copy of it.`);
   throw error;
 });

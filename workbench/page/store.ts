@@ -34,12 +34,19 @@ export function isSavedBook(value: unknown): value is SavedBook {
 export class BookStore {
   private readonly store: UseStore = createStore("raceway-ledger", "workbooks");
 
-  /** What was saved last, as it lies there: nothing, a workbook, or something that cannot be read. */
-  async read(): Promise<unknown> {
+  /**
+   * The newest work saved, or null for none. What cannot be read is put aside, never thrown away, and `tellKept` called.
+   */
+  async read(tellKept: () => void): Promise<SavedBook | null> {
     const stored: unknown = await get(currentKey, this.store);
+    const saved = isSavedBook(stored) ? stored : null;
+    if (stored !== undefined && !saved) {
+      await this.keep(stored, Date.now());
+      await del(currentKey, this.store);
+      tellKept();
+    }
     const lastMinute = readLastMinute();
-    const storedAt = isSavedBook(stored) ? stored.savedAt : 0;
-    return lastMinute && lastMinute.savedAt > storedAt ? lastMinute : stored;
+    return lastMinute && lastMinute.savedAt > (saved?.savedAt ?? 0) ? lastMinute : saved;
   }
 
   async save(book: SavedBook): Promise<void> {
