@@ -2,7 +2,7 @@
 import { USUAL_BENCH, type Bench } from "../../src/shop/bench";
 import { azimuths } from "../../src/shop/benchShape";
 import { buildRun, type Piece } from "../../src/shop/buildRun";
-import type { Hook } from "../../src/shop/lineUp";
+import type { Hook } from "../../src/shop/marks";
 import type { Shoe } from "../../src/shop/shoe";
 import { strokeRoom } from "../../src/shop/strokeCheck";
 import { HALF_EMT, runOf } from "../support/demoShoe";
