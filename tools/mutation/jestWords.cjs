@@ -1,0 +1,39 @@
+// Lets mocha run tests that are written for jest: `test`, `test.each`, `describe.each` and `expect`, by jest's own
+// packages. Mocha loads the tests once and then only switches mutants, which is many times quicker.
+const path = require("node:path");
+const { bind } = require("jest-each");
+const { expect } = require("expect");
+require("../typescript.cjs");
+
+const root = path.join(__dirname, "..", "..");
+
+/** A test file that cannot even be loaded is a test that fails: without this a mutant that breaks it would be no result. */
+const load = require.extensions[".ts"];
+require.extensions[".ts"] = (module, file) => {
+  try {
+    load(module, file);
+  } catch (error) {
+    if (!file.endsWith(".test.ts")) throw error;
+    globalThis.it(`${path.basename(file)} can be loaded`, () => {
+      throw error;
+    });
+  }
+};
+
+/** Tests that count what their random runs came upon: they need all their runs. */
+const COUNTS_RUNS = /covered every line-up|had both hooks/;
+
+const test = (name, body) => (COUNTS_RUNS.test(name) ? undefined : globalThis.it(name, body));
+test.each = bind(test, false);
+Object.assign(globalThis, { test, expect });
+
+// fast-check with the same properties, fewer runs each, always from one seed: a mutant is killed or survives by the
+// tests and not by chance.
+const MOST_RUNS = Number(process.env.MUTATION_RUNS ?? 100);
+const fastCheck = require("fast-check");
+const fewer = (given = {}) => ({ seed: 20261125, ...given, numRuns: Math.min(given.numRuns ?? 100, MOST_RUNS) });
+const assert = (property, given) => fastCheck.assert(property, { ...fewer(given), endOnFailure: true });
+const name = require.resolve("fast-check");
+require.cache[name].exports = { ...fastCheck, assert, default: { ...fastCheck.default, assert }, __esModule: true };
+
+require(path.join(root, "tests", "support", "customFunctions.ts"));
