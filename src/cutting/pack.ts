@@ -12,11 +12,15 @@ import { seededRandom } from "./random";
 import { fillAndDive, suitsFilling } from "./reach";
 import type { Work } from "./work";
 
-export interface Packing {
-  plan: FillCount[];
+/** How far the search is. */
+export interface Standing {
   cost: number;
   /** Proven least cost. */
   bound: number;
+}
+
+export interface Packing extends Standing {
+  plan: FillCount[];
   /** Bins that some best plan has; the cuts are about the other pieces. */
   pairs: FillCount[];
   /** Prices by item of the whole model. */
@@ -30,7 +34,7 @@ const DIVES_PER_START = 6;
 const FILL_TRIES = 6;
 
 /** Packs everything at the least cost it can find and proves how low the cost can be at all. */
-export function* pack(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
+export function* pack(model: Model, seed: number, work: Work): Generator<Standing, Packing> {
   if (model.bins.length > 1) return yield* search(model, seed, work);
   const { pairs, left } = takePairs(model);
   const rest = restOf(model, left);
@@ -47,7 +51,7 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Packing
   for (;;) {
     const step = steps.next();
     if (step.done) return whole(step.value);
-    yield whole(step.value);
+    yield { cost: settled + step.value.cost, bound: settled + step.value.bound };
   }
 }
 
@@ -65,7 +69,7 @@ function greedyPlans(model: Model): FillCount[][] {
   return (["first", "fullest"] as const).map((choose) => placeDecreasing(model, model.demands, limits, order, choose));
 }
 
-function* search(model: Model, seed: number, work: Work): Generator<Packing, Packing> {
+function* search(model: Model, seed: number, work: Work): Generator<Standing, Packing> {
   const greedy = greedyPlans(model);
   const cuts: Cut[] = [volumeCut(model)];
   const best: Packing = {
@@ -139,7 +143,7 @@ function* prove(
   tried: ReadonlySet<string>,
   best: Packing,
   work: Work,
-): Generator<Packing, BinCounts | undefined> {
+): Generator<Standing, BinCounts | undefined> {
   const { model, simplex } = master;
   let aim: BinCounts | undefined = first;
   for (;;) {
@@ -159,7 +163,7 @@ function* prove(
 }
 
 /** Hands the best so far out at every pause of an inner search. */
-function* quiet<T>(inner: Generator<void, T>, best: Packing): Generator<Packing, T> {
+function* quiet<T>(inner: Generator<void, T>, best: Standing): Generator<Standing, T> {
   for (;;) {
     const step = inner.next();
     if (step.done) return step.value;

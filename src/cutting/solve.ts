@@ -1,7 +1,7 @@
 import { fewerPatterns } from "./fewerPatterns";
 import { canonical } from "./kinds";
 import { pack, volumeCut } from "./pack";
-import type { Packing } from "./pack";
+import type { Packing, Standing } from "./pack";
 import type { CutPlan, CutProgress } from "./plan";
 import { longestRemnant } from "./remnants";
 import type { CutRequest } from "./request";
@@ -88,6 +88,6 @@ function* reporting<T>(
   }
 }
 
-function progress({ cost, bound }: Packing, work: Work, doing: CutProgress["doing"]): CutProgress {
+function progress({ cost, bound }: Standing, work: Work, doing: CutProgress["doing"]): CutProgress {
   return { cost, bound, share: work.share, doing };
 }
