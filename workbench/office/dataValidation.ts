@@ -1,3 +1,4 @@
+import { DataValidationRenderMode } from "@univerjs/core";
 import { ClientObject, type Readers } from "./clientObject";
 import { notImplemented } from "./officeError";
 import type { Area } from "./range";
@@ -26,7 +27,8 @@ class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataVa
     this.change("rule", rule, ({ cells }) => {
       const list = api.newDataValidation().requireValueInList(source.split(","), false, rule.list?.inCellDropDown);
       // Excel's own choice where nothing is said: another value is refused.
-      cells.native.setDataValidation(list.setAllowBlank(true).setAllowInvalid(false).build());
+      list.setAllowBlank(true).setAllowInvalid(false).setOptions({ renderMode: DataValidationRenderMode.ARROW });
+      cells.native.setDataValidation(list.build());
     });
   }
 
