@@ -63,7 +63,8 @@ export function useRun(): SelectedRun {
         Quantity: 1,
         ...given,
       };
-      const free = await appendRows(workbook, "Runs", table, [entries], names.Shoes);
+      const asText = Object.fromEntries(Object.entries(entries).map(([column, cell]) => [column, plainText(cell)]));
+      const free = await appendRows(workbook, "Runs", table, [asText], names.Shoes);
       await reload();
       await selectRun(free);
     },

@@ -2,7 +2,6 @@ import { RUN_COLUMNS } from "../../src/shop/runsTable";
 import { cellName } from "./address";
 import { columnPlaces } from "./columns";
 import type { Cell } from "./items";
-import { plainText } from "./plainText";
 
 /** Columns of a new Runs table that people fill in. */
 export const RUN_ENTRIES = [
@@ -41,9 +40,9 @@ export function runRowCells(
   const nameAt = new Map([...places].map(([name, place]) => [place, name]));
   return headers.map((header, place): Cell => {
     const name = nameAt.get(place);
-    if (name !== undefined) return plainText(given[name] ?? "");
+    if (name !== undefined) return given[name] ?? "";
     const wanted = RUN_FORMULAS[String(header) as keyof typeof RUN_FORMULAS];
-    if (!wanted) return plainText(given[String(header)] ?? "");
+    if (!wanted) return given[String(header)] ?? "";
     const call = `CONDUIT.RUN.${wanted}(${at("Route")},${at("Raceway")},${at("Size")},${shoesTable}[#All])`;
     return `=IF(${at("Route")}="","",${call})`;
   });
