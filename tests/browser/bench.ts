@@ -61,14 +61,24 @@ export class Bench {
   /** Goes to a cell and types into it, ending with Enter; waits until the cell holds it and all is computed. */
   async type(address: string, text: string): Promise<void> {
     await this.goTo(address);
-    await this.page.keyboard.type(text, { delay: 5 });
+    await this.page.keyboard.type(text, { delay: 20 });
+    // Enter takes a suggestion while the list of names is still open; a person sees it, a test must give it time.
+    await this.idle();
     await this.page.keyboard.press("Enter");
-    const holds = ([at, typed]: [string, string]) => {
-      const { formulas, values } = window.ledgerBook!.range(at);
-      return formulas[0]![0] === typed || String(values[0]![0]) === typed;
-    };
-    await this.page.waitForFunction(holds, [address, text] as [string, string]);
+    const held = () => this.page.evaluate(contentOf, address);
+    for (let left = 60; !(await held()).includes(text); left -= 1) {
+      if (left === 0) throw new Error(`${address} should hold ${text}; it holds ${(await held()).join(" | ")}`);
+      await this.page.waitForTimeout(500);
+    }
     await this.settled();
+  }
+
+  /** Waits until the page has nothing to do for a moment. */
+  async idle(): Promise<void> {
+    for (let turn = 0; turn < 3; turn += 1) {
+      await this.page.evaluate(() => new Promise<void>((resolve) => requestIdleCallback(() => resolve())));
+      await this.page.waitForTimeout(150);
+    }
   }
 
   /** Selects a cell and waits until the grid shows it selected, ready for the keyboard. */
@@ -76,7 +86,7 @@ export class Bench {
     await this.page.evaluate((at) => window.ledgerBook!.range(at).select(), address);
     const cell = address.replace(/^.*!/, "");
     await this.page.waitForFunction((at) => document.getElementById("strip")!.textContent.startsWith(at), cell);
-    await this.page.waitForTimeout(300);
+    await this.idle();
   }
 
   values(address: string): Promise<CellValue[][]> {
@@ -100,4 +110,10 @@ export class Bench {
   async saved(): Promise<void> {
     await this.page.locator('#save-state[data-kind="saved"]').waitFor();
   }
+}
+
+/** A cell's formula and value as text, read inside the page. */
+function contentOf(address: string): string[] {
+  const { formulas, values } = window.ledgerBook!.range(address);
+  return [formulas[0]![0]!, String(values[0]![0])];
 }

@@ -97,8 +97,15 @@ describe("the work is kept", () => {
   });
 
   test("across a reload in the middle of saving", async () => {
-    await bench.type("Runs!P3", "just typed");
-    await bench.reload();
+    // At once, so that the pause before saving has not even ended.
+    await Promise.all([
+      bench.page.waitForEvent("load"),
+      bench.page.evaluate(() => {
+        window.ledgerBook!.range("Runs!P3").setValues([["just typed"]]);
+        location.reload();
+      }),
+    ]);
+    await bench.settled();
     expect(await bench.values("Runs!P3")).toEqual([["just typed"]]);
   });
 
