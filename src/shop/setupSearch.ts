@@ -57,6 +57,7 @@ interface Reached {
 
 function search(piece: Piece, shoe: Shoe, bench: Bench): readonly SetupStep[] | undefined {
   const count = piece.bends.length;
+  const roomFor = remembered(piece, shoe, bench);
   // best[set]: the cheapest way to each (last hook, last bend) with that set of bends made.
   let layer = new Map<string, { done: boolean[]; last: SetupStep | undefined; way: Reached }>();
   layer.set("", { done: piece.bends.map(() => false), last: undefined, way: { cost: 0, steps: [] } });
@@ -65,7 +66,7 @@ function search(piece: Piece, shoe: Shoe, bench: Bench): readonly SetupStep[] | 
     for (const { done, last, way } of layer.values()) {
       for (const index of candidates(done)) {
         for (const hook of ["datum", "far"] as const) {
-          const room = strokeRoom(piece, done, index, hook, shoe, bench);
+          const room = roomFor(done, index, hook);
           if (room.blocked.length > 0) continue;
           const step = { index, hook, room };
           const cost = way.cost + stepCost(piece, shoe, step, last);
@@ -81,6 +82,21 @@ function search(piece: Piece, shoe: Shoe, bench: Bench): readonly SetupStep[] | 
     layer = next;
   }
   return [...layer.values()].sort((a, b) => a.way.cost - b.way.cost)[0]?.way.steps;
+}
+
+/** The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. */
+function remembered(
+  piece: Piece,
+  shoe: Shoe,
+  bench: Bench,
+): (done: boolean[], index: number, hook: Hook) => StrokeRoom {
+  const known = new Map<string, StrokeRoom>();
+  return (done, index, hook) => {
+    const key = `${done.map(Number).join("")} ${hook} ${index}`;
+    const room = known.get(key) ?? strokeRoom(piece, done, index, hook, shoe, bench);
+    known.set(key, room);
+    return room;
+  };
 }
 
 /** Bends that may come next: any that is not made; in long pieces only those beside the stretch that is made. */

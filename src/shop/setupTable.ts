@@ -1,7 +1,7 @@
 import { isUserError } from "../units/errors";
 import { showInches } from "../units/show";
 import type { Bench } from "./bench";
-import { azimuths } from "./benchShape";
+import { azimuths } from "./benchSides";
 import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
 import { isAngle, settingFor } from "./lineUp";

@@ -35,20 +35,19 @@ export function strokeRoom(
   shoe: Shoe,
   bench: Bench,
 ): StrokeRoom {
+  const room = { above: 0, below: 0, beside: 0, behind: 0, ahead: 0 };
   const radius = shoe.outsideDiameter / 2;
-  const points = stroke(piece, done, index, hook, bench).flatMap((moment) => moment.points);
-  const most = (pick: (point: readonly [number, number, number]) => number): number => Math.max(0, ...points.map(pick));
-  const room = {
-    above: most(([, , z]) => z + radius),
-    below: most(([, , z]) => radius - z),
-    beside: most(([, y]) => Math.abs(y) + radius),
-    behind: most(([x]) => -x),
-    ahead: most(([x]) => x),
-  };
-  const onTable = points.some(
-    ([x, y, z]) =>
-      x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2 && z - radius < -bench.tableDrop - TOUCH,
-  );
+  let onTable = false;
+  for (const { points } of stroke(piece, done, index, hook, bench)) {
+    for (const [x, y, z] of points) {
+      room.above = Math.max(room.above, z + radius);
+      room.below = Math.max(room.below, radius - z);
+      room.beside = Math.max(room.beside, Math.abs(y) + radius);
+      room.behind = Math.max(room.behind, -x);
+      room.ahead = Math.max(room.ahead, x);
+      onTable ||= overTable(x, y, bench) && z - radius < -bench.tableDrop - TOUCH;
+    }
+  }
   const blocked = [
     room.below > bench.height + TOUCH
       ? `meets the floor: reaches ${showInches(room.below, 1)} below the conduit, the floor is ${showInches(bench.height, 1)} below`
@@ -64,6 +63,9 @@ export function strokeRoom(
   ].filter((words) => words !== "");
   return { ...room, blocked };
 }
+
+const overTable = (x: number, y: number, bench: Bench): boolean =>
+  x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2;
 
 /** The straight that the hook holds: from the bend to the last bend already made on that side, or to the end. */
 function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {

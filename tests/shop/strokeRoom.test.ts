@@ -1,6 +1,6 @@
 /** Room of a single stroke, worked out by hand for 1/2 EMT on R 4: half the OD is 0.353. Lengths [in], angles [°]. */
 import { USUAL_BENCH, type Bench } from "../../src/shop/bench";
-import { azimuths } from "../../src/shop/benchShape";
+import { azimuths } from "../../src/shop/benchSides";
 import { buildRun, type Piece } from "../../src/shop/buildRun";
 import type { Hook } from "../../src/shop/marks";
 import type { Shoe } from "../../src/shop/shoe";
