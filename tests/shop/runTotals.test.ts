@@ -4,27 +4,27 @@ import { pullDegrees, runBends, runDegrees, runLength, runPoints } from "../../s
 import { HALF_EMT, runOf } from "../support/demoShoe";
 
 const built = (route: string) => buildRun(runOf(route), HALF_EMT);
-const TWO_PULLS = built("up 36, east 60, box, south 48, down 30, east 25");
+const twoPulls = () => built("up 36, east 60, box, south 48, down 30, east 25");
 
 test("length: the legs of every pull less the gain of each bend", () => {
   expect(runLength(built("up 36, east 60"))).toBeCloseTo(96 - (8 - 2 * Math.PI), 9);
-  expect(runLength(TWO_PULLS)).toBeCloseTo(199 - 3 * (8 - 2 * Math.PI), 9);
+  expect(runLength(twoPulls())).toBeCloseTo(199 - 3 * (8 - 2 * Math.PI), 9);
 });
 
 test("bends: of all pulls; an offset has two, a sweep its shots", () => {
-  expect(runBends(TWO_PULLS)).toBe(3);
+  expect(runBends(twoPulls())).toBe(3);
   expect(runBends(built("east 40, offset 6 up at 30, ahead 40"))).toBe(2);
   expect(runBends(built("up 60, sweep 24 in 9, east 60"))).toBe(9);
 });
 
 test("degrees: of each pull, and the most that any of them has", () => {
-  expect(pullDegrees(TWO_PULLS).map(Math.round)).toEqual([90, 180]);
-  expect(runDegrees(TWO_PULLS)).toBeCloseTo(180, 9);
+  expect(pullDegrees(twoPulls()).map(Math.round)).toEqual([90, 180]);
+  expect(runDegrees(twoPulls())).toBeCloseTo(180, 9);
   expect(runDegrees(built("up 20"))).toBe(0);
 });
 
 test("points: start, corners, the box once, end; east, north and up of the datum", () => {
-  const [headers, ...rows] = runPoints(TWO_PULLS);
+  const [headers, ...rows] = runPoints(twoPulls());
   expect(headers).toEqual(["Point", "East", "North", "Up", "At"]);
   const rounded = rows.map((row) =>
     row.map((cell) => (typeof cell === "number" ? Math.round(cell * 1e9) / 1e9 + 0 : cell)),

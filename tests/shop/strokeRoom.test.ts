@@ -28,9 +28,8 @@ const roomOf = (piece: Piece, { done = [], index, hook, bench, shoe }: Stroke) =
 
 describe("what the hook has to hold", () => {
   // Legs 20, 14, 20 less setbacks of 4: straights 16, 6, 16; each arc 2π.
-  const piece = pieceOf("up 20, east 14, up 20");
   const blocked = (stroke: Stroke, shortestTail: number) =>
-    roomOf(piece, { ...stroke, shoe: { shortestTail }, bench: { height: 600 } }).blocked;
+    roomOf(pieceOf("up 20, east 14, up 20"), { ...stroke, shoe: { shortestTail }, bench: { height: 600 } }).blocked;
 
   test.each<[string, Stroke, number, number]>([
     ["the whole end, when nothing is bent yet", { index: 0, hook: "datum" }, 16, 16],
@@ -68,34 +67,34 @@ describe("what stands around the bench", () => {
   // Flat on the bench, the second bend: the first stub stands square to the table, its center 26 (22 and R 4) behind the
   // shoe, its end 20 from the table's plane. It swings round the shoe's center, 4 to the side.
   const swinging = { done: [0], index: 1, hook: "datum" } as const;
-  const [up, down] = [pieceOf("up 20, east 30, north 15"), pieceOf("up 20, east 30, south 15")];
   const flat = { plane: "horizontal", tableDrop: 4 } as const;
+  const stubs = () => [pieceOf("up 20, east 30, north 15"), pieceOf("up 20, east 30, south 15")];
   const hangs = (piece: Piece) => roomOf(piece, { ...swinging, bench: flat }).below > 20;
-  const hanging = hangs(up) ? up : down;
-  const standing = hangs(up) ? down : up;
+  const hanging = () => stubs().find(hangs)!;
+  const standing = () => stubs().find((piece) => !hangs(piece))!;
   const meets = (piece: Piece, bench: Partial<Bench>, stroke: Stroke = swinging) =>
     roomOf(piece, { ...stroke, bench: { ...flat, ...bench } }).blocked.includes("meets the table");
 
   test("one of the two stubs hangs, the other stands", () => {
-    expect(roomOf(hanging, { ...swinging, bench: flat }).below).toBeCloseTo(20.353, 9);
-    expect(roomOf(standing, { ...swinging, bench: flat }).above).toBeCloseTo(20.353, 9);
-    expect(meets(standing, { tableLength: 60, tableWidth: 60 })).toBe(false);
+    expect(roomOf(hanging(), { ...swinging, bench: flat }).below).toBeCloseTo(20.353, 9);
+    expect(roomOf(standing(), { ...swinging, bench: flat }).above).toBeCloseTo(20.353, 9);
+    expect(meets(standing(), { tableLength: 60, tableWidth: 60 })).toBe(false);
   });
 
   test("the table is met from the length on at which the stub hangs over it", () => {
-    expect(meets(hanging, { tableLength: 25.9, tableWidth: 0.01 })).toBe(false);
-    expect(meets(hanging, { tableLength: 26.1, tableWidth: 0.01 })).toBe(true);
+    expect(meets(hanging(), { tableLength: 25.9, tableWidth: 0.01 })).toBe(false);
+    expect(meets(hanging(), { tableLength: 26.1, tableWidth: 0.01 })).toBe(true);
   });
 
   test("a shorter table is met while the stub swings, when it is wide enough", () => {
     // At 52.5° of the swing the stub stands 26·cos + 4·sin = 19.0 behind and 4 + 26·sin − 4·cos = 22.2 to the side.
-    expect(meets(hanging, { tableLength: 20, tableWidth: 2 * 22 })).toBe(false);
-    expect(meets(hanging, { tableLength: 20, tableWidth: 2 * 23 })).toBe(true);
+    expect(meets(hanging(), { tableLength: 20, tableWidth: 2 * 22 })).toBe(false);
+    expect(meets(hanging(), { tableLength: 20, tableWidth: 2 * 23 })).toBe(true);
   });
 
   test("a table that lies lower than the stub hangs is not met", () => {
-    expect(meets(hanging, { tableLength: 30, tableWidth: 10, tableDrop: 20.3 })).toBe(true);
-    expect(meets(hanging, { tableLength: 30, tableWidth: 10, tableDrop: 20.353 })).toBe(false);
+    expect(meets(hanging(), { tableLength: 30, tableWidth: 10, tableDrop: 20.3 })).toBe(true);
+    expect(meets(hanging(), { tableLength: 30, tableWidth: 10, tableDrop: 20.353 })).toBe(false);
   });
 
   test("what hangs ahead of the shoe hangs beside no table: it ends at the shoe", () => {
@@ -121,11 +120,12 @@ describe("laws", () => {
     };
   }
 
-  const PIECES = [
-    "up 25, east 21, north 17, bend 40 east, ahead 12",
-    "east 22, offset 6 up 4 north at 35, ahead 19, south 13",
-    "up 12, bend 65 west, ahead 18, bend 30 north, ahead 15",
-  ].map(pieceOf);
+  const pieces = () =>
+    [
+      "up 25, east 21, north 17, bend 40 east, ahead 12",
+      "east 22, offset 6 up 4 north at 35, ahead 19, south 13",
+      "up 12, bend 65 west, ahead 18, bend 30 north, ahead 15",
+    ].map(pieceOf);
   const BENCHES: Partial<Bench>[] = [
     {},
     { curls: "down" },
@@ -145,7 +145,7 @@ describe("laws", () => {
     a.forEach((value, place) => expect(value).toBeCloseTo(b[place]!, 8));
 
   test("hooking the far end takes the room that the same conduit takes, told from its other end and hooked by the datum", () => {
-    for (const piece of PIECES)
+    for (const piece of pieces())
       for (const bench of BENCHES)
         for (const done of [[], [0], [2], [0, 2]]) {
           const last = piece.bends.length - 1;
@@ -158,7 +158,7 @@ describe("laws", () => {
   });
 
   test("a bench that curls down takes below what one that curls up takes above", () => {
-    for (const piece of PIECES) {
+    for (const piece of pieces()) {
       const stroke = { done: [0], index: 1, hook: "datum" } as const;
       const [above, below, ...others] = sizes(roomOf(piece, stroke));
       expectSame(sizes(roomOf(piece, { ...stroke, bench: { curls: "down" } })), [below!, above!, ...others]);
@@ -166,7 +166,7 @@ describe("laws", () => {
   });
 
   test("lying flat, a conduit takes to the side what it takes up or down when upright, and the other way round", () => {
-    for (const piece of PIECES) {
+    for (const piece of pieces()) {
       const stroke = { done: [0], index: 1, hook: "far" } as const;
       const upright = roomOf(piece, stroke);
       const flat = roomOf(piece, { ...stroke, bench: { plane: "horizontal" } });
