@@ -3,7 +3,7 @@ import type { Piece } from "./buildRun";
 import { settingFor } from "./lineUp";
 import type { Hook } from "./marks";
 import type { Shoe } from "./shoe";
-import { strokeRoom, type StrokeRoom } from "./strokeCheck";
+import { strokeRoom, tailProblem, type StrokeRoom } from "./strokeCheck";
 
 /** One stroke of a set-up: which bend, which end is hooked, the room it takes. */
 export interface SetupStep {
@@ -50,48 +50,51 @@ function usualSteps(piece: Piece, shoe: Shoe, bench: Bench): SetupStep[] {
   });
 }
 
-interface Reached {
-  readonly cost: number;
+/** A way into the piece: the strokes so far and what they cost. */
+interface Way {
+  readonly done: readonly boolean[];
   readonly steps: readonly SetupStep[];
 }
 
+/** Takes up the cheapest way first (whole costs, so one list of ways for each), and each state only once. */
 function search(piece: Piece, shoe: Shoe, bench: Bench): readonly SetupStep[] | undefined {
-  const count = piece.bends.length;
   const roomFor = remembered(piece, shoe, bench);
-  // best[set]: the cheapest way to each (last hook, last bend) with that set of bends made.
-  let layer = new Map<string, { done: boolean[]; last: SetupStep | undefined; way: Reached }>();
-  layer.set("", { done: piece.bends.map(() => false), last: undefined, way: { cost: 0, steps: [] } });
-  for (let made = 0; made < count; made++) {
-    const next: typeof layer = new Map();
-    for (const { done, last, way } of layer.values()) {
+  const byCost: Way[][] = [[{ done: piece.bends.map(() => false), steps: [] }]];
+  const taken = new Set<string>();
+  for (let cost = 0; cost < byCost.length; cost++) {
+    for (const { done, steps } of byCost[cost] ?? []) {
+      const last = steps.at(-1);
+      const state = `${done.map(Number).join("")} ${last?.hook} ${last?.index}`;
+      if (taken.has(state)) continue;
+      taken.add(state);
+      if (steps.length === done.length) return steps;
       for (const index of candidates(done)) {
         for (const hook of ["datum", "far"] as const) {
           const room = roomFor(done, index, hook);
-          if (room.blocked.length > 0) continue;
+          if (!room || room.blocked.length > 0) continue;
           const step = { index, hook, room };
-          const cost = way.cost + stepCost(piece, shoe, step, last);
-          const after = done.map((value, place) => value || place === index);
-          const key = `${after.map(Number).join("")} ${hook} ${index}`;
-          const known = next.get(key);
-          if (!known || cost < known.way.cost) {
-            next.set(key, { done: after, last: step, way: { cost, steps: [...way.steps, step] } });
-          }
+          const next = cost + stepCost(piece, shoe, step, last);
+          (byCost[next] ??= []).push({
+            done: done.map((made, place) => made || place === index),
+            steps: [...steps, step],
+          });
         }
       }
     }
-    layer = next;
   }
-  return [...layer.values()].sort((a, b) => a.way.cost - b.way.cost)[0]?.way.steps;
+  return undefined;
 }
 
-/** The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. */
-function remembered(
-  piece: Piece,
-  shoe: Shoe,
-  bench: Bench,
-): (done: boolean[], index: number, hook: Hook) => StrokeRoom {
+type RoomFor = (done: readonly boolean[], index: number, hook: Hook) => StrokeRoom | undefined;
+
+/**
+ * The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. Undefined where the
+ * tail cannot be held at all.
+ */
+function remembered(piece: Piece, shoe: Shoe, bench: Bench): RoomFor {
   const known = new Map<string, StrokeRoom>();
   return (done, index, hook) => {
+    if (tailProblem(piece, done, index, hook, shoe) !== "") return undefined;
     const key = `${done.map(Number).join("")} ${hook} ${index}`;
     const room = known.get(key) ?? strokeRoom(piece, done, index, hook, shoe, bench);
     known.set(key, room);

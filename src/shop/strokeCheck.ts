@@ -38,16 +38,14 @@ export function strokeRoom(
   const room = { above: 0, below: 0, beside: 0, behind: 0, ahead: 0 };
   const radius = shoe.outsideDiameter / 2;
   let onTable = false;
-  for (const { points } of stroke(piece, done, index, hook, bench)) {
-    for (const [x, y, z] of points) {
-      room.above = Math.max(room.above, z + radius);
-      room.below = Math.max(room.below, radius - z);
-      room.beside = Math.max(room.beside, Math.abs(y) + radius);
-      room.behind = Math.max(room.behind, -x);
-      room.ahead = Math.max(room.ahead, x);
-      onTable ||= overTable(x, y, bench) && z - radius < -bench.tableDrop - TOUCH;
-    }
-  }
+  stroke(piece, done, index, hook, bench, (x, y, z) => {
+    room.above = Math.max(room.above, z + radius);
+    room.below = Math.max(room.below, radius - z);
+    room.beside = Math.max(room.beside, Math.abs(y) + radius);
+    room.behind = Math.max(room.behind, -x);
+    room.ahead = Math.max(room.ahead, x);
+    onTable ||= overTable(x, y, bench) && z - radius < -bench.tableDrop - TOUCH;
+  });
   const blocked = [
     room.below > bench.height + TOUCH
       ? `meets the floor: reaches ${showInches(room.below, 1)} below the conduit, the floor is ${showInches(bench.height, 1)} below`
@@ -67,8 +65,11 @@ export function strokeRoom(
 const overTable = (x: number, y: number, bench: Bench): boolean =>
   x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2;
 
-/** The straight that the hook holds: from the bend to the last bend already made on that side, or to the end. */
-function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
+/**
+ * What is wrong with the straight that the hook holds, from the bend to the last bend already made on that side or to
+ * the end; "" when it is long enough.
+ */
+export function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
   const bend = piece.bends[index];
   if (!bend) return "";
   const needed = tailNeeded(shoe);

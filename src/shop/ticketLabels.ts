@@ -1,0 +1,42 @@
+/** The words that stand on every ticket, on paper and in sheets, ready for translation. */
+export const TICKET_LABELS = {
+  piece: (piece: number, pieces: number) => `piece ${piece} of ${pieces}`,
+  number: (number: number, of: number) => `ticket ${number} of ${of}`,
+  printed: (day: string) => `printed ${day}`,
+  make: (quantity: number) => `Make ${quantity}`,
+  job: "Job",
+  area: "Area",
+  conduit: "Conduit",
+  datumEnd: "Datum end",
+  farEnd: "Far end",
+  shoe: "Shoe",
+  source: (source: string) => `The shoe's numbers: ${source}`,
+  cut: "Cut",
+  marks: "Put every mark on the straight stick first. Measure each from the datum end.",
+  straight: "Straight: cut it, nothing to bend.",
+  bend: "Bend",
+  mark: "Mark",
+  lineUp: "Line up",
+  hook: "Hook",
+  hookEnd: { datum: "datum end", far: "far end" },
+  dial: "Dial",
+  turn: "Before it, turn the conduit",
+  finished: (angle: string) => `finished ${angle}`,
+  pastDial: "out of reach",
+  shapeFlat: "Center lines, from the side",
+  shape: "Center lines, bend 1 up, from behind",
+  axes: ["left", "ahead", "up"] as const,
+  checks: "Check the finished piece",
+  coupledOn: "Coupled on:",
+  caution: "Caution",
+} as const;
+
+/** More of them, for tickets on a worksheet. */
+export const TICKET_SHEET_LABELS = {
+  name: "Tickets",
+  title: (job: string) => (job ? `Shop tickets, ${job}` : "Shop tickets"),
+  continued: "continued",
+  made: "Made from Runs as it stood. When a run changes, make the tickets again.",
+  columns: ["Bend", "Mark", "Line up", "Hook", "Dial", "Turn before it"],
+  notMade: "Runs without tickets",
+} as const;
