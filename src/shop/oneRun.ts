@@ -8,7 +8,7 @@ import { readShoes } from "./shoeBook";
 /** The arguments every RUN function takes, read into a run. */
 export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
   if (typeof route !== "string" || route.trim() === "") {
-    throw new InputError(`route must be text such as "up 4', east 12' 6\\""; got ${quoteValue(route)}.`);
+    throw new InputError(`route must be text, as in up 4', east 12' 6"; got ${quoteValue(route)}.`);
   }
   return {
     rowNumber: 1,
