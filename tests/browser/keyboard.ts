@@ -56,10 +56,16 @@ export async function press(page: Page, name: string | RegExp, key = "Tab"): Pro
 export async function openView(page: Page, name: string): Promise<void> {
   await toPane(page);
   await tabTo(page, /^(Start|A bend|A run|The shoe|Totals|Tickets)$/, "Shift+Tab");
+  await arrowTo(page, name);
+  await paneOf(page).getByRole("heading", { name, level: 2 }).waitFor();
+  await paneOf(page).locator(".rl-view .fui-Spinner").waitFor({ state: "detached" });
+}
+
+/** Opens the tab of that name by arrow, from another tab of its row. */
+export async function arrowTo(page: Page, name: string): Promise<void> {
   for (let stop = 0; stop < 6 && (await focused(page)).name !== name; stop++) await page.keyboard.press("ArrowRight");
   if ((await focused(page)).name !== name) throw new Error(`No arrow leads to the tab ${name}.`);
   await page.keyboard.press("Enter");
-  await paneOf(page).getByRole("heading", { name, level: 2 }).waitFor();
 }
 
 /** The pane's own page. */

@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { Bench } from "./bench";
 import { paneOf } from "./keyboard";
 import { launchBrowser } from "./launch";
-import { buildRun, openPane, rowsOf, setUp, startEmpty, threeRuns } from "./paneJob";
+import { buildRun, openPane, planCuts, printTickets, rowsOf, setUp, startEmpty, threeRuns } from "./paneJob";
 import { type PageServer, startServer } from "./server";
 
 jest.setTimeout(300000);
@@ -55,6 +55,21 @@ test("by keyboard alone: set up, build three runs, find marks and materials in t
   const conduit = (await rowsOf(bench, "Takeoff")).find((row) => /EMT.*conduit|conduit.*EMT/i.test(String(row.Item)));
   expect(Number(conduit?.Quantity)).toBeGreaterThan(0);
   expect(await bench.values("Sheet1!B2")).toEqual([["mine"]]);
+
+  // Even straight from end to end the three runs come to more than three sticks of 10 ft.
+  const advance = [40.5 + 6 / Math.tan(Math.PI / 6) + 48, 60 + 48, 96 + Math.hypot(8, 12) + 72];
+  expect(Math.ceil(advance.reduce((sum, length) => sum + length) / 120)).toBe(4);
+  const proof = "4 sticks to buy; at least 4 needed: proven least";
+  expect(await planCuts(bench)).toEqual([expect.stringContaining(proof)]);
+  const cuts = await rowsOf(bench, "Cutting plan");
+  expect(cuts.filter(({ Cut }) => Cut === proof)).toHaveLength(1);
+
+  // The arrow lies deduct - R - OD/2 before the first bend, whose corner is 3' 4-1/2" out.
+  const arrow = 40.5 - 4 * Math.tan(Math.PI / 12) - (5 - 4 - 0.706 / 2);
+  const tickets = await printTickets(bench);
+  expect(tickets).toHaveLength(4);
+  for (const mark of [arrow, arrow + spacing]) expect(tickets[0]).toContain(`${mark.toFixed(3)}in.`);
+  for (const mark of marksOf("Run 2")) expect(tickets[1]).toContain(`${mark.toFixed(3)}in.`);
 
   const sheets = ["Sheet1", "Runs", "Shoes", ...results];
   const before = await Promise.all(sheets.map((sheet) => bench.sheet(sheet)));

@@ -1,6 +1,7 @@
 import type { CellValue } from "../../workbench/engine";
 import type { Bench } from "./bench";
-import { openView, paneOf, press, tabTo, toBar } from "./keyboard";
+import { arrowTo, openView, paneOf, press, tabTo, toBar } from "./keyboard";
+import { pdfPages } from "./pdfText";
 
 /** Three runs of our own: an offset, a saddle, a rolling offset. */
 export const threeRuns: readonly (readonly string[])[] = [
@@ -59,4 +60,41 @@ export async function buildRun(bench: Bench, steps: readonly string[]): Promise<
 export async function rowsOf(bench: Bench, sheet: string): Promise<Record<string, CellValue>[]> {
   const [header, ...rows] = await bench.sheet(sheet);
   return rows.map((row) => Object.fromEntries(header!.map((name, at) => [String(name), row[at] ?? null])));
+}
+
+/** Plans the cuts in the pane by keyboard; the proof line of each lot. */
+export async function planCuts(bench: Bench): Promise<string[]> {
+  await openView(bench.page, "Totals");
+  await tabTo(bench.page, "Take-off");
+  await arrowTo(bench.page, "Cuts");
+  await press(bench.page, "Plan the cuts");
+  const lots = paneOf(bench.page).locator("summary:has(strong)");
+  await lots.first().waitFor();
+  return lots.allInnerTexts();
+}
+
+/** Prints the tickets of the whole job by keyboard, as the print window would to PDF; the text of each page. */
+export async function printTickets(bench: Bench): Promise<string[]> {
+  const pane = paneOf(bench.page);
+  await openView(bench.page, "Tickets");
+  await pane.getByRole("combobox", { name: "Tickets for" }).waitFor();
+  await tabTo(bench.page, "Tickets for");
+  await bench.page.keyboard.press("Home");
+  await pane.evaluate(() => {
+    // The print window itself is the browser's, and nobody is there to close it.
+    new MutationObserver(() => {
+      const frame = document.querySelector<HTMLIFrameElement>("iframe#rlt-print");
+      if (frame?.contentWindow) frame.contentWindow.print = () => document.body.setAttribute("data-printing", "");
+    }).observe(document.body, { childList: true });
+  });
+  await press(bench.page, "Print");
+  await pane.locator("body[data-printing]").waitFor();
+  const html = await pane.locator("iframe#rlt-print").getAttribute("srcdoc");
+  const paper = await bench.page.context().newPage();
+  try {
+    await paper.setContent(html ?? "");
+    return pdfPages(await paper.pdf({ format: "Letter" }));
+  } finally {
+    await paper.close();
+  }
 }
