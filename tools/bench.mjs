@@ -2,13 +2,14 @@
 import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { panePaint, paneSizes } from "./benchPane.mjs";
 import { build } from "./build.mjs";
 import { generatedRuns } from "./generatedRuns.mjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const require = createRequire(import.meta.url);
 
-await build(["functions", "tools"]);
+await build(["functions", "tools", "taskpane", "workbench"]);
 const engine = require("../dist/tools/engine.cjs");
 const bundle = engine.readBundle(path.join(root, "dist"));
 
@@ -120,3 +121,6 @@ async function recalculation(count, formula) {
 
 await jobFunctions();
 await scalarFunctions();
+console.log("The pane: what it weighs, and its first paint in Chromium (best of three)");
+table(paneSizes(path.join(root, "dist")));
+table(await panePaint());

@@ -8,6 +8,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import ExcelJS from "exceljs";
 import { build } from "./build.mjs";
+import { loadDrawPng } from "./pictures/load.mjs";
 
 const require = createRequire(import.meta.url);
 /** LibreOffice works formulas of built-in functions out itself instead of trusting the results in the file. */
@@ -75,11 +76,12 @@ async function main() {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "workbooks-"));
   try {
     const { demoCsv, main: workbook } = require("../dist/tools/workbook.cjs");
+    const draw = loadDrawPng();
     const csv = path.join(folder, "runs.csv");
     fs.writeFileSync(csv, demoCsv());
     for (const options of [["--plain"], []]) {
       const file = path.join(folder, `${options.length > 0 ? "plain" : "live"}.xlsx`);
-      if ((await workbook([...options, csv, file])) !== 0) throw new Error(`${file} was not written.`);
+      if ((await workbook([...options, csv, file], { draw })) !== 0) throw new Error(`${file} was not written.`);
       const { different, compared } = await differences(file, folder, options.length > 0);
       process.stdout.write(`${path.basename(file)}: ${compared} cells compared, ${different.length} differ.\n`);
       if (different.length > 0) throw new Error(different.slice(0, 20).join("\n"));
