@@ -4,11 +4,12 @@ import type { Cell } from "./items";
 /** Zero-based place of each column that a header row has, found by the very rules the functions use. */
 export function columnPlaces(headers: readonly Cell[], columns: readonly Column[]): Map<string, number> {
   const anyOf = columns.map((column) => ({ ...column, required: false }));
-  const row = readTable([headers, headers.map((_, place) => place)], "table", anyOf).rows[0];
+  // From 1: a 0 may count as an empty cell.
+  const row = readTable([headers, headers.map((_, place) => place + 1)], "table", anyOf).rows[0];
   return new Map(
     columns.flatMap(({ name }): [string, number][] => {
       const place = row?.get(name);
-      return typeof place === "number" ? [[name, place]] : [];
+      return typeof place === "number" ? [[name, place - 1]] : [];
     }),
   );
 }

@@ -1,10 +1,9 @@
 import type { Sheet } from "../engine";
 import { ClientObject, type Readers } from "./clientObject";
-import { takeAfterLastRow } from "./newRows";
+import { addEmptyRows } from "./newRows";
 import { invalidArgument, notImplemented } from "./officeError";
-import { cellsAt } from "./place";
 import type { RequestContext } from "./requestContext";
-import { growTable, type TableInfo } from "./tableEdits";
+import type { TableInfo } from "./tableEdits";
 import { writeTyped } from "./typed";
 import { whole } from "./whole";
 
@@ -40,25 +39,12 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
   private append(rows: unknown[][]): void {
     const { book } = this.requests.host;
     const table = this.info();
-    const sheet = this.sheet();
-    const { startColumn, endColumn, endRow } = table.range;
+    const { startColumn, endColumn } = table.range;
     const columns = endColumn - startColumn + 1;
     const wrong = rows.find((row) => row.length !== columns);
     if (wrong) throw invalidArgument(`${table.name} has ${columns} columns; got a row of ${wrong.length}.`);
-    const added = cellsAt(sheet, endRow + 1, startColumn, rows.length, columns);
-    growTable(book, table, rows.length, isFreeBelow(sheet, table));
-    takeAfterLastRow(sheet, table, rows.length);
-    writeTyped(added, rows);
+    writeTyped(addEmptyRows(book, this.sheet(), table, rows.length), rows);
   }
-}
-
-function isFreeBelow(sheet: Sheet, { range }: TableInfo): boolean {
-  const used = sheet.used();
-  const last = used ? used.place.rows - 1 : -1;
-  if (last <= range.endRow) return true;
-  const width = range.endColumn - range.startColumn + 1;
-  const below = sheet.cells(range.endRow + 1, range.startColumn, last - range.endRow, width);
-  return below.values.flat().every((value) => value === null || value === "");
 }
 
 export const tableRowsOf = (

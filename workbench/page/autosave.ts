@@ -57,6 +57,12 @@ export class Autosave {
     await this.writing;
   }
 
+  /** Saves again after {@link stop}: nothing took the workbook's place. */
+  goOn(): void {
+    this.stopped = false;
+    if (this.unsaved) void this.save();
+  }
+
   private get unsaved(): boolean {
     return !this.stopped && this.stored < this.changes;
   }

@@ -19,6 +19,8 @@ export function ask<T>(
       dialog.close();
     };
     const heading = element("h2", title);
+    heading.id = "dialog-title";
+    dialog.setAttribute("aria-labelledby", heading.id);
     const paragraphs = body.map((part) => (typeof part === "string" ? element("p", part) : part));
     const row = element("div");
     row.className = "row";

@@ -3,6 +3,9 @@ import { demoBook } from "../demo/demoBook";
 import { buildDemo } from "../demo/buildDemo";
 import type { Book } from "../engine";
 import { Autosave, type SaveState } from "./autosave";
+import { startFileMenu } from "./files/fileMenu";
+import { busy } from "./files/telling";
+import { words } from "./files/words";
 import { loadFunctions } from "./functions";
 import { openGrid } from "./grid";
 import { claimWorkbook } from "./onlyTab";
@@ -49,7 +52,12 @@ async function open(): Promise<void> {
   const current = () => (book ? { savedAt: Date.now(), data: book.snapshot() } : (saved ?? demo()));
   const replace = async (next: SavedBook | null) => {
     await autosave?.stop();
-    await store.save(next ? { ...next, savedAt: Date.now() } : demo());
+    try {
+      await store.save(next ? { ...next, savedAt: Date.now() } : demo());
+    } catch (error) {
+      autosave?.goOn();
+      throw error;
+    }
     location.reload();
   };
   // Before the grid: should the saved workbook fail to open, these are the way out of it.
@@ -61,7 +69,8 @@ async function open(): Promise<void> {
   const grid = await openGrid(byId("grid"), functions, (saved ?? demo()).data, darkScheme.matches);
   darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
   book = grid.book;
-  byId("book-name").textContent = saved?.data.name ?? demoBook.name;
+  const name = saved?.data.name ?? demoBook.name;
+  byId("book-name").textContent = name;
   startStrip(byId("strip"), book);
   startPane(byId("pane-toggle"), byId("pane"), book);
 
@@ -70,12 +79,14 @@ async function open(): Promise<void> {
     autosave = new Autosave(book, store, tellSaveState);
     autosave.start();
   }
+  const desk = { book, name, functions, store: mayStore ? store : null, current, replace };
+  startFileMenu(byId("file"), byId("file-menu"), desk);
   tellSaveState(mayStore ? { kind: "saved", at: saved?.savedAt ?? null } : { kind: "off" });
   // For tests and for the curious, at the browser's console.
   Object.assign(window, { ledgerBook: book });
 }
 
-open().catch((error: unknown) => {
+busy(words.opening, open).catch((error: unknown) => {
   const reason = error instanceof Error ? error.message : String(error);
   notice(`The page could not start: ${reason} What you saved is still stored; starting again keeps a copy of it.`);
   throw error;

@@ -1,5 +1,6 @@
 import { ask, button, element } from "./dialog";
 import { emptyBook } from "./emptyBook";
+import { download } from "./files/browserFiles";
 import { type BookStore, isSavedBook, type SavedBook } from "./store";
 
 /** What a choice in the header puts in place of the open workbook. */
@@ -30,12 +31,12 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
       const words = `${new Date(copy.keptAt).toLocaleString()}${copy.readable ? "" : " (cannot be opened)"}`;
       line.append(
         element("span", words),
-        button("Download", () => void download(store, copy.key)),
+        button("Download", () => void downloadCopy(store, copy.key)),
       );
       if (copy.readable) line.append(button("Open", () => void open(copy.key)));
       return line;
     });
-    const empty = "There are none yet. A copy is kept whenever you start again from the demo.";
+    const empty = "There are none yet. A copy is kept whenever you start again or open a file.";
     await ask("Earlier copies", lines.length > 0 ? lines : [empty], [{ words: "Close", value: "close" }]);
   });
 
@@ -47,12 +48,7 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
   };
 }
 
-async function download(store: BookStore, key: string): Promise<void> {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(
-    new Blob([JSON.stringify(await store.copy(key), null, 1)], { type: "application/json" }),
-  );
-  link.download = `raceway-ledger ${key.replace(/[^0-9A-Za-z.-]+/g, " ")}.json`;
-  link.click();
-  URL.revokeObjectURL(link.href);
+async function downloadCopy(store: BookStore, key: string): Promise<void> {
+  const name = `raceway-ledger ${key.replace(/[^0-9A-Za-z.-]+/g, " ")}.json`;
+  download(name, JSON.stringify(await store.copy(key), null, 1), "application/json");
 }

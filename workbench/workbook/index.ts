@@ -2,15 +2,22 @@
 import type { Book, FunctionSet } from "../engine";
 import { contentOfBook } from "./bookContent";
 import { readXlsx } from "./readXlsx";
+import { valuesOnly } from "./valuesOnly";
 import { writeXlsx } from "./writeXlsx";
 
 export { decodeText, readCsv, tableToCsv } from "./csv";
 export { makeWorkbook } from "./makeWorkbook";
+export { type LeftOutWhy, type MatchedRuns, matchRuns, type RunsTarget } from "./matchRuns";
 export { runsFromCsv } from "./runsFromCsv";
 
 /** The bytes of an .xlsx file with everything in an open workbook. Wait for `book.settled()` first. */
 export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
   return writeXlsx(contentOfBook(book), { title, namespace });
+}
+
+/** The same with every result as a plain value, for programs without the add-in. */
+export function saveValuesXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
+  return writeXlsx(valuesOnly(contentOfBook(book)), { title, namespace });
 }
 
 /** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */

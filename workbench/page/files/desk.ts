@@ -1,0 +1,14 @@
+import type { Book, FunctionSet } from "../../engine";
+import type { Replace } from "../startAgain";
+import type { BookStore, SavedBook } from "../store";
+
+/** The open workbook and what surrounds it. */
+export interface Desk {
+  book: Book;
+  name: string;
+  functions: FunctionSet;
+  /** The browser's store; null when this tab may not store anything. */
+  store: BookStore | null;
+  current: () => SavedBook;
+  replace: Replace;
+}
