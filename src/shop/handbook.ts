@@ -1,5 +1,6 @@
 import { toRadians } from "../geometry/angle";
 import { printedConstants } from "../bends/printedConstants";
+import type { CornerKind } from "../route/types";
 import { show } from "../units/show";
 import type { Piece, PieceBend } from "./buildRun";
 import { settingFor } from "./lineUp";
@@ -19,19 +20,21 @@ export interface HandbookSpacing {
  * center of a three-bend saddle. Undefined when the bend has no such partner on the same piece.
  */
 export function handbookSpacing(piece: Piece, index: number, shoe: Shoe): HandbookSpacing | undefined {
-  const bend = piece.bends[index];
-  if (!bend) return undefined;
+  const bend = piece.bends[index] as PieceBend;
   const { kind, place } = bend.corner;
   if (kind === "three-bend saddle" && place !== 2) {
     return saddleSpacing(piece, index, place === 1 ? index + 1 : index - 1, shoe);
   }
-  const closesOffset = kind === "four-bend saddle" ? place === 2 || place === 4 : place === 2;
-  if (!closesOffset || !["offset", "rolling offset", "box offset", "four-bend saddle"].includes(kind)) return undefined;
-  return offsetPair(piece, index);
+  return CLOSING[kind]?.includes(place) ? offsetPair(piece, index) : undefined;
 }
 
-const sameGroup = (first: PieceBend, second: PieceBend | undefined): second is PieceBend =>
-  second !== undefined && second.corner.group === first.corner.group;
+/** Places in a group of the bends that close an offset: the bend before them, if on the piece, opened it. */
+const CLOSING: Partial<Record<CornerKind, readonly number[]>> = {
+  offset: [2],
+  "rolling offset": [2],
+  "box offset": [2],
+  "four-bend saddle": [2, 4],
+};
 
 function markOf(piece: Piece, index: number, shoe: Shoe): number {
   const bend = piece.bends[index] as PieceBend;
@@ -42,7 +45,7 @@ function markOf(piece: Piece, index: number, shoe: Shoe): number {
 function offsetPair(piece: Piece, index: number): HandbookSpacing | undefined {
   const bend = piece.bends[index] as PieceBend;
   const first = piece.bends[index - 1];
-  if (!sameGroup(bend, first)) return undefined;
+  if (!first) return undefined;
   const rise = bend.legBefore * Math.sin(toRadians(bend.angle));
   const printed = printedConstants(bend.angle)?.multiplier;
   const multiplier = printed ?? 1 / Math.sin(toRadians(bend.angle));
@@ -56,9 +59,9 @@ function offsetPair(piece: Piece, index: number): HandbookSpacing | undefined {
 function saddleSpacing(piece: Piece, index: number, center: number, shoe: Shoe): HandbookSpacing | undefined {
   const outer = piece.bends[index] as PieceBend;
   const middle = piece.bends[center];
-  if (!sameGroup(outer, middle)) return undefined;
-  const leg = index < center ? middle.legBefore : outer.legBefore;
-  const cornerHeight = leg * Math.sin(toRadians(outer.angle));
+  if (!middle) return undefined;
+  // Both legs of a saddle are equally long.
+  const cornerHeight = middle.legBefore * Math.sin(toRadians(outer.angle));
   const height = cornerHeight - middle.radius * (1 / Math.cos(toRadians(middle.angle / 2)) - 1);
   const printed = printedConstants(middle.angle)?.saddleMultiplier;
   const multiplier = printed ?? 1 / Math.sin(toRadians(outer.angle));

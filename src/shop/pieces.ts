@@ -24,7 +24,6 @@ const SAME_PLACE = 1e-9;
  * @param shortestPiece [in]
  */
 export function dividePull(length: number, stick: number, zones: readonly JoinZone[], shortestPiece: number): Division {
-  if (length <= stick + SAME_PLACE) return { joints: [] };
   const reach = { length, stick, zones };
   return (
     divideWith(reach, Math.min(shortestPiece, stick)) ??
@@ -43,8 +42,7 @@ function divideWith(reach: Reach, shortest: number): Division | undefined {
   // reachable[k]: where the k-th coupling can stand with every piece before it a proper length.
   const reachable = [[{ from: 0, to: 0 }]];
   for (;;) {
-    const last = reachable[reachable.length - 1] ?? [];
-    if (last.length === 0) return undefined;
+    const last = reachable.at(-1)!;
     if (last.some((zone) => length - zone.to <= stick + SAME_PLACE && length - zone.from >= shortest)) break;
     const next = shifted(last, shortest, stick, reach.zones);
     if (farthest(next) <= farthest(last) + SAME_PLACE) return undefined;
@@ -53,13 +51,13 @@ function divideWith(reach: Reach, shortest: number): Division | undefined {
   const back = [[{ from: length, to: length }]];
   const mirror = { ...reach, zones: flipped(reach.zones, length) };
   while (back.length < reachable.length) {
-    const last = flipped(back[0] ?? [], length);
+    const last = flipped(back[0]!, length);
     back.unshift(flipped(shifted(last, shortest, stick, mirror.zones), length));
   }
   return { joints: chain(reachable, back, shortest, stick) };
 }
 
-const farthest = (zones: readonly JoinZone[]): number => Math.max(...zones.map((zone) => zone.to), -1);
+const farthest = (zones: readonly JoinZone[]): number => Math.max(...zones.map((zone) => zone.to));
 
 const flipped = (zones: readonly JoinZone[], length: number): JoinZone[] =>
   zones.map((zone) => ({ from: length - zone.to, to: length - zone.from })).reverse();
@@ -68,12 +66,11 @@ const flipped = (zones: readonly JoinZone[], length: number): JoinZone[] =>
 function shifted(from: readonly JoinZone[], shortest: number, stick: number, zones: readonly JoinZone[]): JoinZone[] {
   const reached: JoinZone[] = [];
   for (const zone of zones) {
-    const first = reached.length;
     for (const start of from) {
       const low = Math.max(zone.from, start.from + Math.max(shortest, SAME_PLACE));
       const high = Math.min(zone.to, start.to + stick);
       if (low > high) continue;
-      const last = reached.length > first ? reached[reached.length - 1] : undefined;
+      const last = reached.at(-1);
       // The places come in order, so what overlaps the last stretch only makes it longer.
       if (last && low <= last.to) reached[reached.length - 1] = { from: last.from, to: Math.max(last.to, high) };
       else reached.push({ from: low, to: high });
@@ -86,8 +83,8 @@ function shifted(from: readonly JoinZone[], shortest: number, stick: number, zon
 function chain(reachable: JoinZone[][], back: JoinZone[][], shortest: number, stick: number): number[] {
   let best: { piece: number; index: number; start: number; end: number } | undefined;
   for (let index = reachable.length - 1; index >= 0; index--) {
-    for (const start of reachable[index] ?? []) {
-      for (const end of back[index] ?? []) {
+    for (const start of reachable[index]!) {
+      for (const end of back[index]!) {
         const piece = Math.max(end.from - start.to, shortest, SAME_PLACE);
         if (piece > Math.min(stick, end.to - start.from) + SAME_PLACE) continue;
         if (best && piece >= best.piece - SAME_PLACE) continue;
@@ -101,23 +98,23 @@ function chain(reachable: JoinZone[][], back: JoinZone[][], shortest: number, st
   let at = best.start;
   for (let index = best.index; index > 0; index--) {
     joints.unshift(at);
-    at = nearest(reachable[index - 1] ?? [], at - stick, at - shortest, "low");
+    at = lowest(reachable[index - 1]!, at - stick);
   }
   at = best.end;
   for (let index = best.index; index < back.length - 1; index++) {
     joints.push(at);
-    at = nearest(back[index + 1] ?? [], at + shortest, at + stick, "high");
+    at = highest(back[index + 1]!, at + stick);
   }
   return joints;
 }
 
-/** The lowest or highest place in the zones between two limits. */
-function nearest(zones: readonly JoinZone[], low: number, high: number, wanted: "low" | "high"): number {
-  const places = zones
-    .filter((zone) => zone.to >= low - SAME_PLACE && zone.from <= high + SAME_PLACE)
-    .map((zone) => (wanted === "low" ? Math.max(zone.from, low) : Math.min(zone.to, high)));
-  return wanted === "low" ? Math.min(...places) : Math.max(...places);
-}
+/** The lowest place in the zones from a limit up. */
+const lowest = (zones: readonly JoinZone[], limit: number): number =>
+  Math.min(...zones.filter(({ to }) => to >= limit - SAME_PLACE).map(({ from }) => Math.max(from, limit)));
+
+/** The highest place in the zones up to a limit. */
+const highest = (zones: readonly JoinZone[], limit: number): number =>
+  Math.max(...zones.filter(({ from }) => from <= limit + SAME_PLACE).map(({ to }) => Math.min(to, limit)));
 
 /** The first stretch without a place for a coupling that a stick cannot span. */
 function firstGap(length: number, stick: number, zones: readonly JoinZone[]): { from: number; to: number } {

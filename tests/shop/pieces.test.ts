@@ -23,15 +23,32 @@ function fewestPieces(length: number, stick: number, zones: readonly JoinZone[])
   return Infinity;
 }
 
-function shortestOf(joints: readonly number[], length: number): number {
+function lengthsOf(joints: readonly number[], length: number): number[] {
   const ends = [0, ...joints, length];
-  return Math.min(...joints.concat(length).map((end, index) => end - ends[index]!));
+  return joints.concat(length).map((end, index) => end - ends[index]!);
 }
+
+const shortestOf = (joints: readonly number[], length: number): number => Math.min(...lengthsOf(joints, length));
 
 const pull = fc
   .integer({ min: 5, max: 60 })
   .chain((length) =>
     fc.record({ length: fc.constant(length), stick: fc.integer({ min: 4, max: 25 }), zones: zonesOf(length) }),
+  );
+
+/** Many short zones and short sticks: several places lead to each zone. */
+const narrowPull = fc
+  .record({ length: fc.integer({ min: 12, max: 40 }), stick: fc.integer({ min: 6, max: 14 }) })
+  .chain(({ length, stick }) =>
+    fc
+      .uniqueArray(fc.integer({ min: 1, max: length - 1 }), { minLength: 4, maxLength: 14 })
+      .map((cuts) => [...cuts].sort((a, b) => a - b))
+      .map((sorted) => ({
+        ...{ length, stick },
+        zones: sorted.flatMap((from, i) =>
+          i % 2 === 0 && i + 1 < sorted.length ? [{ from, to: sorted[i + 1]! }] : [],
+        ),
+      })),
   );
 
 describe("dividePull", () => {
@@ -63,6 +80,35 @@ describe("dividePull", () => {
     });
   });
 
+  test("a stretch that a stick just spans is no gap; the first one that it does not span is told", () => {
+    const zones = [
+      { from: 20, to: 60 },
+      { from: 180, to: 290 },
+    ];
+    expect(dividePull(500, 120, zones, 6)).toEqual({ tooLong: { from: 290, to: 500 } });
+    expect(dividePull(500, 119, zones, 6)).toEqual({ tooLong: { from: 60, to: 180 } });
+    expect(dividePull(500, 120, [{ from: 130, to: 290 }], 6)).toEqual({ tooLong: { from: 0, to: 130 } });
+  });
+
+  test("a last piece of just the shortest length is long enough; where none can be, a shorter one is allowed", () => {
+    expect(dividePull(130, 127, [{ from: 124, to: 127 }], 6)).toEqual({ joints: [124] });
+    expect(dividePull(130, 127, [{ from: 125, to: 127 }], 6)).toEqual({ joints: [127] });
+  });
+
+  test("from the short piece out to both ends, each piece is as long as it can be", () => {
+    // By hand, stick 100: the last piece is the shortest where the last coupling stands at 255 (35 in. left). A stick
+    // before it is 155, a stick before that 55.
+    const zones = [
+      { from: 50, to: 100 },
+      { from: 140, to: 180 },
+      { from: 220, to: 255 },
+    ];
+    expect(dividePull(290, 100, zones, 6)).toEqual({ joints: [55, 155, 255] });
+    // Told from the other end, the first piece is the short one.
+    const mirrored = zones.map(({ from, to }) => ({ from: 290 - to, to: 290 - from })).reverse();
+    expect(dividePull(290, 100, mirrored, 6)).toEqual({ joints: [35, 135, 235] });
+  });
+
   test("couplings stand in the zones, pieces fit the stick, and no division has fewer pieces", () => {
     fc.assert(
       fc.property(pull, ({ length, stick, zones }) => {
@@ -83,6 +129,34 @@ describe("dividePull", () => {
         }
       }),
       { numRuns: 500 },
+    );
+  });
+
+  test("of equally short pieces the last is taken, and no piece on either side of it could be longer", () => {
+    fc.assert(
+      fc.property(narrowPull, fc.integer({ min: 1, max: 4 }), ({ length, stick, zones }, limit) => {
+        const division = dividePull(length, stick, zones, limit);
+        if ("tooLong" in division) return;
+        const { joints } = division;
+        const all = everyDivision(length, stick, zones, joints.length, limit);
+        if (all.length === 0) return;
+        const short = shortestOf(joints, length);
+        const isBest = (other: readonly number[]) => shortestOf(other, length) === short;
+        const placeOf = (other: readonly number[]) => lengthsOf(other, length).lastIndexOf(short);
+        const place = placeOf(joints);
+        expect(Math.min(...all.map((other) => shortestOf(other, length)))).toBe(short);
+        expect(Math.max(...all.filter(isBest).map(placeOf))).toBe(place);
+        // joints[place - 1] and joints[place] hold the short piece. Left of it a lower joint is a longer piece.
+        for (let at = place - 2; at >= 0; at--) {
+          const alike = all.filter((other) => joints.slice(at + 1).every((joint, i) => other[at + 1 + i] === joint));
+          expect(joints[at]).toBe(Math.min(...alike.map((other) => other[at]!)));
+        }
+        for (let at = place + 1; at < joints.length; at++) {
+          const alike = all.filter((other) => joints.slice(0, at).every((joint, i) => other[i] === joint));
+          expect(joints[at]).toBe(Math.max(...alike.map((other) => other[at]!)));
+        }
+      }),
+      { numRuns: 400 },
     );
   });
 
@@ -108,17 +182,23 @@ function bestShortest(
   count: number,
   limit: number,
 ): number | undefined {
-  let best: number | undefined;
+  const all = everyDivision(length, stick, zones, count, limit);
+  return all.length === 0 ? undefined : Math.min(...all.map((joints) => shortestOf(joints, length)));
+}
+
+/** By trying every place: the couplings of each division into pieces that fit the stick and are not below the limit. */
+function everyDivision(
+  length: number,
+  stick: number,
+  zones: readonly JoinZone[],
+  count: number,
+  limit: number,
+): number[][] {
+  const fits = (piece: number) => piece >= limit && piece <= stick;
   const places = zones.flatMap((zone) => Array.from({ length: zone.to - zone.from + 1 }, (_, i) => zone.from + i));
-  const walk = (joints: number[], at: number): void => {
-    if (joints.length === count) {
-      if (length - at > stick) return;
-      const short = shortestOf(joints, length);
-      if (short >= limit && (best === undefined || short < best)) best = short;
-      return;
-    }
-    for (const place of places) if (place > at && place - at <= stick) walk([...joints, place], place);
-  };
-  walk([], 0);
-  return best;
+  const walk = (joints: number[], at: number): number[][] =>
+    joints.length === count
+      ? [joints].filter(() => fits(length - at))
+      : places.filter((place) => fits(place - at)).flatMap((place) => walk([...joints, place], place));
+  return walk([], 0);
 }
