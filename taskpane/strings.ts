@@ -94,7 +94,7 @@ export const strings = {
     },
     map: {
       title: "Use a table you already have",
-      none: "The workbook has no other tables. To use a list of yours, select it and press Ctrl+T.",
+      none: "The workbook has no other tables. To use a list of yours, make it a table first: Insert, Table.",
       which: "Your table",
       choose: "Choose a table",
       asItIs: "Its headers say what is needed: it can be used as it is.",

@@ -2,6 +2,7 @@ import { Button, Checkbox } from "@fluentui/react-components";
 import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular } from "@fluentui/react-icons";
 import { useEffect, useRef, useState } from "react";
 import type { Ticket } from "../../src/shop/ticket";
+import { ticketTitle } from "../../src/shop/ticketTitle";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
@@ -14,7 +15,7 @@ import { strings } from "../strings";
 import type { CutResult } from "../totals/cutWork";
 import { planInWorker, type Planning } from "../totals/planInWorker";
 import { freeSheetName } from "../workbook/plan";
-import { printDocument, titleOf } from "./printDocument";
+import { printDocument } from "./printDocument";
 import { printHtml, saveHtml } from "./printHtml";
 import { sheetName, ticketSheet } from "./ticketSheet";
 import { ticketStrings as t } from "./ticketStrings";
@@ -51,7 +52,7 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
   const save = async () => {
     const html = await page();
     if (html === undefined) return "";
-    const name = t.fileName(titleOf(tickets));
+    const name = t.fileName(ticketTitle(tickets));
     saveHtml(html, name);
     return t.saved(name);
   };

@@ -9,14 +9,18 @@ import { ticketStrings as t } from "./ticketStrings";
 /** Pieces shown at first, and with each press of the button: a large job has thousands. */
 const SHOWN = 25;
 
-/** The pieces, each of which opens to its ticket as it will be printed. */
+/** The pieces, each of which opens to its ticket as it will be printed; a single one is open. */
 export function TicketList({ tickets }: { tickets: readonly Ticket[] }) {
   const [shown, setShown] = useState(SHOWN);
   const left = tickets.length - shown;
   return (
     <div>
       {tickets.slice(0, shown).map((ticket) => (
-        <TicketCard key={`${ticket.run.rowNumber} ${ticket.run.name} ${ticket.piece}`} ticket={ticket} />
+        <TicketCard
+          key={`${ticket.run.rowNumber} ${ticket.run.name} ${ticket.piece}`}
+          ticket={ticket}
+          shownAtOnce={tickets.length === 1}
+        />
       ))}
       {left > 0 && (
         <Button size="small" onClick={() => setShown(shown + SHOWN)}>
@@ -27,12 +31,12 @@ export function TicketList({ tickets }: { tickets: readonly Ticket[] }) {
   );
 }
 
-function TicketCard({ ticket }: { ticket: Ticket }) {
+function TicketCard({ ticket, shownAtOnce }: { ticket: Ticket; shownAtOnce: boolean }) {
   const units = useUnits();
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(shownAtOnce);
   const { run, piece, pieces, cutLength, bends } = ticket;
   return (
-    <details className="rl-card" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="rl-card" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <strong>{t.piece(run.name, piece, pieces)}</strong> {t.summary(units.show(cutLength), bends.length)}
       </summary>

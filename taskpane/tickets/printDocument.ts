@@ -1,10 +1,11 @@
 import { escapeText } from "../../src/drawing/toSvg";
 import type { Ticket } from "../../src/shop/ticket";
+import { ticketTitle } from "../../src/shop/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
 import type { LotPlan } from "../totals/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
-import type { TicketLook } from "./ticketDrawings";
+import type { TicketLook } from "../../src/drawing/ticketScenes";
 import { ticketHtml } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
 
@@ -28,7 +29,7 @@ const TOGETHER = { stickWidth: 620, shapeWidth: 240, low: true };
 export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {
   const { together, style, day, lots = [], notCut = [] } = options;
   const look: TicketLook = { style, ...(together ? TOGETHER : ALONE) };
-  const title = titleOf(tickets);
+  const title = ticketTitle(tickets);
   const sheets = tickets.map((ticket, index) => {
     const { run, piece, pieces } = ticket;
     const left = [run.name, t.piece(piece, pieces), run.job, run.area].filter(Boolean).join(" · ");
@@ -46,12 +47,6 @@ export function printDocument(tickets: readonly Ticket[], options: PrintOptions)
     ...sheets,
     "</body></html>",
   ].join("\n");
-}
-
-/** Tickets of one job are named for it. */
-export function titleOf(tickets: readonly Ticket[]): string {
-  const jobs = new Set(tickets.map(({ run }) => run.job));
-  return ticketStrings.title(jobs.size === 1 ? [...jobs][0]! : "");
 }
 
 /** The head row stands on every page that a ticket runs over. */

@@ -4,7 +4,7 @@ import { escapeText, toSvg } from "../../src/drawing/toSvg";
 import type { Ticket, TicketBend } from "../../src/shop/ticket";
 import { TICKET_CAUTIONS } from "../../src/shop/ticketCautions";
 import { writerFor, type TicketWriter } from "../../src/shop/ticketWords";
-import { shapeScene, stickScene, type TicketLook } from "./ticketDrawings";
+import { shapeScene, stickScene, type TicketLook } from "../../src/drawing/ticketScenes";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;

@@ -1,3 +1,5 @@
+import { TICKET_LABELS, TICKET_SHEET_LABELS } from "../../src/shop/ticketLabels";
+
 /** The words of the tickets' view and of what it prints, ready for translation. */
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 
@@ -26,46 +28,11 @@ export const ticketStrings = {
   more: (count: number) => `Show ${many(count, "more piece", "more pieces")}`,
   count: (count: number) => many(count, "ticket", "tickets"),
   fileName: (title: string) => `${title.replace(/[^\p{L}\p{N} _-]/gu, "")}.html`,
-  title: (job: string) => (job ? `Shop tickets, ${job}` : "Shop tickets"),
-  ticket: {
-    piece: (piece: number, pieces: number) => `piece ${piece} of ${pieces}`,
-    number: (number: number, of: number) => `ticket ${number} of ${of}`,
-    printed: (day: string) => `printed ${day}`,
-    make: (quantity: number) => `Make ${quantity}`,
-    job: "Job",
-    area: "Area",
-    conduit: "Conduit",
-    datumEnd: "Datum end",
-    farEnd: "Far end",
-    shoe: "Shoe",
-    source: (source: string) => `The shoe's numbers: ${source}`,
-    cut: "Cut",
-    marks: "Put every mark on the straight stick first. Measure each from the datum end.",
-    straight: "Straight: cut it, nothing to bend.",
-    bend: "Bend",
-    mark: "Mark",
-    lineUp: "Line up",
-    hook: "Hook",
-    hookEnd: { datum: "datum end", far: "far end" },
-    dial: "Dial",
-    turn: "Before it, turn the conduit",
-    finished: (angle: string) => `finished ${angle}`,
-    pastDial: "out of reach",
-    shapeFlat: "Center lines, from the side",
-    shape: "Center lines, bend 1 up, from behind",
-    axes: ["left", "ahead", "up"] as const,
-    checks: "Check the finished piece",
-    coupledOn: "Coupled on:",
-    caution: "Caution",
-  },
+  ticket: TICKET_LABELS,
   cuts: {
     title: "Cutting sheet",
     about: (kerf: string) => `Longest piece first. The saw takes ${kerf} with each cut; it is allowed for.`,
     notCut: "Not in the plan",
   },
-  sheet: {
-    name: "Tickets",
-    made: "Made from Runs as it stood. When a run changes, make the tickets again.",
-    columns: ["Bend", "Mark", "Line up", "Hook", "Dial", "Turn before it"],
-  },
+  sheet: TICKET_SHEET_LABELS,
 };
