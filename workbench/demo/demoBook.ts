@@ -27,7 +27,7 @@ const runs: DemoSheet = {
     { width: 140, choices: [...raceways, "PVC 40", "PVC 80"] },
     { width: 60, format: "@", align: "center", choices: [...sizes, "1-1/4", "1-1/2", "2"] },
     { width: 330, format: "@" },
-    { width: 85, align: "right" },
+    { width: 100, align: "right" },
     { width: 120 },
     { width: 125 },
     { width: 130, format: "@" },
