@@ -46,22 +46,23 @@ async function openTickets(runs = RUNS) {
 const chooseJob = async (user: Awaited<ReturnType<typeof openTickets>>["user"]) =>
   user.selectOptions(await screen.findByRole("combobox", { name: "Tickets for" }), "The whole job");
 
-test("the selected run's pieces are listed and open to their ticket", async () => {
+test("the ticket of a run with one piece is shown at once, and closes", async () => {
   const { user } = await openTickets();
   const name = await screen.findByText("P-1, piece 1 of 1");
   const card = name.closest("details") as HTMLDetailsElement;
-  expect(card.querySelector("table")).toBeNull();
-  await user.click(name);
   const ticket = within(await waitFor(() => card.querySelector<HTMLElement>("article")!));
   // Published: Modern Residential Wiring (2021), p. 144: a 10 in. stub with a deduct of 5 is marked at 5.
   expect(ticket.getByText('5"', { selector: "b *, b" })).toBeTruthy();
   expect(ticket.getByText(/Disconnect the power/)).toBeTruthy();
+  await user.click(name);
+  await waitFor(() => expect(card.querySelector("article")).toBeNull());
 });
 
 test("the whole job lists every piece, and says why a run has none", async () => {
   const { user } = await openTickets();
   await chooseJob(user);
-  expect(await screen.findByText("P-2, piece 1 of 1")).toBeTruthy();
+  const card = (await screen.findByText("P-2, piece 1 of 1")).closest("details")!;
+  expect(card.open).toBe(false);
   expect(screen.getByText("No tickets for P-3")).toBeTruthy();
   expect(screen.getByRole("alert").textContent).toContain("step 2");
 });
