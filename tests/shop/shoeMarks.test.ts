@@ -2,11 +2,12 @@
  * Distances on a shoe and the marks that go with them, by hand for R 4, deduct 5, OD 0.706 (half of it 0.353): arrow lead
  * 5 − 4.353 = 0.647; back gain 8.706 − 2π; star 5 − back gain from the arrow; half the arc of a 90 is π. [in], [°]
  */
+import type { CornerKind, RouteCorner } from "../../src/route/types";
 import { dialOrWords } from "../../src/shop/dialOrWords";
 import { bendKind, settingFor } from "../../src/shop/lineUp";
 import { markFor, type Hook, type LineUp } from "../../src/shop/marks";
 import { arrowLead, backGain, notchFromArrow, starFromArrow, tailNeeded } from "../../src/shop/shoe";
-import { buildRun, type Piece } from "../../src/shop/buildRun";
+import { buildRun, type Piece, type PieceBend } from "../../src/shop/buildRun";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 
 const EXACT = 9;
@@ -103,8 +104,55 @@ describe("what is lined up, and which end is hooked", () => {
     const { bends, ...piece } = pieceOf("east 40, saddle 3 up at 45, ahead 40");
     expect(settingFor({ ...piece, bends: bends.slice(1) }, 0, HALF_EMT)).toEqual({ lineUp: "notch", hook: "datum" });
   });
+});
 
-  test("a bend that is not there is refused", () => {
-    expect(() => settingFor(pieceOf("up 20, east 30"), 1, HALF_EMT)).toThrow("piece 1 has no bend 2");
+describe("bends that no route gives, made by hand", () => {
+  const corner = (kind: CornerKind, place = 1): RouteCorner => ({
+    ...{ point: [0, 0, 0], radius: 4, kind, step: 2, group: 1, place, of: 1 },
+  });
+  const bend = (cells: Partial<PieceBend> = {}): PieceBend => ({
+    ...{ corner: corner("bend"), angle: 90, radius: 4, start: 30, plane: 0, legBefore: 30, place: 1, ...cells },
+  });
+  const piece = (bends: PieceBend[], cutLength = 100): Piece => ({
+    ...{ number: 3, pull: 1, cutLength, bends, coupledBefore: false, coupledAfter: false },
+  });
+  const settings = (...bends: PieceBend[]) => bends.map((_, index) => settingFor(piece(bends), index, HALF_EMT));
+  const [usual, star] = [
+    { lineUp: "arrow", hook: "datum" },
+    { lineUp: "star", hook: "far" },
+  ];
+
+  test("only two plain 90s in a plane that turn the same way are back to back", () => {
+    const second = bend({ start: 60 });
+    expect([bendKind(second, bend()), settings(bend(), second)[1]]).toEqual(["back-to-back", star]);
+    for (const first of [bend({ angle: 40 }), bend({ corner: corner("sweep") })]) {
+      expect([bendKind(second, first), settings(first, second)[1]]).toEqual(["90", usual]);
+    }
+    for (const other of [bend({ start: 60, angle: 40 }), bend({ start: 60, corner: corner("sweep") })]) {
+      expect(settings(bend(), other)[1]).toEqual(usual);
+    }
+    expect(bendKind(second, undefined)).toBe("90");
+  });
+
+  test("a tail of exactly what the shoe needs is long enough", () => {
+    // An arc of no length, so that the far tail too is a round number.
+    const at = (start: number, cutLength: number) =>
+      settingFor(piece([bend({ start, radius: 0 })], cutLength), 0, HALF_EMT).hook;
+    expect([at(2, 50), at(1.99, 3.99), at(1.99, 3.98)]).toEqual(["datum", "far", "datum"]);
+  });
+
+  test("the first bend of a saddle is hooked toward its center, unless only the datum end can be held", () => {
+    const first = bend({ corner: corner("three-bend saddle"), angle: 22.5, radius: 0 });
+    const hook = (cutLength: number) => settingFor(piece([first], cutLength), 0, HALF_EMT).hook;
+    expect([hook(32), hook(31.99)]).toEqual(["far", "datum"]);
+  });
+
+  test("the center of a saddle is notched, its outer bends are not, whatever their angle", () => {
+    const saddle = (place: number) => bend({ corner: corner("three-bend saddle", place), angle: 30 });
+    expect(settings(saddle(1), saddle(2), saddle(3)).map(({ lineUp }) => lineUp)).toEqual(["arrow", "notch", "arrow"]);
+  });
+
+  test("a bend that is not there is refused with its number and its piece's", () => {
+    expect(() => settingFor(piece([bend()]), 4, HALF_EMT)).toThrow(new RangeError("piece 3 has no bend 5"));
   });
 });
