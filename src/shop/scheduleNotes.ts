@@ -10,14 +10,14 @@ const WORTH_SAYING = 0.001;
 
 /** What the person at the bench should know about a bend (or, without a bend, about the piece). */
 export function scheduleNote(built: BuiltRun, piece: Piece, index: number | undefined): string {
-  const bend = index === undefined ? undefined : piece.bends[index];
-  const notes = bend === undefined || index === undefined ? [] : bendNotes(built, piece, bend, index);
+  const notes = index === undefined ? [] : bendNotes(built, piece, index);
   if (index === undefined || index === piece.bends.length - 1) notes.push(...endNotes(piece));
   return notes.join("; ");
 }
 
-function bendNotes(built: BuiltRun, piece: Piece, bend: PieceBend, index: number): string[] {
+function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
   const notes: string[] = [];
+  const bend = piece.bends[index]!;
   const { corner } = bend;
   if (corner.of > 1) notes.push(corner.kind === "sweep" ? `shot ${corner.place} of ${corner.of}` : placeWords(bend));
   if (settingFor(piece, index, built.shoe).lineUp === "star") {
@@ -42,8 +42,7 @@ const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of $
 
 /** Tells when the end on the hook's side is too short for the shoe to hold. */
 export function shortTail(built: BuiltRun, piece: Piece, index: number): string | undefined {
-  const bend = piece.bends[index];
-  if (!bend) return undefined;
+  const bend = piece.bends[index]!;
   const { hook } = settingFor(piece, index, built.shoe);
   const end = bend.start + bend.radius * toRadians(bend.angle);
   const tail = hook === "datum" ? bend.start : piece.cutLength - end;

@@ -33,7 +33,7 @@ export function shapeChecks(piece: Piece, path: Path, outsideDiameter: number): 
 }
 
 function legChecks({ bends }: Piece, path: Path, outsideDiameter: number): ShapeCheck[] {
-  const backOf = (bend: number): boolean => isAngle(bends[bend]?.angle ?? 0, 90);
+  const backOf = (bend: number): boolean => isAngle(bends[bend]!.angle, 90);
   const place = (bend: number): string => `the ${backOf(bend) ? "back" : "corner"} of bend ${bend + 1}`;
   return legsOf(path).legs.flatMap((leg, index): ShapeCheck[] => {
     const [before, after] = [bends[index - 1], bends[index]];
@@ -58,7 +58,7 @@ function offsetChecks({ bends }: Piece, path: Path): ShapeCheck[] {
   const checks: ShapeCheck[] = [];
   for (let from = 0; from < directions.length; from++) {
     const to = sameWay(directions, from);
-    if (to === undefined || bends[from]?.corner.kind === "sweep") continue;
+    if (to === undefined || bends[from]!.corner.kind === "sweep") continue;
     const apart = norm(squareTo(subtract(path.points[to]!, path.points[from]!), directions[from]!));
     const straights = `Straights before bend ${from + 1} and after bend ${to}`;
     checks.push(
