@@ -21,7 +21,7 @@ import { answer } from "./answer";
  * @returns {number} arc [in]
  */
 export function bendArc(angle: any, radius: any): number {
-  return answer(() =>
+  return answer([angle, radius], (angle, radius) =>
     arcLength(toAngle(angle, "angle", { above: 0, max: 180 }), toInches(radius, "radius", { above: 0 })),
   );
 }
@@ -38,7 +38,9 @@ export function bendArc(angle: any, radius: any): number {
  * @returns {number} setback [in]
  */
 export function bendSetback(angle: any, radius: any): number {
-  return answer(() => setback(toAngle(angle, "angle"), toInches(radius, "radius", { above: 0 })));
+  return answer([angle, radius], (angle, radius) =>
+    setback(toAngle(angle, "angle"), toInches(radius, "radius", { above: 0 })),
+  );
 }
 
 /**
@@ -54,7 +56,7 @@ export function bendSetback(angle: any, radius: any): number {
  * @returns {number} gain [in]
  */
 export function bendGainOf(angle: any, radius: any, outsideDiameter?: any): number {
-  return answer(() =>
+  return answer([angle, radius, outsideDiameter], (angle, radius, outsideDiameter) =>
     bendGain(
       toAngle(angle, "angle"),
       toInches(radius, "radius", { above: 0 }),
@@ -79,7 +81,7 @@ export function bendGainOf(angle: any, radius: any, outsideDiameter?: any): numb
  * @returns {number} dial reading [°]
  */
 export function bendDial(angle: any, springback: any, start?: any, dialFrom?: any, dialTo?: any): number {
-  return answer(() =>
+  return answer([angle, springback, start, dialFrom, dialTo], (angle, springback, start, dialFrom, dialTo) =>
     dialReading(
       toAngle(angle, "angle"),
       toAngle(springback, "springback", { min: 0, max: 45 }),
@@ -103,7 +105,7 @@ export function bendDial(angle: any, springback: any, start?: any, dialFrom?: an
  * @returns {number} finished radius [in]
  */
 export function bendReleased(toolRadius: any, angle: any, springback: any): number {
-  return answer(() =>
+  return answer([toolRadius, angle, springback], (toolRadius, angle, springback) =>
     releasedRadius(
       toInches(toolRadius, "tool radius", { above: 0 }),
       toAngle(angle, "angle"),
@@ -126,7 +128,9 @@ export function bendReleased(toolRadius: any, angle: any, springback: any): numb
  * @returns {number} springback [°]
  */
 export function bendSpringback(angle: any, tests: any[][]): number {
-  return answer(() => springbackAt(springbackModel(readSpringbackTests(tests)), toAngle(angle, "angle")));
+  return answer([angle, tests], (angle, tests) =>
+    springbackAt(springbackModel(readSpringbackTests(tests)), toAngle(angle, "angle")),
+  );
 }
 
 /**
@@ -140,7 +144,7 @@ export function bendSpringback(angle: any, tests: any[][]): number {
  * @returns {any[][]} the model in words, its line and its angles [°], with a header row
  */
 export function bendSpringbackModel(tests: any[][]): any[][] {
-  return answer(() => {
+  return answer([tests], (tests) => {
     const { kind, intercept, slope, from, to, largestMiss } = springbackModel(readSpringbackTests(tests));
     return [
       ["Model", "At zero", "Per degree", "From", "To", "Largest miss"],

@@ -26,7 +26,9 @@ export function jobCutsOf(
   keep?: any,
   rules?: any[][],
 ): any[][] {
-  return answer(() => jobCuts(runs, { stock, shoes, kerf, keep, rules }));
+  return answer([runs, stock, shoes, kerf, keep, rules], (runs, stock, shoes, kerf, keep, rules) =>
+    jobCuts(runs, { stock, shoes, kerf, keep, rules }),
+  );
 }
 
 /**
@@ -45,5 +47,7 @@ export function jobCutsOf(
  * @returns {any[][]} cutting plan with a header row
  */
 export function cutPlanOf(lengths: any[][], quantities?: any[][], stock?: any[][], kerf?: any, keep?: any): any[][] {
-  return answer(() => cutList(lengths, quantities, stock, kerf, keep));
+  return answer([lengths, quantities, stock, kerf, keep], (lengths, quantities, stock, kerf, keep) =>
+    cutList(lengths, quantities, stock, kerf, keep),
+  );
 }

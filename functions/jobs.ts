@@ -21,7 +21,7 @@ import { answer } from "./answer";
  * @returns {any[][]} schedule with a header row
  */
 export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
-  return answer(() => scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes))));
+  return answer([runs, shoes], (runs, shoes) => scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes))));
 }
 
 /**
@@ -37,7 +37,7 @@ export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
  * @returns {any[][]} findings with a header row
  */
 export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][] {
-  return answer(() => {
+  return answer([runs, shoes, edition], (runs, shoes, edition) => {
     const rows = readRuns(runs);
     return findingsTable(checkJob(rows, readShoes(shoes), readEdition(edition)), rows.length);
   });
@@ -57,5 +57,7 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][
  * @returns {any[][]} set-up steps with a header row
  */
 export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][]): any[][] {
-  return answer(() => setupTable(readRuns(runs), readShoes(shoes), readBench(bench)));
+  return answer([runs, shoes, bench], (runs, shoes, bench) =>
+    setupTable(readRuns(runs), readShoes(shoes), readBench(bench)),
+  );
 }

@@ -20,7 +20,9 @@ import { answer } from "./answer";
  * @returns {number} rise [in]
  */
 export function kickRiseOf(length: any, angle: any, radius?: any): number {
-  return answer(() => kickRise(toInches(length, "length", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)));
+  return answer([length, angle, radius], (length, angle, radius) =>
+    kickRise(toInches(length, "length", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)),
+  );
 }
 
 /**
@@ -36,7 +38,9 @@ export function kickRiseOf(length: any, angle: any, radius?: any): number {
  * @returns {number} length from the start of the bend to the end, along the conduit [in]
  */
 export function kickLengthOf(rise: any, angle: any, radius?: any): number {
-  return answer(() => kickLength(toInches(rise, "rise", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)));
+  return answer([rise, angle, radius], (rise, angle, radius) =>
+    kickLength(toInches(rise, "rise", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)),
+  );
 }
 
 /**
@@ -52,7 +56,7 @@ export function kickLengthOf(rise: any, angle: any, radius?: any): number {
  * @returns {number} angle [°], above 0 to 90
  */
 export function kickAngleOf(length: any, rise: any, radius?: any): number {
-  return answer(() =>
+  return answer([length, rise, radius], (length, rise, radius) =>
     kickAngle(toInches(length, "length", { above: 0 }), toInches(rise, "rise", { above: 0 }), readCornerForm(radius)),
   );
 }
@@ -72,7 +76,7 @@ export function kickAngleOf(length: any, rise: any, radius?: any): number {
  * @returns {number} from the back of the 90 to the start of the kick, along the conduit [in]
  */
 export function kickNinetyOf(rise: any, angle: any, outsideDiameter: any, radius?: any): number {
-  return answer(() =>
+  return answer([rise, angle, outsideDiameter, radius], (rise, angle, outsideDiameter, radius) =>
     kickNinety(
       toInches(rise, "rise", { above: 0 }),
       readOffsetAngle(angle),
@@ -96,7 +100,7 @@ export function kickNinetyOf(rise: any, angle: any, outsideDiameter: any, radius
  * @returns {any[][]} a row for each conduit, with a header row
  */
 export function kickParallel(angle: any, spacing: any, count: any): any[][] {
-  return answer(() => [
+  return answer([angle, spacing, count], (angle, spacing, count) => [
     ["Conduit", "Mark"],
     ...parallelKicks(
       readOffsetAngle(angle),

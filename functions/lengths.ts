@@ -13,7 +13,7 @@ import { answer } from "./answer";
  * @returns {number} length [in]
  */
 export function lengthInches(text: any): number {
-  return answer(() => toInches(text, "text"));
+  return answer([text], (text) => toInches(text, "text"));
 }
 
 /**
@@ -29,5 +29,7 @@ export function lengthInches(text: any): number {
  * @returns {string} the rounded length
  */
 export function lengthText(inches: any, denominator?: any, style?: any): string {
-  return answer(() => formatLength(toInches(inches, "inches"), readDenominator(denominator), readLengthStyle(style)));
+  return answer([inches, denominator, style], (inches, denominator, style) =>
+    formatLength(toInches(inches, "inches"), readDenominator(denominator), readLengthStyle(style)),
+  );
 }

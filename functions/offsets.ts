@@ -24,7 +24,7 @@ import { answer } from "./answer";
  * @returns {number} spacing per inch of rise
  */
 export function offsetMultiplierOf(angle: any, table?: any): number {
-  return answer(() => offsetMultiplier(readOffsetAngle(angle), readTableWord(table)));
+  return answer([angle, table], (angle, table) => offsetMultiplier(readOffsetAngle(angle), readTableWord(table)));
 }
 
 /**
@@ -40,7 +40,7 @@ export function offsetMultiplierOf(angle: any, table?: any): number {
  * @returns {number} spacing [in]
  */
 export function offsetSpacingOf(rise: any, angle: any, radius?: any): number {
-  return answer(() =>
+  return answer([rise, angle, radius], (rise, angle, radius) =>
     offsetSpacing(toInches(rise, "rise", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)),
   );
 }
@@ -58,7 +58,9 @@ export function offsetSpacingOf(rise: any, angle: any, radius?: any): number {
  * @returns {number} shrink [in]
  */
 export function offsetShrinkOf(rise: any, angle: any, radius?: any): number {
-  return answer(() => offsetShrink(toInches(rise, "rise", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)));
+  return answer([rise, angle, radius], (rise, angle, radius) =>
+    offsetShrink(toInches(rise, "rise", { above: 0 }), readOffsetAngle(angle), readBendForm(radius)),
+  );
 }
 
 /**
@@ -74,7 +76,7 @@ export function offsetShrinkOf(rise: any, angle: any, radius?: any): number {
  * @returns {number} angle [°] of each bend, above 0 to 90
  */
 export function offsetAngleOf(rise: any, spacing: any, radius?: any): number {
-  return answer(() =>
+  return answer([rise, spacing, radius], (rise, spacing, radius) =>
     offsetAngle(toInches(rise, "rise", { above: 0 }), toInches(spacing, "spacing", { above: 0 }), readBendForm(radius)),
   );
 }
@@ -91,7 +93,9 @@ export function offsetAngleOf(rise: any, spacing: any, radius?: any): number {
  * @returns {number} shift [in]
  */
 export function offsetStagger(spacing: any, angle: any): number {
-  return answer(() => stagger(toInches(spacing, "spacing", { above: 0 }), toAngle(angle, "angle")));
+  return answer([spacing, angle], (spacing, angle) =>
+    stagger(toInches(spacing, "spacing", { above: 0 }), toAngle(angle, "angle")),
+  );
 }
 
 /**
@@ -110,7 +114,7 @@ export function offsetStagger(spacing: any, angle: any): number {
  * @returns {any[][]} a row for each conduit, with a header row
  */
 export function offsetParallel(rise: any, angle: any, spacing: any, count: any, radius?: any): any[][] {
-  return answer(() => [
+  return answer([rise, angle, spacing, count, radius], (rise, angle, spacing, count, radius) => [
     ["Conduit", "First mark", "Second mark"],
     ...parallelOffsets(
       toInches(rise, "rise", { above: 0 }),
@@ -134,7 +138,7 @@ export function offsetParallel(rise: any, angle: any, spacing: any, count: any, 
  * @returns {any[][]} true offset [in] and plane [°] from the rise toward the roll, with a header row
  */
 export function offsetRolling(rise: any, roll: any): any[][] {
-  return answer(() => {
+  return answer([rise, roll], (rise, roll) => {
     const { trueOffset, plane } = rollingOffset(toInches(rise, "rise"), toInches(roll, "roll"));
     return [
       ["True offset", "Plane"],
@@ -157,7 +161,7 @@ export function offsetRolling(rise: any, roll: any): any[][] {
  * @returns {any[][]} angle [°], marks and shrink [in], with a header row
  */
 export function offsetBox(rise: any, firstMark?: any, secondMark?: any, radius?: any): any[][] {
-  return answer(() => {
+  return answer([rise, firstMark, secondMark, radius], (rise, firstMark, secondMark, radius) => {
     const first = optional(firstMark, (mark) => toInches(mark, "first mark", { min: 0 })) ?? BOX_OFFSET_MARKS.first;
     const second =
       optional(secondMark, (mark) => toInches(mark, "second mark", { above: first })) ?? first + BOX_OFFSET_MARKS.apart;
@@ -182,7 +186,7 @@ export function offsetBox(rise: any, firstMark?: any, secondMark?: any, radius?:
  * @returns {any[][]} each quantity [in] the three ways, with a header row
  */
 export function offsetCompare(rise: any, angle: any, radius: any): any[][] {
-  return answer(() =>
+  return answer([rise, angle, radius], (rise, angle, radius) =>
     comparisonTable(
       compareOffset(
         toInches(rise, "rise", { above: 0 }),

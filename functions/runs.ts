@@ -23,7 +23,9 @@ import { answer } from "./answer";
  * @returns {number} developed length [in]
  */
 export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer(() => runLength(buildOneRun(route, raceway, size, shoes)));
+  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
+    runLength(buildOneRun(route, raceway, size, shoes)),
+  );
 }
 
 /**
@@ -40,7 +42,9 @@ export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @returns {number} bends
  */
 export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer(() => runBends(buildOneRun(route, raceway, size, shoes)));
+  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
+    runBends(buildOneRun(route, raceway, size, shoes)),
+  );
 }
 
 /**
@@ -57,7 +61,9 @@ export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][])
  * @returns {number} degrees
  */
 export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer(() => runDegrees(buildOneRun(route, raceway, size, shoes)));
+  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
+    runDegrees(buildOneRun(route, raceway, size, shoes)),
+  );
 }
 
 /**
@@ -75,7 +81,7 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * @returns {string} the findings, or OK
  */
 export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): string {
-  return answer(() => {
+  return answer([route, raceway, size, shoes, edition], (route, raceway, size, shoes, edition) => {
     const codeEdition = readEdition(edition);
     const run = oneRun(route, raceway, size);
     const book = readShoes(shoes);
@@ -102,7 +108,9 @@ export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], e
  * @returns {any[][]} points with a header row
  */
 export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
-  return answer(() => runPoints(buildOneRun(route, raceway, size, shoes)));
+  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
+    runPoints(buildOneRun(route, raceway, size, shoes)),
+  );
 }
 
 /**
@@ -119,5 +127,7 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @returns {any[][]} schedule with a header row
  */
 export function runMarks(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
-  return answer(() => scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes))));
+  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
+    scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes))),
+  );
 }

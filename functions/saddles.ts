@@ -25,7 +25,7 @@ import { answer } from "./answer";
  * @returns {number} spacing [in]
  */
 export function saddleSpacingOf(height: any, angle: any, radius?: any, heightTo?: any): number {
-  return answer(() =>
+  return answer([height, angle, radius, heightTo], (height, angle, radius, heightTo) =>
     saddleSpacing(
       toInches(height, "height", { above: 0 }),
       toAngle(angle, "angle"),
@@ -50,7 +50,7 @@ export function saddleSpacingOf(height: any, angle: any, radius?: any, heightTo?
  * @returns {number} shrink up to the center [in]
  */
 export function saddleShrinkOf(height: any, angle: any, radius?: any, heightTo?: any): number {
-  return answer(() =>
+  return answer([height, angle, radius, heightTo], (height, angle, radius, heightTo) =>
     saddleShrink(
       toInches(height, "height", { above: 0 }),
       toAngle(angle, "angle"),
@@ -75,7 +75,7 @@ export function saddleShrinkOf(height: any, angle: any, radius?: any, heightTo?:
  * @returns {any[][]} a row for each of four marks, with a header row
  */
 export function saddleFour(height: any, width: any, angle: any, radius?: any): any[][] {
-  return answer(() => {
+  return answer([height, width, angle, radius], (height, width, angle, radius) => {
     const bend = readOffsetAngle(angle);
     const saddle = fourBendSaddle(
       toInches(height, "height", { above: 0 }),
@@ -104,7 +104,7 @@ export function saddleFour(height: any, width: any, angle: any, radius?: any): a
  * @returns {any[][]} each quantity [in] the three ways, with a header row
  */
 export function saddleCompare(height: any, angle: any, radius: any, arrowLead?: any): any[][] {
-  return answer(() =>
+  return answer([height, angle, radius, arrowLead], (height, angle, radius, arrowLead) =>
     comparisonTable(
       compareSaddle(
         toInches(height, "height", { above: 0 }),

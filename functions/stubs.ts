@@ -16,7 +16,7 @@ import { answer } from "./answer";
  * @returns {number} deduct [in]
  */
 export function stubDeductOf(radius: any, outsideDiameter: any, arrowLead?: any): number {
-  return answer(() =>
+  return answer([radius, outsideDiameter, arrowLead], (radius, outsideDiameter, arrowLead) =>
     stubDeduct(
       toInches(radius, "radius", { above: 0 }),
       toInches(outsideDiameter, "outside diameter", { above: 0 }),
@@ -37,7 +37,9 @@ export function stubDeductOf(radius: any, outsideDiameter: any, arrowLead?: any)
  * @returns {number} mark from the end [in]
  */
 export function stubMarkOf(stub: any, deduct: any): number {
-  return answer(() => stubMark(toInches(stub, "stub", { above: 0 }), toInches(deduct, "deduct", { min: 0 })));
+  return answer([stub, deduct], (stub, deduct) =>
+    stubMark(toInches(stub, "stub", { above: 0 }), toInches(deduct, "deduct", { min: 0 })),
+  );
 }
 
 /**
@@ -54,7 +56,7 @@ export function stubMarkOf(stub: any, deduct: any): number {
  * @returns {number} mark from the back of the first 90 [in]
  */
 export function backMarkOf(distance: any, deduct?: any): number {
-  return answer(() =>
+  return answer([distance, deduct], (distance, deduct) =>
     backMark(
       toInches(distance, "distance", { above: 0 }),
       optional(deduct, (value) => toInches(value, "deduct", { min: 0 })),

@@ -23,7 +23,7 @@ import { answer } from "./answer";
  * @returns {any[][]} a row for each shot, with a header row
  */
 export function sweepMarksOf(angle: any, radius: any, shots: any, firstMark?: any, shoeRadius?: any): any[][] {
-  return answer(() => {
+  return answer([angle, radius, shots, firstMark, shoeRadius], (angle, radius, shots, firstMark, shoeRadius) => {
     const layout = sweepLayout(
       toAngle(angle, "angle"),
       toInches(radius, "radius", { above: 0 }),
@@ -52,7 +52,7 @@ export function sweepMarksOf(angle: any, radius: any, shots: any, firstMark?: an
  * @returns {any[][]} each difference [in] and what it means, with a header row
  */
 export function sweepErrorOf(angle: any, radius: any, shots: any, shoeRadius: any): any[][] {
-  return answer(() => {
+  return answer([angle, radius, shots, shoeRadius], (angle, radius, shots, shoeRadius) => {
     const error = sweepError(
       toAngle(angle, "angle"),
       toInches(radius, "radius", { above: 0 }),
@@ -87,7 +87,7 @@ export function sweepErrorOf(angle: any, radius: any, shots: any, shoeRadius: an
  * @returns {any[][]} a row for each conduit from the inside out, with a header row
  */
 export function sweepParallel(radius: any, spacing: any, count: any, angle?: any): any[][] {
-  return answer(() => [
+  return answer([radius, spacing, count, angle], (radius, spacing, count, angle) => [
     ["Conduit", "Radius", "Arc"],
     ...concentricGroup(
       toInches(radius, "radius", { above: 0 }),

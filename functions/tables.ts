@@ -30,7 +30,9 @@ const lengthOrNone = (length: unknown) =>
  * @returns {any} the value, or the words of its source
  */
 export function dataOf(raceway: any, size: any, item: any): any {
-  return answer(() => racewayData(readRaceway(raceway), readTradeSize(size), item));
+  return answer([raceway, size, item], (raceway, size, item) =>
+    racewayData(readRaceway(raceway), readTradeSize(size), item),
+  );
 }
 
 /**
@@ -50,16 +52,19 @@ export function dataOf(raceway: any, size: any, item: any): any {
  * @returns {any} the ratio, or what item asks for
  */
 export function fill(raceway: any, size: any, conductors: any[][], item?: any, length?: any, edition?: any): any {
-  return answer(() => {
-    const { ratio, area, rule, fits } = fillOf(
-      readRaceway(raceway),
-      readTradeSize(size),
-      readConductors(conductors),
-      readEdition(edition),
-      lengthOrNone(length),
-    );
-    return chosenItem<unknown>(item, { ratio, limit: rule.limit, area, fits, rule: ruleInWords(rule) });
-  });
+  return answer(
+    [raceway, size, conductors, item, length, edition],
+    (raceway, size, conductors, item, length, edition) => {
+      const { ratio, area, rule, fits } = fillOf(
+        readRaceway(raceway),
+        readTradeSize(size),
+        readConductors(conductors),
+        readEdition(edition),
+        lengthOrNone(length),
+      );
+      return chosenItem<unknown>(item, { ratio, limit: rule.limit, area, fits, rule: ruleInWords(rule) });
+    },
+  );
 }
 
 /**
@@ -76,7 +81,7 @@ export function fill(raceway: any, size: any, conductors: any[][], item?: any, l
  * @returns {string} trade size
  */
 export function fillSizeOf(raceway: any, conductors: any[][], length?: any, edition?: any): string {
-  return answer(() =>
+  return answer([raceway, conductors, length, edition], (raceway, conductors, length, edition) =>
     fillSize(readRaceway(raceway), readConductors(conductors), readEdition(edition), lengthOrNone(length)),
   );
 }
@@ -98,7 +103,7 @@ export function fillSizeOf(raceway: any, conductors: any[][], length?: any, edit
  * @returns {any} the count, or what item asks for
  */
 export function supports(raceway: any, size: any, length: any, run?: any, item?: any, edition?: any): any {
-  return answer(() => {
+  return answer([raceway, size, length, run, item, edition], (raceway, size, length, run, item, edition) => {
     const rule = supportRule(readRaceway(raceway), readTradeSize(size), readEdition(edition), readSupportedRun(run));
     const count = countSupports(toInches(length, "length", { above: 0 }), rule);
     return chosenItem<unknown>(item, { count, spacing: rule.limit, rule: ruleInWords(rule) });
@@ -120,16 +125,19 @@ export function supports(raceway: any, size: any, length: any, run?: any, item?:
  * @returns {any} the change [in], or what item asks for
  */
 export function expansionOf(raceway: any, length: any, temperatureChange: any, item?: any, edition?: any): any {
-  return answer(() => {
-    const kind = readRaceway(raceway);
-    const change = expansion(
-      kind,
-      toInches(length, "length", { above: 0 }),
-      toNumber(temperatureChange, "temperatureChange", { min: -500, max: 500 }),
-    );
-    const rule = ruleInWords(expansionRule(kind, readEdition(edition)));
-    return chosenItem<unknown>(item, { change, fitting: takesExpansionFitting(change), rule });
-  });
+  return answer(
+    [raceway, length, temperatureChange, item, edition],
+    (raceway, length, temperatureChange, item, edition) => {
+      const kind = readRaceway(raceway);
+      const change = expansion(
+        kind,
+        toInches(length, "length", { above: 0 }),
+        toNumber(temperatureChange, "temperatureChange", { min: -500, max: 500 }),
+      );
+      const rule = ruleInWords(expansionRule(kind, readEdition(edition)));
+      return chosenItem<unknown>(item, { change, fitting: takesExpansionFitting(change), rule });
+    },
+  );
 }
 
 /**
@@ -147,7 +155,7 @@ export function expansionOf(raceway: any, length: any, temperatureChange: any, i
  * @returns {any} the dimension [in], or what item asks for
  */
 export function pullBox(entries: any[][], pull?: any, item?: any, edition?: any): any {
-  return answer(() => {
+  return answer([entries, pull, item, edition], (entries, pull, item, edition) => {
     const kind = readPullKind(pull);
     const rule = ruleInWords(pullBoxRule(kind, readEdition(edition)));
     return chosenItem<unknown>(item, { size: pullBoxDimension(readEntries(entries), kind), rule });

@@ -29,7 +29,9 @@ export function jobTakeoff(
   labor?: any[][],
   rules?: any[][],
 ): any[][] {
-  return answer(() => takeoff(runs, { prices, shoes, by, labor, rules }));
+  return answer([runs, prices, shoes, by, labor, rules], (runs, prices, shoes, by, labor, rules) =>
+    takeoff(runs, { prices, shoes, by, labor, rules }),
+  );
 }
 
 /**
@@ -46,7 +48,7 @@ export function jobTakeoff(
  * @returns {any[][]} runs and amounts with a header row
  */
 export function jobTrace(runs: any[][], item: any, shoes?: any[][], rules?: any[][]): any[][] {
-  return answer(() => trace(runs, item, shoes, rules));
+  return answer([runs, item, shoes, rules], (runs, item, shoes, rules) => trace(runs, item, shoes, rules));
 }
 
 /**
@@ -61,7 +63,7 @@ export function jobTrace(runs: any[][], item: any, shoes?: any[][], rules?: any[
  * @returns {any[][]} rules with a header row
  */
 export function jobRules(rules?: any[][]): any[][] {
-  return answer(() => rulesTable(readRules(rules)));
+  return answer([rules], (rules) => rulesTable(readRules(rules)));
 }
 
 /**
@@ -79,7 +81,9 @@ export function jobRules(rules?: any[][]): any[][] {
  * @returns {any[][]} bend counts with a header row and a total
  */
 export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[][], rules?: any[][]): any[][] {
-  return answer(() => bendCounts(runs, { by, shoes, labor, rules }));
+  return answer([runs, by, shoes, labor, rules], (runs, by, shoes, labor, rules) =>
+    bendCounts(runs, { by, shoes, labor, rules }),
+  );
 }
 
 /**
@@ -96,5 +100,5 @@ export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[]
  * @returns {any[][]} changes with a header row
  */
 export function jobChanges(before: any[][], after: any[][], shoes?: any[][], rules?: any[][]): any[][] {
-  return answer(() => changes(before, after, shoes, rules));
+  return answer([before, after, shoes, rules], (before, after, shoes, rules) => changes(before, after, shoes, rules));
 }

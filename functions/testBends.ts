@@ -34,29 +34,32 @@ export function shoeCalibrate(
   angleMeasured?: any,
   radius?: any,
 ): any[][] {
-  return answer(() => {
-    const angle = optional(angleMeasured, (value) => toAngle(value, "angle measured", { min: 80, max: 100 })) ?? 90;
-    const test = {
-      cutLength: toInches(cutLength, "cut length", { above: 0 }),
-      mark: toInches(mark, "mark", { above: 0 }),
-      stub: toInches(stub, "stub", { above: 0 }),
-      leg: toInches(leg, "leg", { above: 0 }),
-      angle,
-    };
-    const lines = calibrate(test, toInches(outsideDiameter, "outside diameter", { above: 0 }), {
-      dialReached: optional(dialReached, (value) => toAngle(value, "dial reached")),
-      radius: optional(radius, (value) => toInches(value, "radius", { above: 0 })),
-    });
-    return [
-      ["Quantity", "Value", "Worst error", "Standard error", "Unit", "Meaning"],
-      ...lines.map(({ quantity, value, worst, standard, unit, meaning }) => [
-        quantity,
-        value,
-        worst,
-        standard,
-        unit,
-        meaning,
-      ]),
-    ];
-  });
+  return answer(
+    [cutLength, mark, stub, leg, outsideDiameter, dialReached, angleMeasured, radius],
+    (cutLength, mark, stub, leg, outsideDiameter, dialReached, angleMeasured, radius) => {
+      const angle = optional(angleMeasured, (value) => toAngle(value, "angle measured", { min: 80, max: 100 })) ?? 90;
+      const test = {
+        cutLength: toInches(cutLength, "cut length", { above: 0 }),
+        mark: toInches(mark, "mark", { above: 0 }),
+        stub: toInches(stub, "stub", { above: 0 }),
+        leg: toInches(leg, "leg", { above: 0 }),
+        angle,
+      };
+      const lines = calibrate(test, toInches(outsideDiameter, "outside diameter", { above: 0 }), {
+        dialReached: optional(dialReached, (value) => toAngle(value, "dial reached")),
+        radius: optional(radius, (value) => toInches(value, "radius", { above: 0 })),
+      });
+      return [
+        ["Quantity", "Value", "Worst error", "Standard error", "Unit", "Meaning"],
+        ...lines.map(({ quantity, value, worst, standard, unit, meaning }) => [
+          quantity,
+          value,
+          worst,
+          standard,
+          unit,
+          meaning,
+        ]),
+      ];
+    },
+  );
 }

@@ -6,8 +6,11 @@ import type { SpringbackTest } from "./springbackModel";
 const COLUMNS: readonly Column[] = [
   { name: "Angle", required: true, also: ["Angle measured"] },
   { name: "Dial", also: ["Dial reached"] },
-  { name: "Springback" },
+  { name: "Springback", zero: true },
 ];
+
+const NO_SPRINGBACK =
+  "Springback is 0 or empty; for a bend that did not spring back write the Dial reading, the same as its Angle.";
 
 /**
  * Reads test bends from a range with a header row: Angle, and Dial or Springback [°].
@@ -28,7 +31,12 @@ export function readSpringbackTests(range: unknown): SpringbackTest[] {
 function readTest(row: TableRow): SpringbackTest {
   const angle = toAngle(row.get("Angle"), "Angle");
   const springback = row.get("Springback");
-  if (springback !== null) return { angle, springback: toAngle(springback, "Springback", { min: 0, max: 45 }) };
-  const dial = toAngle(row.get("Dial"), "Dial", { min: angle, max: angle + 45 });
+  const reached = row.get("Dial");
+  if (springback === 0 && reached === null) throw new InputError(NO_SPRINGBACK);
+  // Beside a dial reading, 0 is an empty cell.
+  if (springback !== null && springback !== 0) {
+    return { angle, springback: toAngle(springback, "Springback", { min: 0, max: 45 }) };
+  }
+  const dial = toAngle(reached, "Dial", { min: angle, max: angle + 45 });
   return { angle, springback: dial - angle };
 }

@@ -60,11 +60,15 @@ interface Written {
 function asTexts(value: unknown, argument: string): Written[] {
   if (typeof value === "string") return [{ text: value, where: argument }];
   if (!Array.isArray(value)) return noText(value, argument);
-  const texts = value.map((row: unknown) => (Array.isArray(row) ? row : [row]).join(" "));
+  const texts = value.map((row: unknown) => withoutZeros(Array.isArray(row) ? row : [row]).join(" "));
   if (texts.length === 1) return [{ text: texts[0] ?? "", where: argument }];
   const rows = texts.map((text, index): Written => ({ text, where: `${argument} row ${index + 1}` }));
   return hasNoNumber(texts[0] ?? "") ? rows.slice(1) : rows;
 }
+
+/** A row without its empty cells, which may come as 0; only a count that stands before something may be one. */
+const withoutZeros = (row: readonly unknown[]): unknown[] =>
+  row.filter((cell, index) => cell !== 0 || (index === 0 && row.some((other) => Boolean(other))));
 
 /** A header row has words alone. */
 const hasNoNumber = (text: string): boolean => !/\d/.test(text);

@@ -34,7 +34,7 @@ export function readPullKind(value: unknown, argument = "pull"): PullKind {
 }
 
 /**
- * Reads the entries of one wall: each row of the range is a row of entries, each cell a trade size.
+ * Reads the entries of one wall: each row of the range is a row of entries, each cell a trade size; empty cells may come as 0.
  *
  * @throws InputError naming the cell, or when there is no entry
  */
@@ -44,7 +44,7 @@ export function readEntries(value: unknown, argument = "entries"): TradeSize[][]
   const rows = cells
     .map((row, r) =>
       row.flatMap((cell: unknown, c) =>
-        cell === null || cell === undefined || cell === ""
+        cell === null || cell === undefined || cell === "" || cell === 0
           ? []
           : [readTradeSize(cell, single ? argument : `${argument} row ${r + 1}, column ${c + 1}`)],
       ),

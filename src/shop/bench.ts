@@ -1,5 +1,5 @@
-import { readTable } from "../table/headerTable";
-import { InputError, quoteValue } from "../units/errors";
+import { readTable, type TableRow } from "../table/headerTable";
+import { InputError, isUserError, quoteValue } from "../units/errors";
 import { toInches } from "../units/length";
 
 /** The bench as the set-up search sees it. Lengths in inches, from the centerline of the conduit at the shoe. */
@@ -63,16 +63,25 @@ export function readBench(range: unknown): Bench {
   if (range === null || range === undefined) return USUAL_BENCH;
   const table = readTable(range, "bench", [
     { name: "Setting", required: true },
-    { name: "Value", required: true },
+    { name: "Value", required: true, zero: true },
   ]);
   let bench: Bench = USUAL_BENCH;
   for (const row of table.rows) {
-    const setting = String(row.get("Setting") ?? "")
+    const [name, value] = [cellOf(row, "Setting"), cellOf(row, "Value")];
+    const setting = String(name ?? "")
       .trim()
       .toLowerCase();
-    bench = { ...bench, ...readSetting(setting, row.get("Value"), row.rowNumber) };
+    bench = { ...bench, ...readSetting(setting, value, row.rowNumber) };
   }
   return bench;
+}
+
+function cellOf(row: TableRow, column: string): unknown {
+  try {
+    return row.get(column);
+  } catch (error) {
+    throw isUserError(error) ? new InputError(`bench row ${row.rowNumber}: ${error.message}`) : error;
+  }
 }
 
 function readSetting(setting: string, value: unknown, rowNumber: number): Partial<Bench> {

@@ -6,6 +6,7 @@ import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
 import type { RunRow } from "./runsTable";
 import type { ShoeBook } from "./shoeBook";
+import { zeroQuantities } from "./zeroQuantity";
 
 /** Every finding of a job: shoes first, then the runs in their order. */
 export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edition): Finding[] {
@@ -16,7 +17,12 @@ export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edit
     finding: message,
     fix: "Correct the row, or delete it to use the built-in shoe.",
   }));
-  return [...shoeFindings, ...repeatedNames(rows), ...rows.flatMap((row) => checkRow(row, shoes, edition))];
+  return [
+    ...shoeFindings,
+    ...quantityFindings(rows),
+    ...repeatedNames(rows),
+    ...rows.flatMap((row) => checkRow(row, shoes, edition)),
+  ];
 }
 
 function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition): Finding[] {
@@ -55,6 +61,15 @@ export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
 
 /** A sentence that ends in "in." takes no second stop. */
 const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");
+
+const quantityFindings = (rows: readonly RunRow[]): Finding[] =>
+  zeroQuantities(rows).map((finding) => ({
+    run: "Runs",
+    weight: "look",
+    rule: "a Quantity is 1 or more; an empty one counts as 1",
+    finding: `${finding}.`,
+    fix: "Write how many there are. Delete the row of a run that is not to be made.",
+  }));
 
 function repeatedNames(rows: readonly RunRow[]): Finding[] {
   const count = new Map<string, number>();

@@ -103,7 +103,7 @@ export function tooFewStraps(built: BuiltRun, edition: Edition): Finding[] {
       weight: "stop",
       rule: nameRule(rule),
       finding:
-        `${run.straps} straps are planned; the run needs at least ${needed}: one within ` +
+        `${run.straps} straps are planned${run.straps === 0 ? " (or the cell is empty)" : ""}; the run needs at least ${needed}: one within ` +
         `${showInches(rule.fromEnd)} of each box and no more than ${showInches(rule.limit)} apart.`,
       fix: `Plan ${needed} straps or more.`,
     },

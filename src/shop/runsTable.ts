@@ -13,7 +13,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Raceway", required: true, also: ["Conduit"] },
   { name: "Size", required: true, also: ["Trade size"] },
   { name: "Route", required: true },
-  { name: "Quantity", also: ["Qty"] },
+  { name: "Quantity", also: ["Qty"], zero: true },
   { name: "From" },
   { name: "To" },
   { name: "Conductors" },
@@ -22,7 +22,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Crew" },
   { name: "Fittings" },
   { name: "Grounding bushing", also: ["Grounding bushings"] },
-  { name: "Straps" },
+  { name: "Straps", zero: true },
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
@@ -38,6 +38,8 @@ export interface Run {
   readonly size: TradeSize;
   readonly route: string;
   readonly quantity: number;
+  /** True when the cell held the number 0, which counts as 1: an empty cell may come as 0. */
+  readonly quantityWasZero?: true;
   readonly from: string;
   readonly to: string;
   readonly conductors: string;
@@ -74,9 +76,18 @@ export function readRuns(range: unknown, argument = "runs"): RunRow[] {
 
 const text = (cell: unknown): string => (cell === null || cell === undefined ? "" : String(cell).trim());
 
-const runName = (row: TableRow): string => text(row.get("Run")) || `row ${row.rowNumber}`;
+/** The run's name; its row where the cell is empty or holds an error. */
+function runName(row: TableRow): string {
+  const place = `row ${row.rowNumber}`;
+  try {
+    return text(row.get("Run")) || place;
+  } catch {
+    return place;
+  }
+}
 
 function readRun(row: TableRow): Run {
+  row.get("Run"); // an error there costs the row
   const route = row.get("Route");
   if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
   const quantity = row.get("Quantity");
@@ -90,7 +101,8 @@ function readRun(row: TableRow): Run {
     raceway: readRaceway(row.get("Raceway"), "Raceway"),
     size: readTradeSize(row.get("Size"), "Size"),
     route: text(route),
-    quantity: quantity === null ? 1 : toNumber(quantity, "Quantity", { min: 1, integer: true }),
+    quantity: quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, integer: true }),
+    ...(quantity === 0 ? { quantityWasZero: true } : {}),
     from: text(row.get("From")),
     to: text(row.get("To")),
     conductors: text(row.get("Conductors")),

@@ -54,7 +54,10 @@ export function scheduleRuns(rows: readonly RunRow[], shoes: ShoeBook): Schedule
 
 /** The schedule of one run: a line for each bend, in bending order; a piece without bends has one line. */
 export function scheduleRun(built: BuiltRun): ScheduleRow[] {
-  return built.pulls.flatMap((pull) => pull.pieces).flatMap((piece) => pieceRows(built, piece));
+  const rows = built.pulls.flatMap((pull) => pull.pieces).flatMap((piece) => pieceRows(built, piece));
+  const [first, ...rest] = rows;
+  if (!first || !built.run.quantityWasZero) return rows;
+  return [{ ...first, Note: [first.Note, "Quantity 0 counts as 1"].filter((note) => note !== "").join("; ") }, ...rest];
 }
 
 function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {

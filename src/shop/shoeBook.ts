@@ -8,16 +8,16 @@ import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
 import { arrowLead, type Shoe } from "./shoe";
 
-/** Columns of the Shoes table. Empty cells take the built-in value. */
+/** Columns of the Shoes table. Empty cells take the built-in value, and so does 0 where it cannot be. */
 export const SHOE_COLUMNS: readonly Column[] = [
   { name: "Raceway", required: true },
   { name: "Size", required: true, also: ["Trade size"] },
   { name: "Radius", also: ["Centerline radius"] },
   { name: "Deduct", also: ["Take-up"] },
-  { name: "Springback" },
-  { name: "Dial from" },
+  { name: "Springback", zero: true },
+  { name: "Dial from", zero: true },
   { name: "Dial to" },
-  { name: "Dial start" },
+  { name: "Dial start", zero: true },
   { name: "Shortest tail" },
   { name: "Made for" },
 ];

@@ -1,3 +1,4 @@
+import { CellFault } from "../units/cellFault";
 import { InputError, quoteValue } from "../units/errors";
 
 /** One column a table may have: the name shown to people, whether it must be there, and other spellings. */
@@ -5,17 +6,25 @@ export interface Column {
   readonly name: string;
   readonly required?: boolean;
   readonly also?: readonly string[];
+  /** The number 0 is a value here. Elsewhere it says nothing: some versions of Excel hand an empty cell over as 0. */
+  readonly zero?: boolean;
 }
 
 /** One row of a table read by its headers. */
 export interface TableRow {
   /** Place of the row in the range that was given, 1 for the first row of the range. */
   readonly rowNumber: number;
-  /** The cell under a header; null when the cell is empty or the column is absent. */
+  /**
+   * The cell under a header; null when the cell is empty or the column is absent.
+   * @throws InputError when the cell holds an error
+   */
   get(column: string): unknown;
 }
 
-/** A range with a header row, read by its headers: any order, extra columns ignored, empty rows passed over. */
+/**
+ * A range with a header row, read by its headers: any order, extra columns ignored, empty rows passed over. A row is
+ * empty, too, where every cell is 0.
+ */
 export interface HeaderTable {
   readonly rows: readonly TableRow[];
   has(column: string): boolean;
@@ -23,6 +32,8 @@ export interface HeaderTable {
 
 const isBlank = (cell: unknown): boolean =>
   cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+
+const isBlankOrZero = (cell: unknown): boolean => cell === 0 || isBlank(cell);
 
 /** Headers match whatever their case, spaces and punctuation. */
 const headerKey = (text: unknown): string =>
@@ -40,21 +51,27 @@ const headerKey = (text: unknown): string =>
  */
 export function readTable(range: unknown, argument: string, columns: readonly Column[]): HeaderTable {
   const cells = asRange(range, argument);
-  const headerRow = cells.findIndex((row) => row.some((cell) => !isBlank(cell)));
+  const headerRow = cells.findIndex((row) => row.some((cell) => !isBlankOrZero(cell)));
   if (headerRow < 0) throw new InputError(`${argument} must have a header row; the range is empty.`);
   const places = findColumns(cells[headerRow] ?? [], argument, columns);
+  const zeros = new Set(columns.flatMap(({ name, zero }) => (zero ? [name] : [])));
+  const used = [...places.values()];
   const rows: TableRow[] = [];
   for (let index = headerRow + 1; index < cells.length; index++) {
     const row = cells[index] ?? [];
-    if ([...places.values()].every((place) => isBlank(row[place]))) continue;
-    rows.push({ rowNumber: index + 1, get: (column) => cellAt(row, places.get(column)) });
+    if (used.every((place) => isBlankOrZero(row[place]))) continue;
+    rows.push({
+      rowNumber: index + 1,
+      get: (column) => cellAt(column, row, places.get(column), zeros.has(column)),
+    });
   }
   return { rows, has: (column) => places.has(column) };
 }
 
-function cellAt(row: readonly unknown[], place: number | undefined): unknown {
+function cellAt(column: string, row: readonly unknown[], place: number | undefined, zero: boolean): unknown {
   const cell = place === undefined ? null : row[place];
-  return isBlank(cell) ? null : cell;
+  if (cell instanceof CellFault) throw new InputError(`${column} holds the error ${cell.code}.`);
+  return isBlank(cell) || (cell === 0 && !zero) ? null : cell;
 }
 
 function asRange(range: unknown, argument: string): readonly (readonly unknown[])[] {
@@ -77,7 +94,7 @@ function findColumns(headers: readonly unknown[], argument: string, columns: rea
   }
   const missing = columns.filter((column) => column.required && !places.has(column.name));
   if (missing.length > 0) {
-    const read = headers.filter((header) => !isBlank(header)).map(quoteValue);
+    const read = headers.filter((header) => !isBlankOrZero(header)).map(quoteValue);
     throw new InputError(
       `${argument} must have the column${missing.length > 1 ? "s" : ""} ` +
         `${missing.map((column) => `"${column.name}"`).join(", ")}; the header row reads ${read.join(", ")}.`,

@@ -1,5 +1,6 @@
 import { readRuns, type Run } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
+import { zeroQuantities } from "../shop/zeroQuantity";
 import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { sizedItem } from "./item";
 import { jobWork } from "./jobWork";
@@ -44,7 +45,8 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   const shoes = readShoes(ranges.shoes);
   const rules = readRules(ranges.rules);
   const labor = ranges.labor === null || ranges.labor === undefined ? undefined : readLabor(ranges.labor);
-  const job = jobWork(readRuns(runs), shoes, rules);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
   const lines = new Map<string, BendLine>();
   const total: BendLine = { group: by.map((_, index) => (index === 0 ? "Total" : "")), ...nothingYet() };
   for (const { run, bends } of job.works) {
@@ -59,6 +61,7 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
     ...notRead(shoes, rules, labor),
+    ...zeroQuantities(rows),
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
   const blank = [...by, "Bends", ...(labor ? ["Hours"] : [])].map(() => "");

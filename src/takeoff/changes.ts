@@ -1,5 +1,6 @@
 import { readRuns, type RunRow } from "../shop/runsTable";
 import { readShoes, type ShoeBook } from "../shop/shoeBook";
+import { zeroQuantities } from "../shop/zeroQuantity";
 import { jobWork, type JobWork } from "./jobWork";
 import type { TakeoffLine } from "./lineBook";
 import { notRead } from "./notRead";
@@ -34,7 +35,14 @@ export function changes(before: unknown, after: unknown, shoeRange?: unknown, ru
     ...quantityRows(old.lines, now.lines),
     ...problemRows(old.job, "before"),
     ...problemRows(now.job, "after"),
-    ...notRead(shoes, rules).map((text) => ["not read", text, "", "", "", ""]),
+    ...[...notRead(shoes, rules), ...zeroQuantities([...old.rows, ...now.rows])].map((text) => [
+      "not read",
+      text,
+      "",
+      "",
+      "",
+      "",
+    ]),
   ];
 }
 

@@ -7,7 +7,7 @@ import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
 import { gridFor } from "./cutGrid";
 import { CutLabels } from "./cutLabels";
-import { CUT_HEADERS, cutSheet } from "./cutSheet";
+import { CUT_HEADERS, cutSheet, wordsRow } from "./cutSheet";
 import { isPriced, readSticks, stocksOf } from "./cutStock";
 import { readRules } from "./rules";
 import { readSaw } from "./saw";
@@ -41,12 +41,17 @@ export function cutList(lengths: unknown, quantities: unknown, stock: unknown, k
     ...{ pieces: onGrid, stocks: stocksOf(sticks, grid), grid, minimumOffcut },
     kerf: toSteps(saw.kerf, grid, "kerf"),
   });
-  const rows = cutSheet(plan, { grid, keep: minimumOffcut, priced: isPriced(sticks), labels: new CutLabels([]) });
+  const rows = [
+    ...cutSheet(plan, { grid, keep: minimumOffcut, priced: isPriced(sticks), labels: new CutLabels([]) }),
+    ...pieces.flatMap(({ place, quantity }) =>
+      quantity === 0 ? wordsRow("not cut", `quantity ${place} is 0 or empty`) : [],
+    ),
+  ];
   return [[...HEADERS], ...rows.map((row) => HEADERS.map((header) => row[header]))];
 }
 
-/** Lengths [in] with their quantities. */
-function readPieces(lengths: unknown, quantities: unknown): CutPiece[] {
+/** Lengths [in] with their quantities, each with its place in the range. A length of 0 is an empty cell. */
+function readPieces(lengths: unknown, quantities: unknown): (CutPiece & { place: number })[] {
   const [lengthCells, quantityCells] = [cellsOf(lengths), cellsOf(quantities)];
   const each = quantityCells.length === 1 && quantityCells[0] === null;
   if (!each && quantityCells.length !== lengthCells.length) {
@@ -54,11 +59,12 @@ function readPieces(lengths: unknown, quantities: unknown): CutPiece[] {
       `quantities must have as many cells as lengths, ${lengthCells.length}; got ${quantityCells.length}.`,
     );
   }
-  const pieces = lengthCells.flatMap((cell, index): CutPiece[] => {
+  const pieces = lengthCells.flatMap((cell, index) => {
     const quantity = each ? 1 : quantityCells[index];
-    if (cell === null && (each || quantity === null)) return [];
+    if ((cell === null || cell === 0) && (each || quantity === null || quantity === 0)) return [];
     return [
       {
+        place: index + 1,
         length: toInches(cell, `length ${index + 1}`, { above: 0 }),
         quantity: toNumber(quantity, `quantity ${index + 1}`, { min: 0, integer: true }),
       },

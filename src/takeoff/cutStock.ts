@@ -46,7 +46,7 @@ export interface StockBook {
 
 const STICK_COLUMNS = [
   { name: "Length", required: true, also: ["Stick"] },
-  { name: "On hand", also: ["Quantity"] },
+  { name: "On hand", also: ["Quantity"], zero: true },
   { name: "Price" },
 ];
 
@@ -57,12 +57,21 @@ function readStick(row: TableRow): Stick {
   const [onHand, price] = [row.get("On hand"), row.get("Price")];
   return {
     length: toInches(row.get("Length"), "Length", { above: 0, max: LONGEST }),
-    onHand: onHand === null ? null : toNumber(onHand, "On hand", { min: 0, integer: true }),
+    onHand: onHand === null || isBuy(onHand) ? null : toNumber(onHand, "On hand", { min: 0, integer: true }),
     price: price === null ? null : toNumber(price, "Price", { min: 0 }),
   };
 }
 
-/** Reads a Stock range: Raceway, Size, Length, On hand, Price. A bad row is told and hides no other. */
+/** The word for sticks that are bought as they are wanted, in the place of an empty cell. */
+const isBuy = (cell: unknown): boolean => typeof cell === "string" && cell.trim().toLowerCase() === "buy";
+
+const NONE_ON_HAND =
+  "On hand is 0, so none is taken; for sticks to be bought write buy, since an empty cell may be handed over as 0.";
+
+/**
+ * Reads a Stock range: Raceway, Size, Length, On hand (empty or the word buy: to be bought), Price. A bad row is told and
+ * hides no other; a row with none on hand is told too.
+ */
 export function readStock(range: unknown): StockBook {
   const rows: StockRow[] = [];
   const problems: string[] = [];
@@ -70,7 +79,9 @@ export function readStock(range: unknown): StockBook {
   for (const row of range === null || range === undefined ? [] : readTable(range, "stock", columns).rows) {
     try {
       const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
-      rows.push({ raceway, size, stick: readStick(row) });
+      const stick = readStick(row);
+      rows.push({ raceway, size, stick });
+      if (stick.onHand === 0) problems.push(`stock row ${row.rowNumber}: ${NONE_ON_HAND}`);
     } catch (error) {
       if (!isUserError(error)) throw error;
       problems.push(`stock row ${row.rowNumber}: ${error.message}`);

@@ -3,6 +3,7 @@ import { planCuts } from "../cutting/solve";
 import { DEFAULT_STEPS } from "../cutting/work";
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
+import { zeroQuantities } from "../shop/zeroQuantity";
 import { isUserError } from "../units/errors";
 import { CutLabels } from "./cutLabels";
 import { gridFor } from "./cutGrid";
@@ -37,10 +38,11 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   const shoes = readShoes(ranges.shoes);
   const stock = readStock(ranges.stock);
   const saw = readSaw(ranges.kerf, ranges.keep, rules);
-  const job = jobWork(readRuns(runs), shoes, rules);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
-    ...notRead(shoes, stock, rules).map((message) => wordsRow("not read", message)),
+    ...[...notRead(shoes, stock, rules), ...zeroQuantities(rows)].map((message) => wordsRow("not read", message)),
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],

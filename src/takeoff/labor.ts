@@ -13,17 +13,21 @@ export interface LaborBook {
    * @returns minutes, or undefined when the user has none
    */
   minutesFor(item: Pick<Item, "name" | "kind" | "raceway" | "size">, operation: string): number | undefined;
+  /** Rows that could not be read, and those without minutes, in words. */
   readonly problems: readonly string[];
 }
 
 /** Reads a Labor range: Operation, Minutes. */
 export function readLabor(range: unknown): LaborBook {
-  const list = readValueList(range, "labor", "Operation", [{ name: "Minutes", required: true }], (row) =>
-    toNumber(row.get("Minutes"), "Minutes", { min: 0 }),
-  );
+  const noTime: string[] = [];
+  const list = readValueList(range, "labor", "Operation", [{ name: "Minutes", required: true, zero: true }], (row) => {
+    const minutes = toNumber(row.get("Minutes"), "Minutes", { min: 0 });
+    if (minutes === 0) noTime.push(`labor row ${row.rowNumber}: Minutes is 0 or empty and counts as no time`);
+    return minutes;
+  });
   const known = new Map<string, number | undefined>();
   return {
-    problems: list.problems,
+    problems: [...list.problems, ...noTime],
     minutesFor(item, operation) {
       const key = labelKey([item.name, operation]);
       if (!known.has(key)) known.set(key, list.find(...operationNames(item, operation)));

@@ -30,7 +30,7 @@ export function readPrices(range: unknown): PriceBook {
     range,
     "prices",
     "Item",
-    [{ name: "Unit" }, { name: "Price", required: true, also: ["Unit price"] }],
+    [{ name: "Unit" }, { name: "Price", required: true, also: ["Unit price"], zero: true }],
     (row) => ({
       price: toNumber(row.get("Price"), "Price", { min: 0 }),
       unit: readPriceUnit(row.get("Unit")),
@@ -47,12 +47,12 @@ function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
   const { unitPrice, note } = inUnit(foot, { name: `${item.raceway} ${item.size} conduit`, unit: "ft" });
   return unitPrice === null
     ? { unitPrice, note }
-    : { unitPrice: unitPrice * item.stickFeet, note: "priced by the foot" };
+    : { unitPrice: unitPrice * item.stickFeet, note: note || "priced by the foot" };
 }
 
 function inUnit({ price, unit }: Price, { name, unit: wanted }: Pick<Item, "name" | "unit">): UnitPrice {
   if (unit.of !== null && unit.of !== wanted) {
     return { unitPrice: null, note: `no price for ${name} per ${wanted}: prices has it per ${unit.of}` };
   }
-  return { unitPrice: price / unit.per, note: "" };
+  return { unitPrice: price / unit.per, note: price === 0 ? `price of ${name} is 0 or empty` : "" };
 }

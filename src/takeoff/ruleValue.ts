@@ -34,7 +34,7 @@ const READERS: Record<string, Reader> = {
     if (angles.some((angle) => !((asNumber(angle) ?? 0) > 0))) throw mistake(name, "angles parted by commas", cell);
     return angles.map((angle) => angle.trim()).join(", ");
   },
-  words: (cell) => String(cell ?? "").trim(),
+  words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 
 /**

@@ -25,7 +25,7 @@ export interface RuleBook {
 
 const COLUMNS = [
   { name: "Rule", required: true },
-  { name: "Value", required: true },
+  { name: "Value", required: true, zero: true },
 ];
 
 /**

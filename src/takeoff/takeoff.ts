@@ -1,5 +1,6 @@
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
+import { zeroQuantities } from "../shop/zeroQuantity";
 import { readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { jobWork } from "./jobWork";
 import { readLabor } from "./labor";
@@ -30,7 +31,8 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const shoes = readShoes(ranges.shoes);
   const prices = given(ranges.prices) ? readPrices(ranges.prices) : undefined;
   const labor = given(ranges.labor) ? readLabor(ranges.labor) : undefined;
-  const job = jobWork(readRuns(runs), shoes, rules);
-  const problems = notRead(shoes, rules, prices, labor);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
+  const problems = [...notRead(shoes, rules, prices, labor), ...zeroQuantities(rows)];
   return takeoffTable(takeoffLines(job.works, by, rules), job, { by, prices, labor, problems });
 }

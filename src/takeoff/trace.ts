@@ -1,5 +1,6 @@
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
+import { zeroQuantities } from "../shop/zeroQuantity";
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { jobWork } from "./jobWork";
 import type { Source, TakeoffLine } from "./lineBook";
@@ -26,7 +27,8 @@ export function trace(runs: unknown, item: unknown, shoeRange?: unknown, ruleRan
   }
   const rules = readRules(ruleRange);
   const shoes = readShoes(shoeRange);
-  const job = jobWork(readRuns(runs), shoes, rules);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
   const line = takeoffLines(job.works, [], rules).find((entry) => lookUpKey(entry.item.name) === lookUpKey(item));
   if (!line) throw new NotListedError(`the take-off has no item ${quoteValue(item)}; JOB.TAKEOFF lists its items.`);
   return [
@@ -41,7 +43,7 @@ export function trace(runs: unknown, item: unknown, shoeRange?: unknown, ruleRan
     ]),
     ["Total", "", "", "", line.quantity, line.item.unit],
     ...job.problems.map(({ name, message }) => [`not counted: ${name}`, "", "", "", "", message]),
-    ...notRead(shoes, rules).map((message) => ["not read", "", "", "", "", message]),
+    ...[...notRead(shoes, rules), ...zeroQuantities(rows)].map((message) => ["not read", "", "", "", "", message]),
   ];
 }
 

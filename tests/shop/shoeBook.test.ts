@@ -65,8 +65,8 @@ test("made for another conduit: its radius and deduct, this one's diameter", () 
 });
 
 test.each<[string, unknown, string]>([
-  ["Radius", 0, "Radius must be above 0 in.; got 0 in."],
-  ["Deduct", 0, "Deduct must be above 0 in.; got 0 in."],
+  ["Radius", -1, "Radius must be above 0 in.; got -1 in."],
+  ["Deduct", -1, "Deduct must be above 0 in.; got -1 in."],
   ["Springback", 46, "Springback must be at least 0 and at most 45; got 46."],
   ["Springback", -1, "Springback must be at least 0 and at most 45; got -1."],
   ["Dial from", -91, "Dial from must be at least -90 and at most 90; got -91."],
@@ -163,8 +163,8 @@ test("runs are read with every column, trimmed, each number within its limits", 
     { run: { name: "row 2", quantity: 1, stick: 120, straps: undefined, job: "" } },
   ]);
   const problem = (...cells: unknown[]) => readRuns([few, ["A-1", "EMT", "1/2", ...cells]])[0];
-  expect(problem("up 9", 0, null, null)).toMatchObject({
-    problem: "Quantity must be a whole number at least 1; got 0.",
+  expect(problem("up 9", -1, null, null)).toMatchObject({
+    problem: "Quantity must be a whole number at least 1; got -1.",
   });
   expect(problem("up 9", 1, 11, null)).toMatchObject({
     problem: "Stick must be at least 12 in. and at most 480 in.; got 11 in.",

@@ -1,10 +1,11 @@
 import { readTable, type Column } from "../../src/table/headerTable";
+import { CellFault } from "../../src/units/cellFault";
 import { InputError } from "../../src/units/errors";
 
 const COLUMNS: readonly Column[] = [
   { name: "Run", required: true },
   { name: "Size", required: true, also: ["Trade size"] },
-  { name: "Quantity" },
+  { name: "Quantity", zero: true },
 ];
 
 describe("readTable", () => {
@@ -38,16 +39,28 @@ describe("readTable", () => {
     expect(table.rows.map((row) => row.rowNumber)).toEqual([4]);
   });
 
-  test("a cell of zero or FALSE is not empty", () => {
+  test("a cell of 0 is empty, as some versions of Excel have it, but in a column that takes 0; FALSE never is", () => {
     const table = readTable(
       [
-        ["Run", "Size", "Quantity"],
-        [0, false, 0],
+        [0, 0, 0, 0],
+        ["Run", "Size", "Quantity", 0],
+        [0, false, 0, 0],
+        [0, 0, 0, 0],
+        ["0", null, 0, 0],
       ],
       "runs",
       COLUMNS,
     );
-    expect(table.rows.map((row) => [row.get("Run"), row.get("Size"), row.get("Quantity")])).toEqual([[0, false, 0]]);
+    expect(table.rows.map((row) => [row.rowNumber, row.get("Run"), row.get("Size"), row.get("Quantity")])).toEqual([
+      [3, null, false, 0],
+      [5, "0", null, 0],
+    ]);
+  });
+
+  test("a cell that holds an error says so under the name of its column, and is not empty", () => {
+    const [row] = readTable([["Run", "Size"], [new CellFault("#N/A"), null]], "runs", COLUMNS).rows; // prettier-ignore
+    expect(() => row!.get("Run")).toThrow(new InputError("Run holds the error #N/A."));
+    expect(row!.get("Size")).toBeNull();
   });
 
   test.each([

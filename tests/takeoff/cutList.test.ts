@@ -95,7 +95,7 @@ test("millimeters are planned in millimeters", () => {
 test.each([
   ["a length off the grid", () => plan(column(40.01)), "got 40.01 in. among them. Round it first."],
   ["inches beside millimeters", () => plan(column("1028 mm", "3/16")), "or all of 0.1 mm; got 0.1875 in. among them"],
-  ["a length of nothing", () => plan(column(40, 0)), "length 2 must be above 0 in.; got 0 in."],
+  ["a length of nothing", () => plan(column(40, 0), column(1, 1)), "length 2 must be above 0 in.; got 0 in."],
   ["words", () => plan(column("long")), "length 1 must be"],
   ["no lengths", () => plan(column(null, null)), "lengths must have at least one length; got an empty range."],
   [
