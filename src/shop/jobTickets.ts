@@ -1,4 +1,5 @@
 import { isUserError } from "../units/errors";
+import type { Bench } from "./bench";
 import { buildRunWith } from "./buildRun";
 import type { RunRow } from "./runsTable";
 import type { ShoeBook } from "./shoeBook";
@@ -10,8 +11,11 @@ export interface JobTickets {
   readonly problems: readonly { readonly run: string; readonly message: string }[];
 }
 
-/** Tickets for every piece of every run, in the order of the rows. A run that cannot be built hides no other. */
-export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook): JobTickets {
+/**
+ * Tickets for every piece of every run, in the order of the rows; each piece bent as `bench` has room for, where it is
+ * known. A run that cannot be built hides no other.
+ */
+export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook, bench?: Bench): JobTickets {
   const tickets: Ticket[] = [];
   const problems: JobTickets["problems"][number][] = [];
   for (const row of rows) {
@@ -20,7 +24,7 @@ export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook): JobTickets
       continue;
     }
     try {
-      tickets.push(...ticketsOf(buildRunWith(row.run, shoes)));
+      tickets.push(...ticketsOf(buildRunWith(row.run, shoes), bench));
     } catch (error) {
       if (!isUserError(error)) throw error;
       problems.push({ run: row.run.name, message: error.message });

@@ -1,14 +1,13 @@
 import { isUserError } from "../units/errors";
 import { showInches } from "../units/show";
 import type { Bench } from "./bench";
-import { azimuths } from "./benchSides";
 import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
-import { isAngle, settingFor } from "./lineUp";
-import { markFor, type LineUp } from "./marks";
+import { markFor } from "./marks";
 import type { RunRow } from "./runsTable";
-import { findSetup, type Setup, type SetupStep } from "./setupSearch";
+import type { Setup, SetupStep } from "./setupSearch";
 import type { ShoeBook } from "./shoeBook";
+import { benchStrokes } from "./strokes";
 import { turnWords } from "./turnWords";
 
 /** Headers of the set-up table; lengths in inches from the conduit at the shoe. */
@@ -55,25 +54,22 @@ const problemLine = (name: string, message: string): SetupRow => [
 ];
 
 function pieceLines(built: BuiltRun, piece: Piece, bench: Bench): SetupRow[] {
-  const setup = findSetup(piece, built.shoe, bench);
-  const turn = azimuths(piece);
-  return setup.steps.map((step, place) => {
-    const bend = piece.bends[step.index];
-    const before = setup.steps[place - 1];
-    if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${step.index + 1}`);
-    const lineUp = lineUpFor(built, piece, step);
-    const roll = before ? wrapped((turn[step.index] ?? 0) - (turn[before.index] ?? 0)) : 0;
+  const { strokes, setup } = benchStrokes(piece, built.shoe, bench);
+  return strokes.map(({ index, lineUp, hook, roll }, place) => {
+    const bend = piece.bends[index];
+    const step = setup.steps[place];
+    if (!bend || !step) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
     const { above, below, beside, behind, ahead } = step.room;
     return [
       built.run.name,
       piece.number,
       place + 1,
-      step.index + 1,
-      markFor(built.shoe, bend.start, bend.angle, lineUp, step.hook),
+      index + 1,
+      markFor(built.shoe, bend.start, bend.angle, lineUp, hook),
       lineUp,
-      step.hook,
+      hook,
       dialOrWords(built.shoe, bend.angle),
-      turnWords(roll, step.hook, before?.hook),
+      turnWords(roll, hook, strokes[place - 1]?.hook),
       above,
       below,
       beside,
@@ -82,19 +78,6 @@ function pieceLines(built: BuiltRun, piece: Piece, bench: Bench): SetupRow[] {
       verdict(setup, step, bench),
     ];
   });
-}
-
-/** The schedule's mark when the hook is the schedule's, else the arrow (a notch serves both ways). */
-function lineUpFor(built: BuiltRun, piece: Piece, step: SetupStep): LineUp {
-  const usual = settingFor(piece, step.index, built.shoe);
-  if (usual.lineUp === "notch" || usual.hook === step.hook) return usual.lineUp;
-  return "arrow";
-}
-
-/** An angle brought to above −180° and at most 180°. */
-function wrapped(degrees: number): number {
-  const turned = ((degrees % 360) + 360) % 360;
-  return isAngle(turned, 360) ? 0 : turned > 180 + 1e-9 ? turned - 360 : turned;
 }
 
 function verdict(setup: Setup, step: SetupStep, bench: Bench): string {

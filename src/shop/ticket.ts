@@ -1,16 +1,19 @@
 import type { Path } from "../geometry/path";
+import type { Bench } from "./bench";
 import type { BuiltRun, Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
-import { bendKind, settingFor } from "./lineUp";
+import { bendKind } from "./lineUp";
 import { markFor, type Hook, type LineUp } from "./marks";
 import type { Run } from "./runsTable";
 import type { Shoe } from "./shoe";
+import { benchStrokes, usualStrokes, type Stroke } from "./strokes";
 import { shapeChecks, type ShapeCheck } from "./ticketChecks";
-import { bendNotes, endsOf } from "./ticketNotes";
+import { benchNotes, dialNotes, endsOf, tailNotes } from "./ticketNotes";
 import { ticketPath } from "./ticketPath";
 
 /** One bend of a ticket, in bending order. */
 export interface TicketBend {
+  /** Its number along the stick from the datum end, as in drawings. */
   readonly number: number;
   /** The trade's word for it, with its place in what it is part of: "offset, 1 of 2". */
   readonly kind: string;
@@ -53,8 +56,11 @@ export interface Ticket {
   readonly path: Path;
 }
 
-/** The shop ticket of one piece of a run that was built. */
-export function ticketOf(built: BuiltRun, piece: Piece): Ticket {
+/**
+ * The shop ticket of one piece of a run that was built. Its bends come in the order of the schedule or, where the bench is
+ * known, in one that the bench has room for.
+ */
+export function ticketOf(built: BuiltRun, piece: Piece, bench?: Bench): Ticket {
   const { run, shoe } = built;
   const path = ticketPath(piece);
   const join = joinOf(built, piece);
@@ -64,7 +70,7 @@ export function ticketOf(built: BuiltRun, piece: Piece): Ticket {
     piece: piece.number,
     pieces: built.pulls.reduce((sum, pull) => sum + pull.pieces.length, 0),
     cutLength: piece.cutLength,
-    bends: piece.bends.map((_, index) => ticketBend(built, piece, index)),
+    bends: ticketBends(built, piece, bench),
     coupledBefore: piece.coupledBefore,
     coupledAfter: piece.coupledAfter,
     ...(join ? { join } : {}),
@@ -75,13 +81,24 @@ export function ticketOf(built: BuiltRun, piece: Piece): Ticket {
 }
 
 /** The tickets of a run, in the order of its pieces. */
-export const ticketsOf = (built: BuiltRun): Ticket[] =>
-  built.pulls.flatMap(({ pieces }) => pieces).map((piece) => ticketOf(built, piece));
+export const ticketsOf = (built: BuiltRun, bench?: Bench): Ticket[] =>
+  built.pulls.flatMap(({ pieces }) => pieces).map((piece) => ticketOf(built, piece, bench));
 
-function ticketBend(built: BuiltRun, piece: Piece, index: number): TicketBend {
+function ticketBends(built: BuiltRun, piece: Piece, bench: Bench | undefined): TicketBend[] {
   const { shoe } = built;
+  if (!bench) {
+    return usualStrokes(piece, shoe).map((stroke) =>
+      ticketBend(built, piece, stroke, tailNotes(built, piece, stroke.index)),
+    );
+  }
+  const { strokes, setup } = benchStrokes(piece, shoe, bench);
+  return strokes.map((stroke, place) => ticketBend(built, piece, stroke, benchNotes(setup, place)));
+}
+
+function ticketBend(built: BuiltRun, piece: Piece, stroke: Stroke, notes: readonly string[]): TicketBend {
+  const { shoe } = built;
+  const { index, lineUp, hook, roll } = stroke;
   const bend = piece.bends[index]!;
-  const { lineUp, hook } = settingFor(piece, index, shoe);
   const angle = tidy(bend.angle);
   const kind = bendKind(bend, piece.bends[index - 1]);
   const { place, of } = bend.corner;
@@ -93,8 +110,8 @@ function ticketBend(built: BuiltRun, piece: Piece, index: number): TicketBend {
     hook,
     angle,
     dial: dialOrWords(shoe, angle),
-    roll: index === 0 ? 0 : tidy(bend.plane),
-    notes: bendNotes(built, piece, index),
+    roll: tidy(roll),
+    notes: [...notes, ...dialNotes(built, piece, index)],
   };
 }
 

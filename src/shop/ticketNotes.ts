@@ -1,14 +1,26 @@
 import type { BuiltRun, Piece } from "./buildRun";
 import { dialOrWords } from "./dialOrWords";
 import { shortTail } from "./scheduleNotes";
+import type { Setup } from "./setupSearch";
 
-/** What the person at the bench should know about one bend. */
-export function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
+/** What the person at the bench should know where the end to hold is short. */
+export function tailNotes(built: BuiltRun, piece: Piece, index: number): string[] {
   const tail = shortTail(built, piece, index);
-  const notes = tail ? [`${tail}: cut it long and trim it after bending`] : [];
-  if (typeof dialOrWords(built.shoe, piece.bends[index]!.angle) === "string") {
-    notes.push("the dial does not reach this: start it below zero by the springback, or make the bend in two");
-  }
+  return tail ? [`${tail}: cut it long and trim it after bending`] : [];
+}
+
+/** What the person at the bench should know where the dial ends. */
+export function dialNotes(built: BuiltRun, piece: Piece, index: number): string[] {
+  if (typeof dialOrWords(built.shoe, piece.bends[index]!.angle) !== "string") return [];
+  return ["the dial does not reach this: start it below zero by the springback, or make the bend in two"];
+}
+
+/** What the bench has to say about a stroke: what is in its way, and why the order is not the usual one. */
+export function benchNotes({ steps, order }: Setup, place: number): string[] {
+  const blocked = steps[place]?.room.blocked ?? [];
+  const notes = blocked.map((reason) => `on this bench: ${reason}`);
+  if (place === 0 && order === "searched")
+    notes.push("keep this order and these ends: the bench has no room for the usual way");
   return notes;
 }
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { distance } from "../simulator/frame";
+import { USUAL_BENCH } from "../../src/shop/bench";
 import { buildRun } from "../../src/shop/buildRun";
 import { jobTickets } from "../../src/shop/jobTickets";
 import { readRuns, type Run } from "../../src/shop/runsTable";
@@ -170,4 +171,32 @@ test("the finished piece is as long as its stick: path and cut length agree", ()
     }),
     { numRuns: 50 },
   );
+});
+
+describe("a ticket for a bench", () => {
+  const built = () => buildRun(runOf("up 45, east 40, up 12"), HALF_EMT);
+
+  test("comes in the order that the bench has room for, and says so", () => {
+    // Bent last, the second 90 would hang the 45 in. stub under a bench 36 in. high.
+    const [ticket] = ticketsOf(built(), USUAL_BENCH);
+    expect(ticket!.bends.map(({ number }) => number)).toEqual([2, 1]);
+    expect(ticket!.bends.map(({ notes }) => notes)).toEqual([
+      ["keep this order and these ends: the bench has no room for the usual way"],
+      [],
+    ]);
+  });
+
+  test("keeps the schedule's order on a bench that is high enough, and where none is known", () => {
+    const high = ticketsOf(built(), { ...USUAL_BENCH, height: 50 });
+    expect(high[0]!.bends.map(({ number }) => number)).toEqual([1, 2]);
+    expect(high).toEqual(ticketsOf(built()));
+  });
+
+  test("says what is in the way where no order works", () => {
+    const [ticket] = ticketsOf(buildRun(runOf("up 45, east 40, up 50"), HALF_EMT), USUAL_BENCH);
+    // The end of the 45 in. stub comes down half the OD of 0.706 lower.
+    expect(ticket!.bends[1]!.notes).toEqual([
+      "on this bench: meets the floor: reaches 45.4 in. below the conduit, the floor is 36 in. below",
+    ]);
+  });
 });

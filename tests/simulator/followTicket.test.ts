@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import type { RouteStep } from "../../src/route/types";
 import { writeRoute } from "../../src/route/writeRoute";
+import { USUAL_BENCH, type Bench } from "../../src/shop/bench";
 import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
 import type { Shoe } from "../../src/shop/shoe";
 import { ticketsOf } from "../../src/shop/ticket";
@@ -22,8 +23,8 @@ const HALF_HUNDREDTH = (0.005 * Math.PI) / 180;
 
 const SHOE: Shoe = { ...HALF_EMT, springback: 3, dialStart: -1, shortestTail: 3 };
 
-const textsOf = (built: BuiltRun, options?: TicketTextOptions): string[] =>
-  ticketsOf(built).map((ticket) => ticketText(ticket, options));
+const textsOf = (built: BuiltRun, options?: TicketTextOptions, bench?: Bench): string[] =>
+  ticketsOf(built, bench).map((ticket) => ticketText(ticket, options));
 
 /** Farthest that what comes of the tickets lies from the run's corner points [in]. */
 function off(texts: readonly string[], built: BuiltRun): number {
@@ -57,6 +58,15 @@ const shoes = fc.record({
   dialStart: fc.integer({ min: -6, max: 0 }).map((value) => value / 2),
   lead: fc.integer({ min: 0, max: 24 }).map((value) => value / 16),
 });
+
+const benches = fc
+  .record({
+    height: fc.integer({ min: 10, max: 48 }),
+    plane: fc.constantFrom("vertical" as const, "horizontal" as const),
+    curls: fc.constantFrom("up" as const, "down" as const),
+    swings: fc.constantFrom("hooked end" as const, "free end" as const),
+  })
+  .map((values): Bench => ({ ...USUAL_BENCH, ...values }));
 
 /** Angles of a shoe's notches, or as they come. */
 const snapped = (steps: readonly RouteStep[]): RouteStep[] =>
@@ -101,6 +111,23 @@ describe("random runs in three dimensions, made from the words of their tickets"
     ]) {
       expect({ words, often: (seen.get(words) ?? 0) > 20 }).toEqual({ words, often: true });
     }
+  });
+
+  test("land on their corner points in the order a low bench asks for, too", () => {
+    const orders = { usual: 0, other: 0 };
+    fc.assert(
+      fc.property(runs, benches, (built, bench) => {
+        const texts = textsOf(built, { exact: true }, bench);
+        for (const text of texts) {
+          const numbers = [...text.matchAll(/^Bend (\d+)/gm)].map(([, number]) => Number(number));
+          orders[numbers.every((number, index) => number === index + 1) ? "usual" : "other"] += 1;
+        }
+        expect(off(texts, built)).toBeLessThan(EXACT);
+      }),
+      { numRuns: 100, seed: 1125 },
+    );
+    expect(orders.other).toBeGreaterThan(20);
+    expect(orders.usual).toBeGreaterThan(20);
   });
 
   test.each([

@@ -53,20 +53,24 @@ function couple(tickets: readonly PrintedTicket[]): Centerline {
   return measure(segments, BENCH);
 }
 
-/** The bends of one ticket, made stroke by stroke. */
+/** The bends of one ticket, made stroke by stroke in the order printed; they come back in their order along the stick. */
 function makeBends({ bends, shoe, springback, dialStart, cutLength, run, piece }: PrintedTicket): MadeBend[] {
   let lie = PICKED_UP;
-  let reached = 0;
-  return bends.map(({ turn, hook, mark, lineUp, dial }, index): MadeBend => {
-    const who = `run ${run} piece ${piece} bend ${index + 1}`;
+  const made = bends.map(({ number, turn, hook, mark, lineUp, dial }) => {
+    const who = `run ${run} piece ${piece} bend ${number}`;
     lie = follow(lie, turn);
     if (lie.atHook !== hook)
       throw new Error(`${who}: the ${lie.atHook} end lies on the hook's side, not the ${hook} end`);
     const angle = dial - dialStart - springback;
     const { from, to } = bentStretch(shoe, { mark, lineUp, hook, angle, plane: 0 });
-    if (from < reached - PENCIL) throw new Error(`${who} starts in the bend before it`);
     if (to > cutLength + PENCIL) throw new Error(`${who} runs off the stick`);
-    reached = to;
-    return { from, to, angle, radius: shoe.radius, azimuth: curl(lie) };
+    return { number, from, to, angle, radius: shoe.radius, azimuth: curl(lie) };
   });
+  made.sort((a, b) => a.number - b.number);
+  made.forEach(({ from, number }, index) => {
+    const reached = made[index - 1]?.to ?? 0;
+    if (from < reached - PENCIL)
+      throw new Error(`run ${run} piece ${piece} bend ${number} starts in the bend before it`);
+  });
+  return made;
 }

@@ -4,6 +4,8 @@
 import { HOOKS, LINE_UPS, type BenchShoe, type Stroke } from "./bench";
 
 export interface PrintedBend {
+  /** Along the stick, from the datum end. */
+  readonly number: number;
   readonly mark: number;
   readonly turn: string;
   readonly lineUp: Stroke["lineUp"];
@@ -40,19 +42,28 @@ export function readTicket(text: string): PrintedTicket {
     springback: Number(shoe[3]),
     dialStart: Number(shoe[4]),
     cutLength: inches(find(text, /^Cut length: (.+)$/m)[0]!),
-    bends: starts.map((start, index) => readBend(lines.slice(start, starts[index + 1] ?? lines.length), index + 1)),
+    bends: readBends(starts.map((start, index) => lines.slice(start, starts[index + 1] ?? lines.length))),
     ...(coupled ? { coupledTo: Number(coupled[1]) } : {}),
     join: readJoin(text),
   };
 }
 
-function readBend(lines: readonly string[], number: number): PrintedBend {
+/** The bends in the order they are printed in, which is the order they are made in; each number is there once. */
+function readBends(texts: readonly (readonly string[])[]): PrintedBend[] {
+  const bends = texts.map(readBend);
+  const numbers = bends.map(({ number }) => number).sort((a, b) => a - b);
+  if (numbers.some((number, index) => number !== index + 1)) throw new Error(`bends ${numbers.join(", ")} are printed`);
+  return bends;
+}
+
+function readBend(lines: readonly string[]): PrintedBend {
   const text = lines.join("\n");
   const [printed, mark] = find(text, /^Bend (\d+) \(.+\): mark at (.+)$/m);
-  if (Number(printed) !== number) throw new Error(`bend ${printed} stands where bend ${number} should`);
+  const number = Number(printed);
   const [dial, finished] = find(text, /^ {2}Dial: (\S+)°, for a finished (\S+)°$/m).map(Number);
   if (!Number.isFinite(dial) || !Number.isFinite(finished)) throw new Error(`bend ${number}: no dial reading`);
   return {
+    number,
     mark: inches(mark!),
     turn: find(text, /^ {2}Turn: (.+)$/m)[0]!,
     lineUp: oneOf(find(text, /^ {2}Line up: (\w+)$/m)[0]!, LINE_UPS),
