@@ -69,11 +69,38 @@ describe("writing", () => {
     const cut = expect.closeTo(60 - (8 - 2 * Math.PI), EXACT) as number;
     const [headers, line] = scheduleTable(scheduleRun(built("up 20, east 40")));
     expect(headers!.map((header, at) => [header, line![at]])).toEqual([
-      ...[["Run", "A-1"], ["Piece", 1], ["Cut length", cut], ["Bend", 1], ["Kind", "stub-up"]],
-      ...[["Mark", expect.closeTo(15.353, EXACT) as number], ["Line up", "arrow"], ["Hook", "datum"], ["Angle", 90]],
-      ...[["Dial", 90], ["Turn", "first bend"], ["Plane", 0], ["Note", ""], ["Quantity", 1], ["Pull", 1]],
-      ...[["Cut 1/16", `4' 10-5/16"`], ["Mark 1/16", `1' 3-3/8"`], ["Handbook off", ""], ["Job", "Ferry terminal"]],
-      ...[["Area", "Pump room"], ["Raceway", "EMT"], ["Size", "1/2"]],
+      ...[
+        ["Run", "A-1"],
+        ["Piece", 1],
+        ["Cut length", cut],
+        ["Bend", 1],
+        ["Kind", "stub-up"],
+      ],
+      ...[
+        ["Mark", expect.closeTo(15.353, EXACT) as number],
+        ["Line up", "arrow"],
+        ["Hook", "datum"],
+        ["Angle", 90],
+      ],
+      ...[
+        ["Dial", 90],
+        ["Turn", "first bend"],
+        ["Plane", 0],
+        ["Note", ""],
+        ["Quantity", 1],
+        ["Pull", 1],
+      ],
+      ...[
+        ["Cut 1/16", `4' 10-5/16"`],
+        ["Mark 1/16", `1' 3-3/8"`],
+        ["Handbook off", ""],
+        ["Job", "Ferry terminal"],
+      ],
+      ...[
+        ["Area", "Pump room"],
+        ["Raceway", "EMT"],
+        ["Size", "1/2"],
+      ],
     ]);
   });
 
