@@ -1,6 +1,6 @@
 import { toRadians } from "../geometry/angle";
 import type { Bench } from "./bench";
-import { ARC_STEP, sidesOf } from "./benchSides";
+import { sidesOf } from "./benchSides";
 import type { Piece } from "./buildRun";
 import type { Hook } from "./marks";
 
@@ -38,11 +38,8 @@ export function stroke(
     const rest = radius * toRadians(angle - turned);
     const [before, after] = hook === "far" ? [rest, 0] : [0, rest];
     for (const [x, y, z] of sides.datum) place(x - before, y, z);
+    // The bend itself passes where one of its ends was at an earlier moment.
     const end = arcEnd(turned, radius);
-    for (let degrees = ARC_STEP; degrees < turned; degrees += ARC_STEP) {
-      const { x, y } = arcEnd(degrees, radius);
-      place(x, y, 0);
-    }
     for (const [x, y, z] of sides.far) {
       const out = x + after;
       place(end.x + out * end.cosine - y * end.sine, end.y + out * end.sine + y * end.cosine, z);

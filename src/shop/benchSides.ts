@@ -29,7 +29,7 @@ interface Met {
 }
 
 /** Largest step along an arc [°]. Between two points a bend of radius 10 in. is 0.09 in. off its chord. */
-export const ARC_STEP = 15;
+const ARC_STEP = 15;
 
 /** Azimuth of each bend round the straight piece [°], the first at 0: what the planes add up to. */
 export function azimuths(piece: Piece): number[] {
@@ -45,18 +45,14 @@ export function sidesOf(piece: Piece, done: readonly boolean[], index: number): 
   const turn = azimuths(piece);
   const bend = piece.bends[index];
   if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
-  const made = piece.bends.flatMap((other, place) =>
-    done[place] && place !== index
-      ? [
-          {
-            ...other,
-            place,
-            end: other.start + arcLength(other.angle, other.radius),
-            roll: (turn[place] ?? 0) - (turn[index] ?? 0),
-          },
-        ]
-      : [],
-  );
+  const made = piece.bends
+    .map((other, place) => ({
+      ...other,
+      place,
+      end: other.start + arcLength(other.angle, other.radius),
+      roll: turn[place]! - turn[index]!,
+    }))
+    .filter(({ place }) => done[place]);
   let reached = bend.start + arcLength(bend.angle, bend.radius);
   const ahead = made
     .filter(({ place }) => place > index)

@@ -70,8 +70,7 @@ const overTable = (x: number, y: number, bench: Bench): boolean =>
  * the end; "" when it is long enough.
  */
 export function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
-  const bend = piece.bends[index];
-  if (!bend) return "";
+  const bend = piece.bends[index]!;
   const needed = tailNeeded(shoe);
   const bends = piece.bends.filter((_, place) => done[place]);
   const ends = bends.map((other) => other.start + arcLength(other.angle, other.radius));

@@ -9,6 +9,9 @@ import { HALF_EMT, runOf } from "../support/demoShoe";
 
 const pieceOf = (route: string): Piece => buildRun(runOf(route), HALF_EMT).pulls[0]!.pieces[0]!;
 
+/** Points of an arc of R 4 are at most 15° apart: between two the arc stands 4·(1 − cos 7.5°) farther out [in]. */
+const ARC_SAMPLING = 0.035;
+
 interface Stroke {
   readonly done?: readonly number[];
   readonly index: number;
@@ -103,6 +106,19 @@ describe("what stands around the bench", () => {
       expect(meets(pieceOf(route), bench, { done: [1], index: 0, hook: "datum" })).toBe(false);
     }
   });
+});
+
+test("a bend that is made bulges between its ends", () => {
+  // By hand: the setback of 150° is 4·tan 75°; seen from the second bend, the arc of the first reaches R past its end.
+  const piece = pieceOf("up 16, bend 150 east, ahead 40, north 20");
+  const straight = 40 - 4 * Math.tan((75 * Math.PI) / 180) - 4;
+  const { behind } = roomOf(piece, { done: [0], index: 1, hook: "datum", bench: { swings: "free end" } });
+  expect(Math.abs(behind - (straight + 4))).toBeLessThan(ARC_SAMPLING);
+});
+
+test("a stroke of a bend that is not there is refused", () => {
+  const piece = pieceOf("up 20, east 30");
+  expect(() => roomOf(piece, { index: 2, hook: "datum" })).toThrow(new RangeError("piece 1 has no bend 3"));
 });
 
 describe("laws", () => {
