@@ -31,16 +31,25 @@ function weightOf(piece: Piece, steps: readonly Step[]): number {
 }
 
 /** Every way to make the piece, stroke by stroke. */
-function everyWay(piece: Piece, bench: Bench, steps: readonly Step[] = []): (readonly Step[])[] {
-  if (steps.length === piece.bends.length) return [steps];
-  const done = doneIn(piece, steps);
-  return piece.bends.flatMap((_, index) =>
-    done[index]
-      ? []
-      : (["datum", "far"] as const)
-          .filter((hook) => strokeRoom(piece, done, index, hook, HALF_EMT, bench).blocked.length === 0)
-          .flatMap((hook) => everyWay(piece, bench, [...steps, { index, hook }])),
-  );
+function everyWay(piece: Piece, bench: Bench): (readonly Step[])[] {
+  const known = new Map<string, boolean>();
+  const fits = (done: readonly boolean[], index: number, hook: Hook): boolean => {
+    const key = [...done, index, hook].join();
+    const answer = known.get(key) ?? strokeRoom(piece, done, index, hook, HALF_EMT, bench).blocked.length === 0;
+    known.set(key, answer);
+    return answer;
+  };
+  const onFrom = (steps: readonly Step[]): (readonly Step[])[] => {
+    if (steps.length === piece.bends.length) return [steps];
+    const done = doneIn(piece, steps);
+    const open = piece.bends.flatMap((_, index) => (done[index] ? [] : [index]));
+    return open.flatMap((index) =>
+      (["datum", "far"] as const)
+        .filter((hook) => fits(done, index, hook))
+        .flatMap((hook) => onFrom([...steps, { index, hook }])),
+    );
+  };
+  return onFrom([]);
 }
 
 const LOW = { roomAbove: 30 } as const;
