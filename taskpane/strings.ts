@@ -61,12 +61,22 @@ export const strings = {
       Stock: "sticks and offcuts you have",
       Prices: "what each item costs",
       Labor: "minutes for each operation",
+      Bench: "the room around your bender",
       Schedule: "cut lengths and marks, piece by piece",
+      "Set-up": "order of bends the bench has room for",
       Takeoff: "everything to order",
       "Bend counts": "bends by job, size and kind",
       Checks: "what breaks a rule, with a fix",
       "Cutting plan": "which piece from which stick",
     } as Record<string, string>,
+    /** What stands beside each setting of a new Bench table. */
+    bench: {
+      plane: "vertical or horizontal: the plane the conduit is bent in",
+      curls: "up or down: where a bend in the vertical plane goes",
+      swings: "hooked end or free end: the end that moves while bending",
+      height: "in., conduit to floor; common practice, measure yours",
+      support: "in.; an end that reaches farther wants a support",
+    },
     setUp: {
       title: "Set up this workbook",
       what: "These sheets are added. Nothing that is there is changed.",

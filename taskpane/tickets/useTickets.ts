@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import { jobTickets, type JobTickets } from "../../src/shop/jobTickets";
+import { readBench } from "../../src/shop/bench";
 import { readRuns } from "../../src/shop/runsTable";
 import { readShoes } from "../../src/shop/shoeBook";
 import { attempt } from "../components/attempt";
@@ -10,11 +11,15 @@ import { useLedger } from "../hooks/useLedger";
  * changes. A table that cannot be read at all comes back as one problem.
  */
 export function useTickets(row: number | "all"): JobTickets {
-  const { Runs, Shoes } = useLedger().tables;
+  const { Runs, Shoes, Bench } = useLedger().tables;
   return useMemo(() => {
     const [headers = [], ...lines] = Runs?.cells ?? [];
     const cells = [headers, ...(row === "all" ? lines : lines.slice(row - 1, row))];
-    const tried = attempt(() => jobTickets(readRuns(cells), readShoes(Shoes?.cells)));
+    const tried = attempt(() => {
+      // Where nothing is said of the bench, the order is the schedule's.
+      const bench = Bench ? readBench(Bench.cells) : undefined;
+      return jobTickets(readRuns(cells), readShoes(Shoes?.cells), bench);
+    });
     return tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message: tried.problem ?? "" }] };
-  }, [Runs, Shoes, row]);
+  }, [Runs, Shoes, Bench, row]);
 }

@@ -1,10 +1,12 @@
 import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
+import { USUAL_BENCH } from "../../src/shop/bench";
 import { builtInShoe, SHOE_COLUMNS } from "../../src/shop/shoeBook";
 import type { NewResult, NewTable } from "../excel";
 import { attempt } from "../components/attempt";
 import type { Cell, ResultName, TableName } from "./items";
 import type { Names } from "../excel/names";
+import { strings } from "../strings";
 import { RUN_HEADERS, runRowCells } from "./runRow";
 
 /** Headers of each table a new workbook gets. */
@@ -14,6 +16,7 @@ export const HEADERS: Record<TableName, readonly string[]> = {
   Stock: ["Raceway", "Size", "Length", "On hand", "Price"],
   Prices: ["Item", "Unit", "Price"],
   Labor: ["Operation", "Minutes"],
+  Bench: ["Setting", "Value", "Note"],
 };
 
 /** What a portable bender bends: the shoes a new Shoes table starts with. */
@@ -48,7 +51,15 @@ export function newTable(table: TableName, sheet: string, names: Names, rows: Ro
 /** Columns whose cells stay text: Excel would make dates of 1/2 and 3-4. */
 const TEXT_COLUMNS = ["Run", "Size", "Made for"];
 
-const startRows = (table: TableName): Rows => (table === "Shoes" ? shoeRows() : []);
+const startRows = (table: TableName): Rows => (table === "Shoes" ? shoeRows() : table === "Bench" ? benchRows : []);
+
+const benchRows: Rows = [
+  { Setting: "Plane", Value: USUAL_BENCH.plane, Note: strings.start.bench.plane },
+  { Setting: "Curls", Value: USUAL_BENCH.curls, Note: strings.start.bench.curls },
+  { Setting: "Swings", Value: USUAL_BENCH.swings, Note: strings.start.bench.swings },
+  { Setting: "Shoe height", Value: USUAL_BENCH.height, Note: strings.start.bench.height },
+  { Setting: "Support beyond", Value: USUAL_BENCH.supportBeyond, Note: strings.start.bench.support },
+];
 
 function shoeRows(): Rows {
   return SHOP_RACEWAYS.flatMap((raceway) =>
@@ -77,6 +88,7 @@ export function newResult(result: ResultName, sheet: string, names: Names): NewR
   const all = (table: TableName) => `${names[table]}[#All]`;
   const formulas: Record<ResultName, string> = {
     Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")})`,
+    "Set-up": `JOB.SETUP(${all("Runs")},${all("Shoes")},${all("Bench")})`,
     Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")})`,
     "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")})`,
     Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")})`,

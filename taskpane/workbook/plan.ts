@@ -60,8 +60,8 @@ export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], cont
 export const columnsOf = (table: TableName): readonly Column[] => {
   if (table === "Runs") return RUN_COLUMNS;
   if (table === "Shoes") return SHOE_COLUMNS;
-  const firstOnly = table === "Stock" ? 3 : 1;
-  return HEADERS[table].map((name, place) => ({ name, required: place < firstOnly }));
+  const needed: Partial<Record<TableName, number>> = { Stock: 3, Bench: 2 };
+  return HEADERS[table].map((name, place) => ({ name, required: place < (needed[table] ?? 1) }));
 };
 
 /** Needed columns that a table lacks; every one of them when its headers cannot be told apart. */

@@ -1,4 +1,5 @@
 import { screen } from "@testing-library/react";
+import { readBench, USUAL_BENCH } from "../../src/shop/bench";
 import { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
@@ -9,9 +10,9 @@ const pressSetUp = async (book?: FakeBook) => {
   return shown;
 };
 
-test("an empty workbook gets five tables and five result sheets", async () => {
+test("an empty workbook gets six tables and six result sheets", async () => {
   const { book } = await pressSetUp();
-  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor"]);
+  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor", "Bench"]);
   expect(book.sheets.map(({ name }) => name)).toEqual([
     "Sheet1",
     "Runs",
@@ -19,13 +20,17 @@ test("an empty workbook gets five tables and five result sheets", async () => {
     "Stock",
     "Prices",
     "Labor",
+    "Bench",
     "Schedule",
+    "Set-up",
     "Takeoff",
     "Bend counts",
     "Checks",
     "Cutting plan",
   ]);
   expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All])");
+  expect(book.sheet("Set-up").at(0, 0)).toBe("=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],Bench[#All])");
+  expect(readBench(book.cellsOf("Bench"))).toEqual(USUAL_BENCH);
 });
 
 test("sizes are text, so that 1/2 does not become a date, and have a drop-down", async () => {

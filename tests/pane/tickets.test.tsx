@@ -58,6 +58,17 @@ test("the ticket of a run with one piece is shown at once, and closes", async ()
   await waitFor(() => expect(card.querySelector("article")).toBeNull());
 });
 
+test("where the Bench table leaves too little room, the ticket has the bends in an order that fits", async () => {
+  // Bent last, the second 90 would hang the 45 in. stub under a bench 36 in. high, as a new Bench table has it.
+  const { user } = await openTickets([["P-1", "Quay", "Hall", "EMT", "1/2", "up 45, east 40, up 12", 1]]);
+  await chooseJob(user);
+  const name = await screen.findByText("P-1, piece 1 of 1");
+  const ticket = within(await waitFor(() => name.closest("details")!.querySelector<HTMLElement>("article")!));
+  expect(ticket.getByText(/keep this order and these ends/)).toBeTruthy();
+  const bends = ticket.getAllByRole("rowheader").map(({ textContent }) => textContent?.trim());
+  expect(bends.filter((text) => /^\d$/.test(text ?? ""))).toEqual(["2", "1"]);
+});
+
 test("the whole job lists every piece, and says why a run has none", async () => {
   const { user } = await openTickets();
   await chooseJob(user);

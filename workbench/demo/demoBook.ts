@@ -132,7 +132,7 @@ export const demoBook: DemoBook = {
     { ...table("Stock", demoStock, [{ width: 130 }, sizeColumn, { width: 80 }, { width: 75 }, money]), table: "Stock" },
     { ...table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]), table: "Prices" },
     { ...table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]), table: "Labor" },
-    table("Bench", demoBench, [{ width: 160 }, { width: 100 }]),
+    { ...table("Bench", demoBench, [{ width: 160 }, { width: 100 }]), table: "Bench" },
     table("One bend", oneBendRows, [{ width: 400 }, { width: 110, format: "0.0000" }, { width: 380 }]),
   ],
 };
