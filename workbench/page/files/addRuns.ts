@@ -1,4 +1,7 @@
+import { ICommandService } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
 import { decodeText, type MatchedRuns, matchRuns } from "../../workbook";
+import type { Book, CellRange } from "../../engine";
 import { ask, element } from "../dialog";
 import { pickFile } from "./browserFiles";
 import type { Desk } from "./desk";
@@ -49,9 +52,17 @@ function add({ book }: Desk, text: string, source: string): Promise<MatchedRuns>
     await book.settled();
     const table = findRunsTable(book);
     const matched = matchRuns(text, source, table);
-    if (matched.rows.length > 0) table.append(matched.rows).select();
+    if (matched.rows.length > 0) await show(book, table.append(matched.rows));
     await book.settled();
     return matched;
+  });
+}
+
+/** Selects cells and brings them into view. */
+async function show(book: Book, cells: CellRange): Promise<void> {
+  cells.select();
+  await book.services.get(ICommandService).executeCommand("sheet.command.scroll-to-cell", {
+    range: cells.native.getRange(),
   });
 }
 
@@ -67,4 +78,6 @@ async function summary({ book }: Desk, found: MatchedRuns): Promise<void> {
   const close = { words: words.close, value: false, main: true };
   const choices = rows.length > 0 ? [{ words: t.undo, value: true }, close] : [close];
   if (await ask(t.addedTitle(rows.length), lines, choices)) await book.undo();
+  // To the rows, where Ctrl+Z takes them out too.
+  book.services.get(ILayoutService).focus();
 }

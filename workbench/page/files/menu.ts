@@ -12,6 +12,7 @@ export function startMenu(opener: HTMLButtonElement, list: HTMLElement, entries:
 
   const open = (at: number) => {
     list.hidden = false;
+    keepInPage(list);
     opener.setAttribute("aria-expanded", "true");
     items.at(at)!.focus();
   };
@@ -38,6 +39,15 @@ export function startMenu(opener: HTMLButtonElement, list: HTMLElement, entries:
     if (!inside && !list.hidden) close(false);
   });
   opener.disabled = false;
+}
+
+/** Space between the menu and the edge of the page [px]. */
+const margin = 8;
+
+/** Under the right end of its button, but not beyond the page's left edge. */
+function keepInPage(list: HTMLElement): void {
+  list.style.right = "0";
+  list.style.right = `${Math.min(0, list.getBoundingClientRect().left - margin)}px`;
 }
 
 function target(key: string, items: readonly HTMLButtonElement[], at: number): HTMLButtonElement | undefined {
