@@ -9,7 +9,11 @@ import process from "node:process";
 const TESTS = {
   geometry: ["tests/geometry/*.test.ts", "tests/published/runGeometry.test.ts", "tests/simulator/*.test.ts"],
   bends: ["tests/bends/*.test.ts", "tests/published/bends.test.ts", "tests/functions/bend*.test.ts"],
-  shop: ["tests/shop/*.test.ts", "tests/simulator/*.test.ts", "tests/drawing/drawShoe.test.ts"],
+  // The quick ones first: the random runs are only asked where they leave a mutant alive.
+  shop: [
+    ...["tests/shop/!(bendAgain).test.ts", "tests/drawing/drawShoe.test.ts"],
+    ...["tests/shop/bendAgain.test.ts", "tests/simulator/*.test.ts"],
+  ],
 };
 const room = process.env.MUTATION_ROOM ?? "bends";
 if (!(room in TESTS)) throw new Error(`MUTATION_ROOM must be ${Object.keys(TESTS).join(", ")}; got ${room}.`);
