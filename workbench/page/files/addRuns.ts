@@ -61,9 +61,10 @@ function add({ book }: Desk, text: string, source: string): Promise<MatchedRuns>
 /** Selects cells and brings them into view. */
 async function show(book: Book, cells: CellRange): Promise<void> {
   cells.select();
-  await book.services.get(ICommandService).executeCommand("sheet.command.scroll-to-cell", {
-    range: cells.native.getRange(),
-  });
+  const { startColumn, endRow, ...range } = cells.native.getRange();
+  // Their first cells, not the far end of the table; one row more, for the last is shown only in part.
+  const first = { ...range, startColumn, endColumn: startColumn, endRow: endRow + 1 };
+  await book.services.get(ICommandService).executeCommand("sheet.command.scroll-to-cell", { range: first });
 }
 
 async function summary({ book }: Desk, found: MatchedRuns): Promise<void> {
