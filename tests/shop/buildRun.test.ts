@@ -73,8 +73,7 @@ describe("pieces of a run", () => {
 });
 
 describe("without a shoe in the book", () => {
-  const large = (route: string): BuiltRun =>
-    buildRunWith(runOf(route, { raceway: "RMC", size: "4" }), readShoes(null));
+  const large = (route: string): BuiltRun => buildRunWith(runOf(route, { raceway: "RMC", size: "4" }), readShoes(null));
 
   test("straight conduit is built all the same, with a shoe that only stands in", () => {
     // Published: NEC chapter 9, table 2, other bends: 24 in. for 4; ANSI C80.1: outside diameter 4.500.
