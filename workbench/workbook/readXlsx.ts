@@ -24,6 +24,7 @@ export async function readXlsx(bytes: Uint8Array, functions: readonly string[]):
 async function openFile(bytes: Uint8Array): Promise<Workbook> {
   if (bytes.length > mostBytes)
     throw new Error(`The file is ${Math.round(bytes.length / 1e6)} MB; at most 52 MB are read.`);
+  if (isCompoundFile(bytes)) throw new Error("The file is locked with a password, or an .xls of the older kind.");
   try {
     return await readFile(bytes, { readStyles: true });
   } catch (error) {
@@ -32,6 +33,9 @@ async function openFile(bytes: Uint8Array): Promise<Workbook> {
     );
   }
 }
+
+/** Excel's older files, and newer ones under a password, begin so (MS-CFB, 2.2). */
+const isCompoundFile = (bytes: Uint8Array): boolean => [0xd0, 0xcf, 0x11, 0xe0].every((byte, at) => bytes[at] === byte);
 
 function contentOf(sheet: Sheet, functions: readonly string[]): SheetContent {
   const spilled = new Set<string>();
