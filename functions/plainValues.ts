@@ -9,15 +9,23 @@ export type Plain = string | number | boolean | null | CellFault;
  *
  * - an error, as an object or as the runtime's own error: a CellFault
  * - an entity (a card): its Value field, else its text
- * - an empty cell: null
+ * - an empty cell, or a range of one: null
  * - anything else that has a basic value: that
  */
 export function plainArgument(argument: unknown): unknown {
   if (!Array.isArray(argument)) return isPlain(argument) ? argument : plainObject(argument);
   const rows: unknown[] = argument;
-  if (rows.every(isPlainRow)) return rows;
-  return rows.map((row) => (Array.isArray(row) ? row.map(plainCell) : plainCell(row)));
+  const plain = rows.every(isPlainRow)
+    ? rows
+    : rows.map((row) => (Array.isArray(row) ? row.map(plainCell) : plainCell(row)));
+  return isEmptyCell(plain) ? null : plain;
 }
+
+/** True for a range of one empty cell: so comes a range that was left out before another argument. */
+const isEmptyCell = (rows: readonly unknown[]): boolean => {
+  const [row] = rows;
+  return rows.length === 1 && Array.isArray(row) && row.length === 1 && (row[0] === null || row[0] === "");
+};
 
 const isPlain = (value: unknown): boolean => typeof value !== "object" || value === null;
 

@@ -69,8 +69,12 @@ describe("the metadata that Excel reads", () => {
     expect(wrong.map(({ id }) => id)).toEqual([]);
   });
 
-  test("the bundle needs nothing but CustomFunctions", () => {
-    const source = readFileSync(join(root, "dist/functions.js"), "utf8");
+  test("the bundle needs nothing but CustomFunctions, and asks Office for its sets only where there is one", () => {
+    const bundle = readFileSync(join(root, "dist/functions.js"), "utf8");
+    const asked = bundle.match(/\bOffice\b[^;]*/g) ?? [];
+    expect(asked.length).toBeLessThanOrEqual(2);
+    expect(bundle).toMatch(/typeof Office\b/);
+    const source = bundle.replace(/\bOffice\.context\?\.requirements|\bOffice\.context\)/, "");
     expect(source).not.toMatch(/\b(document|window|Office|Excel|require|process|fetch|importScripts)\b\s*[.([]/);
   });
 });

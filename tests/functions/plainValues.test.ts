@@ -75,6 +75,17 @@ test("a range of plain cells is not copied; the rows of any other are new, the r
   expect(given[1]![0]).toBe(notAvailable);
 });
 
+test("a range of one empty cell is as good as left out", () => {
+  const run = ["up 36, east 60", "EMT", "1/2"] as const;
+  const empty = { type: "Empty", basicType: "Empty", basicValue: "" };
+  for (const blank of [null, "", empty]) {
+    expect(plainArgument([[blank]])).toBeNull();
+    expect(runLengthOf(...run, [[blank]])).toBe(runLengthOf(...run));
+  }
+  expect(plainArgument([[0]])).toEqual([[0]]);
+  expect(plainArgument([[null, null]])).toEqual([[null, null]]);
+});
+
 const double = (basicValue: number) => ({ type: "Double", basicType: "Double", basicValue });
 const text = (basicValue: string) => ({ type: "String", basicType: "String", basicValue });
 

@@ -60,7 +60,7 @@ test("arguments reach their place", () => {
 });
 
 test.each([
-  ["no header row", () => jobTakeoff([[""]]), "#VALUE!", "runs must have a header row; the range is empty."],
+  ["no header row", () => jobTakeoff([[""]]), "#VALUE!", "runs must be a range with a header row; got an empty cell."],
   ["no range", () => jobBends(omitted), "#VALUE!", "runs must be a range with a header row; got an empty cell."],
   ["an unknown column", () => jobTakeoff(runs, omitted, omitted, "Floor"), "#VALUE!", 'got "Floor".'],
   ["no item", () => jobTrace(runs, omitted), "#VALUE!", "item must be the name of an item of the take-off"],

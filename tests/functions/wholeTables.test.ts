@@ -113,6 +113,23 @@ test("a stick with 0 on hand is not taken and is told; the word buy stands for a
   expect(last).toEqual(["", "", "", "not read", "", "", "", expect.stringMatching(/^stock row 2: On hand is 0, so none is taken;/)]); // prettier-ignore
 });
 
+test.each(["Radius", "Deduct", "Springback", "Dial to", "Dial start", "Shortest tail", "Made for"])(
+  "%s of 0 in Shoes is an empty cell",
+  (column) => {
+    const schedule = (cell: unknown) =>
+      call("JOB.SCHEDULE", twoRuns(1), [["Raceway", "Size", column, "Notes"], ["EMT", "1/2", cell, 0]]); // prettier-ignore
+    expect(schedule(0)).toEqual(schedule(null));
+  },
+);
+
+test("straps of 0 are a finding that says the cell may be empty", () => {
+  const checks = (straps: unknown) =>
+    call("JOB.CHECKS", twoRuns(1).map((row, at) => [...row, at === 0 ? "Straps" : straps])) as string[][]; // prettier-ignore
+  expect(checks(0)[1]![3]).toMatch(/^0 straps are planned \(or the cell is empty\);/);
+  expect(checks(1)[1]![3]).toMatch(/^1 straps are planned; /);
+  expect(checks(null)[1]![1]).toBe("ok");
+});
+
 test("a price of 0 leaves the plan to the number of sticks", () => {
   const cuts = (price: unknown) =>
     call("JOB.CUTS", twoRuns(1), [["Raceway", "Size", "Length", "Price"], ["EMT", "1/2", 240, price]]); // prettier-ignore

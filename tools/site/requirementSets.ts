@@ -9,6 +9,14 @@ export interface UsedApi {
   version: string;
   /** Where it is used first: file and line. */
   at: string;
+  /** Only its type is written: nothing is called, a value of that shape is made. */
+  shapeOnly: boolean;
+}
+
+/** What the code uses, and the sets that it asks for at run time before it goes on. */
+export interface CodeSets {
+  apis: UsedApi[];
+  asked: Map<string, string>;
 }
 
 /** Custom functions have types of their own, which name no sets: what each needs, by Microsoft's history of the sets. */
@@ -18,7 +26,7 @@ const inFunctions: Readonly<Record<string, [set: string, version: string]>> = {
 };
 
 /** Every member of Office.js that the pane and the functions use. Reads the types of the whole program once. */
-export function usedApis(root: string): UsedApi[] {
+export function codeSets(root: string): CodeSets {
   const { config } = ts.readConfigFile(join(root, "tsconfig.json"), ts.sys.readFile);
   const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, root);
   const speaksOffice = /\b(Excel|Office|OfficeExtension|CustomFunctions)\b|\bbatch\(/;
@@ -29,11 +37,15 @@ export function usedApis(root: string): UsedApi[] {
   const program = ts.createProgram(ours, options);
   const checker = program.getTypeChecker();
   const used = new Map<string, UsedApi>();
+  const asked = new Map<string, string>();
   const note = (node: ts.Node, api: string, set: string, version: string) => {
     const file = node.getSourceFile();
     const { line } = file.getLineAndCharacterOfPosition(node.getStart());
+    const at = `${file.fileName.slice(root.length + 1)}:${line + 1}`;
     const key = `${api} ${set}`;
-    if (!used.has(key)) used.set(key, { api, set, version, at: `${file.fileName.slice(root.length + 1)}:${line + 1}` });
+    const shapeOnly = isInType(node);
+    const before = used.get(key);
+    if (!before || (before.shapeOnly && !shapeOnly)) used.set(key, { api, set, version, at, shapeOnly });
   };
   const visit = (node: ts.Node): void => {
     if (ts.isIdentifier(node)) {
@@ -41,11 +53,29 @@ export function usedApis(root: string): UsedApi[] {
       if (known && ts.isPropertyAccessExpression(node.parent)) note(node, node.parent.getText(), ...known);
       for (const [api, set, version] of setsOf(checker.getSymbolAtLocation(node))) note(node, api, set, version);
     }
+    // A pair in a list of needed sets, or the arguments of the question itself.
+    const texts = listOf(node)?.map((each) => (ts.isStringLiteral(each) ? each.text : ""));
+    if (texts?.length === 2 && /^(\w+Api|\w+Runtime)$/.test(texts[0]!)) {
+      const known = asked.get(texts[0]!);
+      if (!known || compareVersions(texts[1]!, known) > 0) asked.set(texts[0]!, texts[1]!);
+    }
     ts.forEachChild(node, visit);
   };
   for (const file of program.getSourceFiles()) if (ours.includes(file.fileName)) visit(file);
-  return [...used.values()].sort((one, other) => (`${one.set} ${one.api}` < `${other.set} ${other.api}` ? -1 : 1));
+  const apis = [...used.values()].sort((a, b) => (`${a.set} ${a.api}` < `${b.set} ${b.api}` ? -1 : 1));
+  return { apis, asked };
 }
+
+const listOf = (node: ts.Node): readonly ts.Expression[] | undefined =>
+  ts.isArrayLiteralExpression(node)
+    ? node.elements
+    : ts.isCallExpression(node) && /\bisSetSupported$/.test(node.expression.getText())
+      ? node.arguments
+      : undefined;
+
+/** True inside a type: types are gone when the code runs. */
+const isInType = (node: ts.Node): boolean =>
+  ts.isTypeNode(node) || (!ts.isStatement(node) && !ts.isSourceFile(node) && isInType(node.parent));
 
 /** The sets that the documentation of an Office.js symbol names: `[Api set: ExcelApi 1.9]`. */
 function setsOf(symbol: ts.Symbol | undefined): [api: string, set: string, version: string][] {

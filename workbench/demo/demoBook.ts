@@ -133,6 +133,6 @@ export const demoBook: DemoBook = {
     { ...table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]), table: "Prices" },
     { ...table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]), table: "Labor" },
     { ...table("Bench", demoBench, [{ width: 160 }, { width: 100 }]), table: "Bench" },
-    table("One bend", oneBendRows, [{ width: 400 }, { width: 110, format: "0.0000" }, { width: 380 }]),
+    table("One bend", oneBendRows, [{ width: 400 }, { width: 240, format: "0.0000" }, { width: 380 }]),
   ],
 };

@@ -84,4 +84,9 @@ export const oneBendRows: readonly (readonly DemoCell[])[] = [
   example("Conduit 3/4 EMT: outside diameter", 'CONDUIT.DATA("EMT","3/4","outside diameter")'),
   example("Nine #12 THHN in 1/2 EMT: part filled", 'CONDUIT.FILL("EMT","1/2","9 #12 THHN")'),
   example("Text to inches", `CONDUIT.LENGTH("3' 4-1/2""")`),
+  example(
+    "An offset on a card; in words where Excel has no cards",
+    'CONDUIT.BEND.CARD("east 24, offset 6 up at 30, ahead 36","EMT","1/2")',
+  ),
+  example("A run on a card; its length where Excel has no cards", 'CONDUIT.RUN.CARD("up 36, east 60","EMT","1/2")'),
 ];

@@ -24,7 +24,7 @@ export interface FunctionMetadata {
 /** The whole of functions.json. */
 export interface FunctionsMetadata {
   functions: FunctionMetadata[];
-  allowErrorForDataTypeAny?: boolean;
+  allowCustomDataForDataTypeAny?: boolean;
 }
 
 /** What the grid shows while a formula is typed: the list entry and the hint for each argument. */

@@ -1,4 +1,5 @@
 import { bends } from "./bends";
+import { cards } from "./cards";
 import { cuts } from "./cuts";
 import { jobs } from "./jobs";
 import { kicks } from "./kicks";
@@ -25,6 +26,7 @@ export const FAMILIES: readonly Family[] = [
   testBends,
   tables,
   runs,
+  cards,
   jobs,
   takeoff,
   cuts,

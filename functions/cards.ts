@@ -1,0 +1,123 @@
+import { readEdition } from "../src/raceway/edition";
+import { bendFacts, type BendFacts } from "../src/shop/bendFacts";
+import type { BuiltRun } from "../src/shop/buildRun";
+import { checkBuiltRun } from "../src/shop/checks";
+import { findingsText } from "../src/shop/findings";
+import { buildOneRun } from "../src/shop/oneRun";
+import { runBends, runDegrees, runLength } from "../src/shop/runTotals";
+import { formatLength } from "../src/units/length";
+import { toNumber } from "../src/units/number";
+import { optional } from "../src/units/optional";
+import { answer } from "./answer";
+import { card, inchesField, listField, numberField, scheduleField, showsCards, textField } from "./entity";
+
+/**
+ * One bend of a run on a card: marks, dial, gain, shrink and shoe as fields; without cards, the bend and its marks in words.
+ *
+ * An offset, a saddle or a sweep is one bend with several marks. Fields are Value, Kind, Marks, Line up, Hook, Angles,
+ * Dials, Gain, Shrink, Raceway, Size, Radius, Deduct, Springback and Source; =A1.Marks gives the marks of a card in A1,
+ * a number for each bend to make. Shrink is over the whole bend: of a three-bend saddle twice SADDLE.SHRINK. A bend that
+ * changes direction has none.
+ * Example: =CONDUIT.BEND.CARD("east 24, offset 6 up at 30, ahead 36","EMT","1/2") //=> offset 30°: 1' 10-1/4", 2' 10-1/4"
+ * Source: as RUN.MARKS; gain derived, 2R·tan(A/2) − R·A for each bend; shrink derived, along the corners less the advance less the gains.
+ * @customfunction BEND.CARD
+ * @helpurl https://raceway-ledger.example/help/bend.card.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [bend] which bend of the run, counted from 1; omitted: the first
+ * @returns {any} a card, or words where this Excel has no cards
+ */
+export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], bend?: any): any {
+  return answer([route, raceway, size, shoes, bend], (route, raceway, size, shoes, bend) => {
+    const which = optional(bend, (value) => toNumber(value, "bend", { min: 1, integer: true })) ?? 1;
+    const built = buildOneRun(route, raceway, size, shoes);
+    const facts = bendFacts(built, which);
+    return showsCards() ? cardOfBend(built, facts) : facts.words;
+  });
+}
+
+/**
+ * One run on a card: length, bends, degrees, cut lengths, check and shoe as fields; without cards, the developed length.
+ *
+ * Fields are Value (the developed length), Length, Cut lengths, Pieces, Bends, Degrees, Gain, Check, Route, Raceway, Size,
+ * Radius and Source; =A1.Degrees gives the degrees of a card in A1, =A1.[Cut lengths] a number for each piece.
+ * Example: =CONDUIT.RUN.CARD("up 36, east 60","EMT","1/2") //=> 94.2832
+ * Source: as RUN.LENGTH, RUN.BENDS, RUN.DEGREES, RUN.MARKS and RUN.CHECK.
+ * @customfunction RUN.CARD
+ * @helpurl https://raceway-ledger.example/help/run.card.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [edition] code edition for the check, 2020 or 2023; omitted: 2023
+ * @returns {any} a card, or the developed length [in] where this Excel has no cards
+ */
+export function runCard(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): any {
+  return answer([route, raceway, size, shoes, edition], (route, raceway, size, shoes, edition) => {
+    const codeEdition = readEdition(edition);
+    const built = buildOneRun(route, raceway, size, shoes);
+    if (!showsCards()) return runLength(built);
+    return cardOfRun(built, findingsText(checkBuiltRun(built, codeEdition)));
+  });
+}
+
+function cardOfBend(built: BuiltRun, { words, kind, rows, gain, shrink }: BendFacts): Excel.EntityCellValue {
+  return card(words, textField(words), `${kind}, ${built.run.raceway} ${built.run.size}`, [
+    {
+      title: "At the bench",
+      fields: {
+        Marks: listField(rows.map(({ Mark }) => inchesField(Number(Mark)))),
+        "Line up": listField(rows.map((row) => scheduleField(row["Line up"]))),
+        Hook: listField(rows.map(({ Hook }) => scheduleField(Hook))),
+        Angles: listField(rows.map(({ Angle }) => scheduleField(Angle))),
+        Dials: listField(rows.map(({ Dial }) => scheduleField(Dial))),
+      },
+    },
+    {
+      title: "The bend",
+      fields: {
+        Kind: textField(kind),
+        Gain: inchesField(gain),
+        Shrink: shrink === undefined ? undefined : inchesField(shrink),
+      },
+    },
+    shoeSection(built, { Deduct: built.shoe.deduct, Springback: built.shoe.springback }),
+  ]);
+}
+
+function cardOfRun(built: BuiltRun, check: string): Excel.EntityCellValue {
+  const { run, pulls } = built;
+  const pieces = pulls.flatMap((pull) => pull.pieces);
+  const length = runLength(built);
+  const legs = pulls.flatMap(({ parts }) => parts.legs).reduce((sum, leg) => sum + leg, 0);
+  const shown = formatLength(length);
+  return card(shown, inchesField(length), `${run.raceway} ${run.size}, ${shown}`, [
+    {
+      title: "The run",
+      fields: {
+        Length: textField(shown),
+        "Cut lengths": listField(pieces.map(({ cutLength }) => inchesField(cutLength))),
+        Pieces: numberField(pieces.length),
+        Bends: numberField(runBends(built)),
+        Degrees: numberField(runDegrees(built)),
+        Gain: inchesField(legs - length),
+        Check: textField(check),
+        Route: textField(run.route),
+      },
+    },
+    shoeSection(built),
+  ]);
+}
+
+const shoeSection = ({ run, shoe }: BuiltRun, more: Readonly<Record<string, number>> = {}) => ({
+  title: "Conduit and shoe",
+  fields: {
+    Raceway: textField(run.raceway),
+    Size: textField(run.size),
+    Radius: inchesField(shoe.radius),
+    ...Object.fromEntries(Object.entries(more).map(([name, value]) => [name, numberField(value)])),
+    Source: textField(shoe.source),
+  },
+});
