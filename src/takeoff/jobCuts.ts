@@ -1,4 +1,3 @@
-import { roundUpToSteps, toSteps } from "../cutting/grid";
 import { planCuts } from "../cutting/solve";
 import { DEFAULT_STEPS } from "../cutting/work";
 import { readRuns } from "../shop/runsTable";
@@ -6,11 +5,11 @@ import { readShoes } from "../shop/shoeBook";
 import { zeroQuantities } from "../shop/zeroQuantity";
 import { isUserError } from "../units/errors";
 import { CutLabels } from "./cutLabels";
-import { gridFor } from "./cutGrid";
-import { cutLots, lotPieces, type CutLot } from "./cutLots";
+import { cutLots, type CutLot } from "./cutLots";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
-import { isPriced, readStock, stocksOf } from "./cutStock";
+import { readStock } from "./cutStock";
 import { jobWork } from "./jobWork";
+import { lotRequest } from "./lotRequest";
 import { notRead } from "./notRead";
 import { readRules, type RuleBook } from "./rules";
 import { readSaw, type Saw } from "./saw";
@@ -78,13 +77,8 @@ function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): Lot
 }
 
 function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
-  const grid = gridFor([...lot.sticks.map(({ length }) => length), saw.kerf]);
-  const pieces = lotPieces(lot.works, grid, rules);
-  const keep = roundUpToSteps(saw.keep, grid);
-  const plan = planCuts(
-    { pieces, stocks: stocksOf(lot.sticks, grid), grid, kerf: toSteps(saw.kerf, grid, "kerf"), minimumOffcut: keep },
-    { steps },
-  );
-  const rows = cutSheet(plan, { grid, keep, priced: isPriced(lot.sticks), labels: new CutLabels(pieces) });
+  const { request, pieces, view } = lotRequest(lot, saw, rules);
+  const plan = planCuts(request, { steps });
+  const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
   return { rows, steps: plan.steps };
 }

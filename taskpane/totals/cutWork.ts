@@ -1,15 +1,17 @@
-import { stepsToInches, toSteps } from "../../src/cutting/grid";
+import { stepsToInches } from "../../src/cutting/grid";
 import { planCutsInSteps } from "../../src/cutting/solve";
 import { DEFAULT_STEPS } from "../../src/cutting/work";
 import type { CutStick } from "../../src/drawing/drawCuts";
 import { readRuns } from "../../src/shop/runsTable";
 import { readShoes } from "../../src/shop/shoeBook";
-import { gridFor } from "../../src/takeoff/cutGrid";
+import { zeroQuantities } from "../../src/shop/zeroQuantity";
 import { CutLabels } from "../../src/takeoff/cutLabels";
-import { cutLots, lotPieces, type CutLot } from "../../src/takeoff/cutLots";
+import { cutLots, type CutLot } from "../../src/takeoff/cutLots";
 import { cutSheet } from "../../src/takeoff/cutSheet";
-import { isPriced, readStock, stocksOf } from "../../src/takeoff/cutStock";
+import { readStock } from "../../src/takeoff/cutStock";
 import { jobWork } from "../../src/takeoff/jobWork";
+import { lotRequest } from "../../src/takeoff/lotRequest";
+import { notRead } from "../../src/takeoff/notRead";
 import { readRules, type RuleBook } from "../../src/takeoff/rules";
 import { readSaw, type Saw } from "../../src/takeoff/saw";
 import { attempt } from "../components/attempt";
@@ -61,7 +63,8 @@ export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSo
   const book = readShoes(shoes);
   const sticks = readStock(stock);
   const saw = readSaw(undefined, undefined, rules);
-  const job = jobWork(readRuns(runs), book, rules);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, book, rules);
   const lots = cutLots(job.works, sticks.sticksFor);
   const plans: LotPlan[] = [];
   for (const lot of lots) {
@@ -77,8 +80,8 @@ export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSo
   }
   const problems = [
     ...job.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
-    ...book.problems.map(({ message }) => message),
-    ...sticks.problems,
+    ...notRead(book, sticks),
+    ...zeroQuantities(rows),
   ];
   return { lots: plans, problems };
 }
@@ -86,14 +89,9 @@ export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSo
 function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<number, LotPlan> {
   const title = `${lot.raceway} ${lot.size}`;
   const none: LotPlan = { title, proof: "", note: "", proven: false, kerf: saw.kerf, sticks: [], problem: "" };
-  const asked = attempt(() => {
-    const grid = gridFor([...lot.sticks.map(({ length }) => length), saw.kerf]);
-    const keep = Math.ceil(saw.keep * toSteps(1, grid, "inch"));
-    return { grid, keep, pieces: lotPieces(lot.works, grid, rules), kerf: toSteps(saw.kerf, grid, "kerf") };
-  });
+  const asked = attempt(() => lotRequest(lot, saw, rules));
   if (!asked.value) return { ...none, problem: asked.problem };
-  const { grid, keep, pieces, kerf } = asked.value;
-  const request = { pieces, stocks: stocksOf(lot.sticks, grid), grid, kerf, minimumOffcut: keep };
+  const { request, pieces, view } = asked.value;
   const begun = attempt(() => planCutsInSteps(request, { steps: 10 * DEFAULT_STEPS }));
   if (!begun.value) return { ...none, problem: begun.problem };
   const search = begun.value;
@@ -104,10 +102,9 @@ function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<numb
   }
   if (!step.value) return { ...none, problem: step.problem };
   const plan = step.value.value;
-  const view = { grid, keep, priced: isPriced(lot.sticks) };
   const [proof] = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
   const labels = new CutLabels(pieces);
-  const inches = (steps: number) => stepsToInches(steps, grid);
+  const inches = (steps: number) => stepsToInches(steps, view.grid);
   const sticks = plan.patterns.map(({ stock, count, cuts, remnant }): PlannedStick => {
     const words = cuts.map((cut) => labels.take(cut.length, cut.count * count));
     return {
