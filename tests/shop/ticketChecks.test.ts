@@ -139,6 +139,12 @@ describe("what a later piece starts with", () => {
       [0, undefined],
       [1, undefined],
     ]);
+    // Nor to a bend before a box.
+    expect(ticketsFor("up 30, east 40, box, south 160, up 30").map(({ join }) => join)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   test("a bend of several says which; a plain one beside another has its own word", () => {
