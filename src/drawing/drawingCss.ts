@@ -18,6 +18,17 @@ export const LINE_WIDTHS: Readonly<Record<LineStyle, number>> = {
   highlight: 5,
 };
 
+/** Dashes and gaps of the lines that have them. */
+export const DASHES: Readonly<Partial<Record<LineStyle, readonly number[]>>> = {
+  ghost: [5, 3],
+  centerline: [9, 3, 2, 3],
+  surface: [2, 2],
+};
+
+const dashRules = Object.entries(DASHES)
+  .map(([style, dashes]) => `.rl-drawing .rl-${style} { stroke-dasharray: ${dashes.join(" ")}; }`)
+  .join("\n");
+
 /**
  * How the parts of a drawing look. Everything is drawn in the text color of the page around it, so that it follows
  * light, dark and high-contrast themes and prints black on white; parts differ by width, dash and fill.
@@ -33,11 +44,9 @@ export const DRAWING_CSS = `
 .rl-drawing text.rl-strong { font-weight: 600; }
 .rl-drawing .rl-conduit { fill: var(--rl-tint, none); }
 .rl-drawing .rl-conduit-thin { stroke-linecap: round; }
-.rl-drawing .rl-ghost { stroke-dasharray: 5 3; }
 .rl-drawing .rl-halo { stroke: var(--rl-page, transparent); }
-.rl-drawing .rl-centerline { stroke-dasharray: 9 3 2 3; }
 .rl-drawing .rl-solid { fill: currentColor; stroke: none; }
 .rl-drawing .rl-mark { stroke: var(--rl-accent, currentColor); }
-.rl-drawing .rl-surface { stroke-dasharray: 2 2; }
 .rl-drawing .rl-highlight { stroke: var(--rl-accent, currentColor); stroke-opacity: 0.6; }
+${dashRules}
 `.trim();

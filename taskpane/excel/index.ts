@@ -6,7 +6,7 @@
  * getHeaderRowRange, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
  * select, format.font.bold, format.autofitColumns, dataValidation.rule. For a sheet to be printed also
  * format.columnWidth, format.wrapText, format.font.size and, where there are any, worksheet.horizontalPageBreaks and
- * worksheet.pageLayout.setPrintMargins.
+ * worksheet.pageLayout.setPrintMargins and setPrintTitleRows.
  */
 export * from "./addRows";
 export * from "./addSheet";

@@ -15,11 +15,13 @@ export interface PrintSheet {
   /** Width of each column [pt]. */
   widths: number[];
   bold: Area[];
-  /** Areas with larger letters [pt]. */
-  large: (Area & { size: number })[];
+  /** Areas with larger or smaller letters [pt]. */
+  sized: (Area & { size: number })[];
   /** Areas whose text goes on in further lines of its cell. */
   wrapped: Area[];
   pageStarts: number[];
+  /** How many rows stand at the head of every page. */
+  titleRows: number;
 }
 
 /** Margins of a printed sheet [pt]: half an inch, which printers reach on A4 and Letter. */
@@ -31,9 +33,10 @@ export function addPrintSheet({
   cells,
   widths,
   bold,
-  large,
+  sized,
   wrapped,
   pageStarts,
+  titleRows,
 }: PrintSheet): Promise<void> {
   return batch(async (context) => {
     const sheet = context.workbook.worksheets.add(name);
@@ -47,18 +50,19 @@ export function addPrintSheet({
         at({ row: 0, column, rows: cells.length, columns: 1 }).format.columnWidth = width;
       }),
     );
-    ifThere(() => large.forEach((area) => (at(area).format.font.size = area.size)));
+    ifThere(() => sized.forEach((area) => (at(area).format.font.size = area.size)));
     ifThere(() => wrapped.forEach((area) => (at(area).format.wrapText = true)));
-    ifThere(() => layOut(sheet, pageStarts));
+    ifThere(() => layOut(sheet, pageStarts, titleRows));
     sheet.activate();
     await context.sync();
   });
 }
 
-/** Page breaks and margins, where this Excel has them (ExcelApi 1.9). */
-function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[]): void {
+/** Page breaks, margins and the heads of pages, where this Excel has them (ExcelApi 1.9). */
+function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[], titleRows: number): void {
   if (globalThis.Office?.context?.requirements?.isSetSupported("ExcelApi", "1.9") === false) return;
-  for (const row of pageStarts) if (row > 0) sheet.horizontalPageBreaks.add(`A${row + 1}`);
+  for (const row of pageStarts) sheet.horizontalPageBreaks.add(`A${row + 1}`);
+  sheet.pageLayout.setPrintTitleRows(`$1:$${titleRows}`);
   sheet.pageLayout.setPrintMargins("Points", { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN });
 }
 

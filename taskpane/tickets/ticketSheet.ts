@@ -15,7 +15,9 @@ export function ticketSheet(tickets: readonly Ticket[], style: LengthStyle, shee
     cells: lines.map(({ cells }) => TICKET_COLUMNS.map((_, column) => cells[column]?.text ?? "")),
     widths: [...TICKET_COLUMNS],
     bold: looks.filter(({ look }) => look.bold).map(({ area }) => area),
-    large: looks.filter(({ look }) => look.size > LETTERS.plain.size).map(({ area, look }) => ({ ...area, ...look })),
+    sized: looks
+      .filter(({ look }) => look.size !== LETTERS.plain.size)
+      .map(({ area, look: { size } }) => ({ ...area, size })),
     wrapped: looks.filter(({ look }) => look.wrap).map(({ area }) => area),
     pageStarts: [...pageStarts],
     titleRows: titleLines,

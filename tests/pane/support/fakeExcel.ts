@@ -81,7 +81,7 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
     {
       activate: () => context.later(() => (context.book.active = sheet())),
       horizontalPageBreaks: { add: (cell: string) => context.later(() => sheet().pageBreaks.push(cell)) },
-      pageLayout: { setPrintMargins: () => undefined },
+      pageLayout: { setPrintMargins: () => undefined, setPrintTitleRows: () => undefined },
       getRangeByIndexes: range,
       getRange: (address: string) => {
         const [, letter = "A", number = "1"] = /^([A-Z])(\d+)$/.exec(address) ?? [];
