@@ -1,11 +1,12 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { blockAddress, columnName } from "./address";
 import { toFileFormula } from "./fileFormula";
+import { ownSizes } from "./pictures";
 import type { ContentTable, SheetContent } from "./sheetContent";
 
 /**
  * Adds to a written file what the file library leaves out: errors cached as errors, formulas that a table repeats in
- * new rows, formats for rows to come, and no warning triangles on sizes, which are numbers kept as text.
+ * new rows, formats for rows to come, pictures of their own size, and no warning triangles on sizes, which are numbers kept as text.
  */
 export function finishFile(file: Uint8Array, sheets: readonly SheetContent[], namespace: string): Uint8Array {
   const parts = unzipSync(file);
@@ -21,6 +22,8 @@ export function finishFile(file: Uint8Array, sheets: readonly SheetContent[], na
     edit(`xl/worksheets/sheet${index + 1}.xml`, (xml) =>
       withoutWarnings(formatWholeColumns(errorsAsErrors(xml), sheet), sheet),
     );
+    const { pictures = [] } = sheet;
+    if (pictures.length > 0) edit(`xl/drawings/drawing${index + 1}.xml`, (xml) => ownSizes(xml, pictures));
     for (const table of sheet.tables) {
       tableNumber += 1;
       edit(`xl/tables/table${tableNumber}.xml`, (xml) => repeatFormulas(xml, sheet, table, namespace));

@@ -17,10 +17,10 @@ const names = Object.fromEntries([...TABLES, ...RESULTS].map((name) => [name, na
 
 /** The workbook of a job: what people fill in, and result sheets of one live formula each. */
 export function jobContent(runs: RunList): SheetContent[] {
-  const shoes = newTable("Shoes", "Shoes", names).cells;
+  const asSetUp = (table: "Shoes" | "Bench") => valueCells(newTable(table, table, names).cells);
   return [
     tableSheet("Runs", runsCells(runs)),
-    tableSheet("Shoes", valueCells(shoes)),
+    tableSheet("Shoes", asSetUp("Shoes")),
     tableSheet("Stock", valueCells([["Raceway", "Size", "Length", "On hand", "Price"], ...stockRows(runs)])),
     tableSheet(
       "Prices",
@@ -36,6 +36,7 @@ export function jobContent(runs: RunList): SheetContent[] {
         [null, null],
       ]),
     ),
+    tableSheet("Bench", asSetUp("Bench")),
     ...RESULTS.map((result): SheetContent => {
       const { formula } = newResult(result, result, names);
       return { ...empty(result), cells: [[{ value: null, formula }]], tabColor: "5B4A1F" };

@@ -1,5 +1,6 @@
 import {
   BooleanNumber,
+  BorderStyleTypes,
   HorizontalAlign,
   type IStyleData,
   type Nullable,
@@ -12,6 +13,9 @@ import type { Look } from "./sheetContent";
 const toAlign = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
 const aligns = ["left", "center", "right"] as const;
 
+/** A workbook's letters where nothing else is said; their height in points. */
+export const usualFont = { name: "Calibri", size: 11 };
+
 /** The grid's style as a look; undefined for a plain one. */
 export function lookOfStyle(style: Nullable<IStyleData>): Look | undefined {
   if (!style) return undefined;
@@ -21,6 +25,8 @@ export function lookOfStyle(style: Nullable<IStyleData>): Look | undefined {
     italic: style.it === BooleanNumber.TRUE || undefined,
     wrap: style.tb === WrapStrategy.WRAP || undefined,
     align: aligns.find((name) => toAlign[name] === style.ht),
+    size: style.fs ?? undefined,
+    underline: style.bd?.b ? true : undefined,
     color: hex(style.cl?.rgb),
     fill: hex(style.bg?.rgb),
   });
@@ -34,6 +40,8 @@ export function styleOfLook(look: Look): IStyleData {
     ...(look.italic && { it: BooleanNumber.TRUE }),
     ...(look.wrap && { tb: WrapStrategy.WRAP }),
     ...(look.align && { ht: toAlign[look.align] }),
+    ...(look.size && { fs: look.size }),
+    ...(look.underline && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: "#000000" } } } }),
     ...(look.color && { cl: { rgb: `#${look.color}` } }),
     ...(look.fill && { bg: { rgb: `#${look.fill}` } }),
   };
@@ -44,12 +52,19 @@ export function fileStyle(look: Look): CellStyle {
   return {
     ...(look.format && { numFmt: look.format }),
     font: {
+      ...usualFont,
       ...(look.bold && { bold: true }),
       ...(look.italic && { italic: true }),
+      ...(look.size && { size: look.size }),
       ...(look.color && { color: { rgb: look.color } }),
     },
+    ...(look.underline && { border: { bottom: { style: "thin", color: { rgb: "000000" } } } }),
     ...(look.fill && { fill: { type: "pattern", pattern: "solid", fgColor: { rgb: look.fill } } }),
-    alignment: { vertical: "top", ...(look.align && { horizontal: look.align }), ...(look.wrap && { wrapText: true }) },
+    alignment: {
+      vertical: look.middle ? "center" : "top",
+      ...(look.align && { horizontal: look.align }),
+      ...(look.wrap && { wrapText: true }),
+    },
   };
 }
 
@@ -62,6 +77,9 @@ export function lookOfFile(style: CellStyle | undefined): Look | undefined {
     italic: style.font?.italic || undefined,
     wrap: style.alignment?.wrapText || undefined,
     align: aligns.find((name) => name === align),
+    size: style.font?.size === usualFont.size ? undefined : style.font?.size,
+    middle: style.alignment?.vertical === "center" || undefined,
+    underline: style.border?.bottom?.style === "thin" || undefined,
     color: hex(style.font?.color?.rgb),
     fill: style.fill?.type === "pattern" && style.fill.pattern === "solid" ? hex(style.fill.fgColor?.rgb) : undefined,
   });

@@ -7,16 +7,21 @@ import { openData } from "./openData";
 import { plainNames, plainSheet, toFileLambda } from "./plainSheet";
 import type { RunList } from "./runsFromCsv";
 import type { ContentCell, SheetContent } from "./sheetContent";
+import { ticketSheets, type TicketWishes } from "./ticketSheets";
 import { writeXlsx } from "./writeXlsx";
 
-export interface WorkbookWishes {
+export interface WorkbookWishes extends TicketWishes {
   title: string;
   /** The add-in's results as values, and a sheet of bends by built-in functions. */
   plain?: boolean;
 }
 
 /** Makes a job's workbook: works every formula out in the engine and writes the results beside the formulas. */
-export async function makeWorkbook(runs: RunList, functions: FunctionSet, { title, plain = false }: WorkbookWishes) {
+export async function makeWorkbook(
+  runs: RunList,
+  functions: FunctionSet,
+  { title, plain = false, ...tickets }: WorkbookWishes,
+) {
   const { book, close } = openHeadless(
     functions,
     openData(plain ? [...jobContent(runs), plainSheet()] : jobContent(runs)),
@@ -31,7 +36,8 @@ export async function makeWorkbook(runs: RunList, functions: FunctionSet, { titl
       0,
     );
     const tables = sheets.map(({ name, cells }) => [name, cells.map((row) => row.map(shownValue))] as const);
-    return { tables, bytes: await writeXlsx(sheets, { title, namespace: functions.namespace, names }), rows };
+    const all = [...sheets, ...(await ticketSheets(sheets, tickets))];
+    return { tables, bytes: await writeXlsx(all, { title, namespace: functions.namespace, names }), rows };
   } finally {
     close();
   }

@@ -7,6 +7,12 @@ export interface Look {
   italic?: boolean;
   wrap?: boolean;
   align?: "left" | "center" | "right";
+  /** Height of the letters [pt], where it is not the workbook's own. */
+  size?: number;
+  /** Text in the middle of the row's height; at its top where this is not said. The page shows all text so. */
+  middle?: boolean;
+  /** A thin line under the cell. */
+  underline?: boolean;
   /** Colors as RRGGBB. */
   color?: string;
   fill?: string;
@@ -41,6 +47,18 @@ export interface Choices {
   range: Block;
 }
 
+/** A picture over a sheet: it hangs from the top left corner of a cell in the first column. */
+export interface Picture {
+  png: Uint8Array;
+  row: number;
+  /** [pt] */
+  width: number;
+  height: number;
+  /** What it shows, for those who cannot see it. */
+  title: string;
+  description: string;
+}
+
 /** One sheet, on its way to a file or from one. */
 export interface SheetContent {
   name: string;
@@ -48,6 +66,11 @@ export interface SheetContent {
   columns: { width?: number; look?: Look }[];
   /** Lines of text each row shows, where it is more than the program that opens the file would find out. */
   rowLines?: number[];
+  /** Height of each row [pt], where the sheet lays its rows out itself. */
+  rowHeights?: readonly number[];
+  /** Printed upright, at its own size, with pages that begin at these rows. */
+  pageStarts?: readonly number[];
+  pictures?: Picture[];
   frozenRows: number;
   frozenColumns: number;
   tabColor?: string;

@@ -1,9 +1,10 @@
 import { type Cell, type CellStyle, type WriteSheet, writeXlsx as writeFile } from "hucre/xlsx";
 import type { CellValue } from "../engine";
-import { blockAddress } from "./address";
+import { blockAddress, columnName } from "./address";
 import { toFileFormula } from "./fileFormula";
 import { finishFile } from "./finishFile";
-import { fileStyle } from "./looks";
+import { fileStyle, usualFont } from "./looks";
+import { fileImage } from "./pictures";
 import type { ContentCell, Look, SheetContent } from "./sheetContent";
 
 /** What is written about the workbook itself. */
@@ -25,7 +26,7 @@ export async function writeXlsx(
     sheets: sheets.map((sheet) => fileSheet(sheet, namespace)),
     properties,
     namedRanges: names.map(({ name, formula }) => ({ name, range: formula })),
-    defaultFont: { name: "Calibri", size: 11 },
+    defaultFont: usualFont,
   });
   return finishFile(file, sheets, namespace);
 }
@@ -44,9 +45,7 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
       width: charactersWide(width ?? 100),
       ...(look && { style: fileStyle(look) }),
     })),
-    rowDefs: new Map(
-      (sheet.rowLines ?? []).flatMap((lines, at) => (lines > 1 ? [[at, { height: lines * lineHeight }]] : [])),
-    ),
+    rowDefs: rowDefs(sheet),
     freezePane: { rows: sheet.frozenRows, columns: sheet.frozenColumns },
     tables: sheet.tables.map(({ name, range, headers }) => ({
       name,
@@ -61,22 +60,41 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
       showErrorMessage: false,
     })),
     pageSetup: printSettings(sheet),
+    // A break in the file stands after a row.
+    rowBreaks: sheet.pageStarts?.map((row) => row - 1),
+    images: sheet.pictures?.map(fileImage),
     headerFooter: { oddFooter: "&L&F  &A&RPage &P of &N" },
-    ...(sheet.tabColor && { view: { tabColor: { rgb: sheet.tabColor } } }),
+    view: {
+      ...(sheet.tabColor && { tabColor: { rgb: sheet.tabColor } }),
+      // A sheet laid out as pages looks like one.
+      ...(sheet.pageStarts && { showGridLines: false }),
+    },
   };
 }
 
 /** Height of a line of text [pt]. */
 const lineHeight = 15;
 
-/** Landscape, as wide as one page, the heading rows on every page. */
+function rowDefs({ rowLines = [], rowHeights }: SheetContent): WriteSheet["rowDefs"] {
+  const heights = rowHeights ?? rowLines.map((lines) => (lines > 1 ? lines * lineHeight : undefined));
+  return new Map(heights.flatMap((height, at) => (height === undefined ? [] : [[at, { height }]])));
+}
+
+const margins = { top: 0.5, bottom: 0.6, left: 0.4, right: 0.4, header: 0.3, footer: 0.3 };
+
+const fitted = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 } as const;
+
+/** Excel passes over page breaks where it fits a sheet to pages, so that a sheet with breaks keeps its own size. */
+function asLaidOut({ cells, columns }: SheetContent) {
+  const printArea = `$A$1:$${columnName(columns.length - 1)}$${cells.length}`;
+  return { orientation: "portrait", printArea } as const;
+}
+
+/** The heading rows on every page; landscape and as wide as one page, where the sheet has no pages of its own. */
 function printSettings(sheet: SheetContent): WriteSheet["pageSetup"] {
   return {
-    orientation: "landscape",
-    fitToPage: true,
-    fitToWidth: 1,
-    fitToHeight: 0,
-    margins: { top: 0.5, bottom: 0.6, left: 0.4, right: 0.4, header: 0.3, footer: 0.3 },
+    ...(sheet.pageStarts ? asLaidOut(sheet) : fitted),
+    margins,
     ...(sheet.frozenRows > 0 && { printTitlesRow: `$1:$${sheet.frozenRows}` }),
   };
 }
