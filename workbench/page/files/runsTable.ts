@@ -36,7 +36,7 @@ export function findRunsTable(book: Book): RunsTable {
   const formulas = written.at(-1)!.map((formula, at) => (isWorked({ formulas: written, values }, at) ? formula : ""));
   const worked = formulas.map((formula) => formula !== "");
   const places = columnPlaces(headers, RUN_COLUMNS);
-  if (worked[places.get("Run")!] || worked[places.get("Route")!]) throw new Error(words.runs.linked(table.name));
+  if (worked[places.get("Route")!]) throw new Error(words.runs.linked(table.name));
   const names = values.map((row) => String(row[places.get("Run")!] ?? ""));
   return { headers, worked, names, append: (rows) => append(book, sheet, table, formulas, rows) };
 }
