@@ -37,7 +37,7 @@ export function setupTable(rows: readonly RunRow[], shoes: ShoeBook, bench: Benc
     if ("problem" in row) return [problemLine(row.name, row.problem)];
     try {
       const built = buildRunWith(row.run, shoes);
-      const pieces = built.pulls.flatMap((pull) => pull.pieces).filter((piece) => piece.bends.length > 0);
+      const pieces = built.pulls.flatMap((pull) => pull.pieces);
       return pieces.flatMap((piece) => pieceLines(built, piece, bench));
     } catch (error) {
       if (!isUserError(error)) throw error;
@@ -56,9 +56,7 @@ const problemLine = (name: string, message: string): SetupRow => [
 function pieceLines(built: BuiltRun, piece: Piece, bench: Bench): SetupRow[] {
   const { strokes, setup } = benchStrokes(piece, built.shoe, bench);
   return strokes.map(({ index, lineUp, hook, roll }, place) => {
-    const bend = piece.bends[index];
-    const step = setup.steps[place];
-    if (!bend || !step) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
+    const [bend, step] = [piece.bends[index]!, setup.steps[place]!];
     const { above, below, beside, behind, ahead } = step.room;
     return [
       built.run.name,

@@ -105,8 +105,14 @@ describe("dividePull", () => {
     ];
     expect(dividePull(290, 100, zones, 6)).toEqual({ joints: [55, 155, 255] });
     // Told from the other end, the first piece is the short one.
-    const mirrored = zones.map(({ from, to }) => ({ from: 290 - to, to: 290 - from })).reverse();
-    expect(dividePull(290, 100, mirrored, 6)).toEqual({ joints: [35, 135, 235] });
+    const mirror = (all: readonly JoinZone[]) =>
+      all.map(({ from, to }) => ({ from: 290 - to, to: 290 - from })).reverse();
+    const [first, middle, last] = mirror(zones);
+    expect(dividePull(290, 100, [first!, middle!, last!], 6)).toEqual({ joints: [35, 135, 235] });
+    // Of two zones that can be reached, the one that makes the longer piece.
+    const parted = [first!, { from: 110, to: 115 }, { from: 125, to: 150 }, last!];
+    expect(dividePull(290, 100, parted, 6)).toEqual({ joints: [35, 135, 235] });
+    expect(dividePull(290, 100, mirror(parted), 6)).toEqual({ joints: [55, 155, 255] });
   });
 
   test("couplings stand in the zones, pieces fit the stick, and no division has fewer pieces", () => {

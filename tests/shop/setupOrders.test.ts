@@ -117,6 +117,13 @@ describe("the table of a searched order", () => {
       [2, "datum", "arrow"],
       [3, "far", "arrow"],
     ]);
+    // Hooked as in the schedule, it keeps the star: here the third bend, as the third of three in one plane.
+    const star = rowsOf("south 9, east 15, north 44, west 27", LOW);
+    expect(star.map((row) => [row["Hook"], row["Line up"]])).toEqual([
+      ["datum", "arrow"],
+      ["datum", "arrow"],
+      ["far", "star"],
+    ]);
     // By hand: straights of 22 and 5 and an arc of 2π before it; the arrow stands 0.647 before the bend.
     expect(rows[1]!["Mark"]).toBeCloseTo(22 + 2 * Math.PI + 5 - 0.647, 9);
   });

@@ -1,4 +1,5 @@
 /** A cell that holds 0, which may be an empty one, and a cell that holds an error. */
+import { readBench } from "../../src/shop/bench";
 import { checkJob } from "../../src/shop/checks";
 import { readRuns, type RunRow } from "../../src/shop/runsTable";
 import { scheduleRuns } from "../../src/shop/schedule";
@@ -86,4 +87,14 @@ test("a run whose name is an error is told by its row, as one that cannot be rea
     rowNumber: 3,
     name: "row 3",
   });
+});
+
+test("a bench with a value of 0 has it; one that is an error is told with its row", () => {
+  const bench = (value: unknown) =>
+    readBench([
+      ["Setting", "Value"],
+      ["Table drop", value],
+    ]);
+  expect(bench(0).tableDrop).toBe(0);
+  expect(() => bench(new CellFault("#REF!"))).toThrow("bench row 2: Value holds the error #REF!.");
 });
