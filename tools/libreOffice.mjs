@@ -53,11 +53,15 @@ async function differences(file, folder, recalculate) {
   for (const sheet of book.worksheets) {
     const rows = shown.get(sheet.name) ?? [];
     if (sheet.getCell("A1").formula) continue;
-    sheet.eachRow((row, number) =>
+    // Rows without a word are not told.
+    const filled = (sheet.getRows(1, sheet.rowCount) ?? []).filter((row) =>
+      row.values.some((value) => written(value) !== ""),
+    );
+    filled.forEach((row, place) =>
       row.eachCell((cell, column) => {
         if (cell.formula && cell.value.result?.error) return;
         const want = written(cell.value);
-        const got = rows[number - 1]?.[column - 1] ?? "";
+        const got = rows[place]?.[column - 1] ?? "";
         const same = typeof want === "number" ? Math.abs(Number(got) - want) <= 1e-12 * Math.abs(want) : got === want;
         compared += 1;
         if (!same) different.push(`${sheet.name}!${cell.address}: written ${want}, LibreOffice shows ${got}`);

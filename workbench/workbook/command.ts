@@ -53,8 +53,9 @@ export async function main(
 
 /** Tells how far the pictures are, once a second while there are more to draw. */
 function tellSometimes(): (drawn: number, of: number) => void {
-  let told = Date.now();
+  let told: number | undefined;
   return (drawn, of) => {
+    told ??= Date.now();
     if (Date.now() - told < 1000 || drawn === of) return;
     told = Date.now();
     process.stderr.write(`  ${drawn} of ${of} pictures drawn\n`);
