@@ -1,4 +1,5 @@
 import "./page.css";
+import "./files/files.css";
 import { demoBook } from "../demo/demoBook";
 import { buildDemo } from "../demo/buildDemo";
 import type { Book } from "../engine";
