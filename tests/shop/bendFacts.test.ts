@@ -52,6 +52,11 @@ test("bends are counted through boxes and pieces; the piece is named where there
   expect(facts(route, 1).words).toBe(`stub-up 90°: 2' 1-3/8" on piece 1`);
   expect(facts(route, 2).words).toBe(`stub-up 90°: 1' 8-3/8" on piece 2`);
   expect(facts(route, 2).rows).toMatchObject([{ Piece: 2, Bend: 1 }]);
+  expect(facts("up 60, east 90, north 50", 2).words).toMatch(/^90 90°: .* on piece 2$/);
+  // An offset is the second bend, with the second and third lines; the third bend has the fourth.
+  const linesOf = (which: number) =>
+    facts("up 20, east 40, offset 5 up at 30, ahead 20, north 20", which).rows.map(({ Bend }) => Bend);
+  expect([1, 2, 3].map(linesOf)).toEqual([[1], [2, 3], [4]]);
   // A straight piece in between has a line of the schedule, but no bend.
   expect(facts("up 30, east 260, north 30", 2).rows).toMatchObject([{ Piece: 3, Bend: 1 }]);
 });
