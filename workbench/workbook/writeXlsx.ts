@@ -46,7 +46,10 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
       ...(look && { style: fileStyle(look) }),
     })),
     rowDefs: rowDefs(sheet),
-    freezePane: { rows: sheet.frozenRows, columns: sheet.frozenColumns },
+    // A pane that is frozen at nothing is none.
+    ...((sheet.frozenRows > 0 || sheet.frozenColumns > 0) && {
+      freezePane: { rows: sheet.frozenRows, columns: sheet.frozenColumns },
+    }),
     tables: sheet.tables.map(({ name, range, headers }) => ({
       name,
       range: blockAddress(range),
