@@ -37,7 +37,7 @@ async function jobFunctions() {
   const sizes = [1000, 10000];
   const runs = sizes.map((count) => generatedRuns(count));
   const yardsticks = await Promise.all(runs.map((range) => best(() => jsonTrip(range))));
-  const ids = ["JOB.SCHEDULE", "JOB.TAKEOFF", "JOB.BENDS", "JOB.CHECKS", "JOB.CHANGES"];
+  const ids = ["JOB.SCHEDULE", "JOB.SETUP", "JOB.TAKEOFF", "JOB.BENDS", "JOB.CHECKS", "JOB.CHANGES"];
   const rows = [
     ["function", "1,000 runs", "10,000 runs", "µs a run", "growth (1 = linear)", "× JSON trip of the runs"],
   ];
