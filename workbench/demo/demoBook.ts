@@ -48,7 +48,7 @@ const shoes: DemoSheet = {
   columns: [
     { width: 130 },
     { width: 60, format: "@", align: "center" },
-    ...Array.from({ length: 6 }, () => ({ width: 90, format: "0.###" })),
+    ...Array.from({ length: 6 }, () => ({ width: 90 })),
     { width: 620 },
   ],
   rows: [
@@ -101,7 +101,9 @@ function result(name: string, formula: string, columns: ResultColumns): DemoShee
   };
 }
 
-const inches = "0.000";
+const inches = '0.000" in."';
+const reach = [95, '0.0" in."'] as const;
+const degrees = '0.0##"°"';
 
 /** The workbook the page opens on: a small ferry terminal's raceways. */
 export const demoBook: DemoBook = {
@@ -110,15 +112,15 @@ export const demoBook: DemoBook = {
     runs,
     shoes,
     result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:J,Shoes!A:H)", [
-      ...[70, 55, [80, inches] as const, 50, 140, [75, inches] as const, 70, 65, 60, 60],
-      ...[230, 60, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
+      ...[70, 55, [95, inches] as const, 50, 140, [95, inches] as const, 70, 65, [75, degrees] as const],
+      ...[[75, degrees] as const, 230, [75, degrees] as const, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
     result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:J,Shoes!A:H,Bench!A:B)", [
-      ...[70, 55, 50, 50, [75, inches] as const, 70, 65, 60, 260],
-      ...([[95, "0.0"], [95, "0.0"], [95, "0.0"], [95, "0.0"], [95, "0.0"], 420] as const),
+      ...[70, 55, 50, 50, [95, inches] as const, 70, 65, [75, degrees] as const, 260],
+      ...[reach, reach, reach, reach, reach, 420],
     ]),
     result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,Prices!A:C,Shoes!A:H,,Labor!A:B)", [
-      ...([320, 60, [90, "0.##"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const),
+      ...([320, 60, [90, "0.0"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const),
     ]),
     result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:J,Stock!A:E,Shoes!A:H)", [
       ...[125, 55, 60, 115, 420, 150, 330, 480],
@@ -133,6 +135,6 @@ export const demoBook: DemoBook = {
     { ...table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]), table: "Prices" },
     { ...table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]), table: "Labor" },
     { ...table("Bench", demoBench, [{ width: 160 }, { width: 100 }]), table: "Bench" },
-    table("One bend", oneBendRows, [{ width: 400 }, { width: 240, format: "0.0000" }, { width: 380 }]),
+    table("One bend", oneBendRows, [{ width: 480 }, { width: 320, format: "0.0000" }, { width: 640 }]),
   ],
 };

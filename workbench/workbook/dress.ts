@@ -6,6 +6,7 @@ const resultHeading: Look = { bold: true, wrap: true, color: "FFFFFF", fill: "5B
 
 /** Columns by what they hold, wherever their header stands. */
 const counts = ["Quantity", "Straps", "On hand", "Minutes", "Bends", "Piece", "Bend", "Pull", "Sticks"];
+const rooms = ["Room above", "Room below", "Room beside", "Reach behind", "Reach ahead"];
 const inches = ["Length", "Cut length", "Mark", "Radius", "Deduct", "Shortest tail", "Stick", "Cut", "Left over"];
 const degrees = ["Degrees", "Angle", "Dial", "Plane", "Springback", "Dial from", "Dial to", "Dial start"];
 const money = ["Price", "Unit price", "Cost"];
@@ -17,8 +18,9 @@ export function columnLook(header: string, typed = false): Look {
   if (counts.includes(header)) return { align: "right" };
   if (money.includes(header)) return { format: "#,##0.00" };
   if (typed || header === "Size" || header === "Made for") return { format: "@", ...wrap };
-  if (inches.includes(header)) return { format: "0.000" };
-  if (degrees.includes(header)) return { format: "0.0##" };
+  if (inches.includes(header)) return { format: '0.000" in."' };
+  if (rooms.includes(header)) return { format: '0.0" in."' };
+  if (degrees.includes(header)) return { format: '0.0##"°"' };
   return wrap;
 }
 
