@@ -48,7 +48,7 @@ const shoes: DemoSheet = {
   columns: [
     { width: 130 },
     { width: 60, format: "@", align: "center" },
-    ...Array.from({ length: 6 }, () => ({ width: 90 })),
+    ...Array.from({ length: 6 }, () => ({ width: 115 })),
     { width: 620 },
   ],
   rows: [
@@ -112,7 +112,7 @@ export const demoBook: DemoBook = {
     runs,
     shoes,
     result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:J,Shoes!A:H)", [
-      ...[70, 55, [95, inches] as const, 50, 140, [95, inches] as const, 70, 65, [75, degrees] as const],
+      ...[70, 55, [95, inches] as const, 50, 150, [95, inches] as const, 70, 65, [75, degrees] as const],
       ...[[75, degrees] as const, 230, [75, degrees] as const, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
     result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:J,Shoes!A:H,Bench!A:B)", [
