@@ -25,7 +25,10 @@ function inLibreOffice(file, folder, recalculate) {
   fs.writeFileSync(path.join(user, "registrymodifications.xcu"), recalculate ? recalculateAlways : keepResults);
   const profile = `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile"))}`;
   const filter = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1";
-  execFileSync("soffice", [profile, "--headless", "--convert-to", filter, "--outdir", folder, file], { stdio: "pipe" });
+  execFileSync("soffice", [profile, "--headless", "--convert-to", filter, "--outdir", folder, file], {
+    stdio: "pipe",
+    timeout: 180_000,
+  });
   const start = `${path.basename(file, ".xlsx")}-`;
   const { readCsv } = require("../dist/tools/workbook.cjs");
   const names = fs.readdirSync(folder).filter((name) => name.startsWith(start) && name.endsWith(".csv"));
