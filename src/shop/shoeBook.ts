@@ -101,9 +101,12 @@ export function builtInShoe(raceway: Raceway, size: TradeSize): Shoe {
 
 function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
   const base = () => baseShoe(row.get("Made for"), raceway, size);
+  const builtIn: string[] = [];
   const optional = (column: string, read: (cell: unknown) => number, fallback: () => number): number => {
     const cell = row.get(column);
-    return cell === null ? fallback() : read(cell);
+    if (cell !== null) return read(cell);
+    builtIn.push(column);
+    return fallback();
   };
   const shoe: Shoe = {
     raceway,
@@ -144,10 +147,18 @@ function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
       (cell) => toInches(cell, "Shortest tail", { min: 0 }),
       () => SHORTEST_TAIL,
     ),
-    source: `shoes row ${row.rowNumber}`,
+    source: "",
   };
   checkShoe(shoe);
-  return shoe;
+  return { ...shoe, source: sourceOf(row.rowNumber, builtIn) };
+}
+
+/** Where a shoe's numbers stand; an empty radius or deduct (0 counts as empty) is the built-in one, and this says so. */
+function sourceOf(rowNumber: number, builtIn: readonly string[]): string {
+  const measures = ["Radius", "Deduct"].filter((column) => builtIn.includes(column)).map((name) => name.toLowerCase());
+  return measures.length === 0
+    ? `shoes row ${rowNumber}`
+    : `shoes row ${rowNumber}; ${measures.join(" and ")} built in`;
 }
 
 function checkShoe(shoe: Shoe): void {

@@ -44,6 +44,17 @@ test("an empty cell takes the built-in value; a shoe that is not in the table is
   expect(() => shoes.shoeFor("PVC 40", "1/2")).toThrow("There is no built-in shoe for PVC 40 1/2");
 });
 
+test.each([
+  [4, 5, "shoes row 2"],
+  [null, 5, "shoes row 2; radius built in"],
+  [4, 0, "shoes row 2; deduct built in"],
+  [0, "", "shoes row 2; radius and deduct built in"],
+])("radius %p and deduct %p: the shoe says that its numbers are of %s", (radius, deduct, source) => {
+  const [own] = book(["Raceway", "Size", "Radius", "Deduct"], ["EMT", "1/2", radius, deduct]).own;
+  // Published: NEC chapter 9, table 2 (4 in.); deduct 5: Modern Residential Wiring (2021), p. 144.
+  expect(own).toMatchObject({ radius: 4, deduct: 5, source });
+});
+
 test("made for another conduit: its radius and deduct, this one's diameter", () => {
   const made = (raceway: string, size: string, madeFor: unknown) =>
     book(["Raceway", "Size", "Made for"], [raceway, size, madeFor]).own[0]!;
