@@ -1,6 +1,7 @@
 import { defaultShoe } from "../../src/raceway/defaultShoes";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
+import { NUMBER_FORMATS } from "../numberFormats";
 import { demoBench, demoLabor, demoPrices, demoStock, oneBendRows } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 import type { DemoBook, DemoCell, DemoSheet } from "./types";
@@ -101,9 +102,8 @@ function result(name: string, formula: string, columns: ResultColumns): DemoShee
   };
 }
 
-const inches = '0.000" in."';
-const reach = [95, '0.0" in."'] as const;
-const degrees = '0.0##"°"';
+const { inches, degrees } = NUMBER_FORMATS;
+const reach = [95, NUMBER_FORMATS.room] as const;
 
 /** The workbook the page opens on: a small ferry terminal's raceways. */
 export const demoBook: DemoBook = {

@@ -1,4 +1,5 @@
 import type { CellValue } from "../engine";
+import { NUMBER_FORMATS } from "../numberFormats";
 import type { ContentCell, Look, SheetContent } from "./sheetContent";
 
 export const inputHeading: Look = { bold: true, wrap: true, color: "FFFFFF", fill: "1F4E5F" };
@@ -18,9 +19,9 @@ export function columnLook(header: string, typed = false): Look {
   if (counts.includes(header)) return { align: "right" };
   if (money.includes(header)) return { format: "#,##0.00" };
   if (typed || header === "Size" || header === "Made for") return { format: "@", ...wrap };
-  if (inches.includes(header)) return { format: '0.000" in."' };
-  if (rooms.includes(header)) return { format: '0.0" in."' };
-  if (degrees.includes(header)) return { format: '0.0##"°"' };
+  if (inches.includes(header)) return { format: NUMBER_FORMATS.inches };
+  if (rooms.includes(header)) return { format: NUMBER_FORMATS.room };
+  if (degrees.includes(header)) return { format: NUMBER_FORMATS.degrees };
   return wrap;
 }
 
