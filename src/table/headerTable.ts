@@ -81,7 +81,15 @@ function asRange(range: unknown, argument: string): readonly (readonly unknown[]
   return range;
 }
 
-function findColumns(headers: readonly unknown[], argument: string, columns: readonly Column[]): Map<string, number> {
+/**
+ * Zero-based place of each column that a header row has.
+ * @throws InputError when a column stands twice, or a needed one is missing
+ */
+export function findColumns(
+  headers: readonly unknown[],
+  argument: string,
+  columns: readonly Column[],
+): Map<string, number> {
   const places = new Map<string, number>();
   const keys = headers.map(headerKey);
   for (const column of columns) {

@@ -1,6 +1,5 @@
 import { readRuns, type Run } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
-import { zeroQuantities } from "../shop/zeroQuantity";
 import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { sizedItem } from "./item";
 import { jobWork } from "./jobWork";
@@ -60,8 +59,7 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   }
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
-    ...notRead(shoes, rules, labor),
-    ...zeroQuantities(rows),
+    ...notRead(rows, shoes, rules, labor),
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
   const blank = [...by, "Bends", ...(labor ? ["Hours"] : [])].map(() => "");

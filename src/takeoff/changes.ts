@@ -1,6 +1,5 @@
 import { readRuns, type RunRow } from "../shop/runsTable";
 import { readShoes, type ShoeBook } from "../shop/shoeBook";
-import { zeroQuantities } from "../shop/zeroQuantity";
 import { jobWork, type JobWork } from "./jobWork";
 import type { TakeoffLine } from "./lineBook";
 import { notRead } from "./notRead";
@@ -35,14 +34,7 @@ export function changes(before: unknown, after: unknown, shoeRange?: unknown, ru
     ...quantityRows(old.lines, now.lines),
     ...problemRows(old.job, "before"),
     ...problemRows(now.job, "after"),
-    ...[...notRead(shoes, rules), ...zeroQuantities([...old.rows, ...now.rows])].map((text) => [
-      "not read",
-      text,
-      "",
-      "",
-      "",
-      "",
-    ]),
+    ...notRead([...old.rows, ...now.rows], shoes, rules).map((text) => ["not read", text, "", "", "", ""]),
   ];
 }
 

@@ -2,7 +2,6 @@ import { planCuts } from "../cutting/solve";
 import { DEFAULT_STEPS } from "../cutting/work";
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
-import { zeroQuantities } from "../shop/zeroQuantity";
 import { isUserError } from "../units/errors";
 import { CutLabels } from "./cutLabels";
 import { cutLots, type CutLot } from "./cutLots";
@@ -41,7 +40,7 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   const job = jobWork(rows, shoes, rules);
   const problems = [
     ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
-    ...[...notRead(shoes, stock, rules), ...zeroQuantities(rows)].map((message) => wordsRow("not read", message)),
+    ...notRead(rows, shoes, stock, rules).map((message) => wordsRow("not read", message)),
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],

@@ -1,6 +1,5 @@
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
-import { zeroQuantities } from "../shop/zeroQuantity";
 import { readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { jobWork } from "./jobWork";
 import { readLabor } from "./labor";
@@ -33,6 +32,6 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const labor = given(ranges.labor) ? readLabor(ranges.labor) : undefined;
   const rows = readRuns(runs);
   const job = jobWork(rows, shoes, rules);
-  const problems = [...notRead(shoes, rules, prices, labor), ...zeroQuantities(rows)];
+  const problems = notRead(rows, shoes, rules, prices, labor);
   return takeoffTable(takeoffLines(job.works, by, rules), job, { by, prices, labor, problems });
 }

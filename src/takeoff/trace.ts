@@ -1,6 +1,5 @@
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
-import { zeroQuantities } from "../shop/zeroQuantity";
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { jobWork } from "./jobWork";
 import type { Source, TakeoffLine } from "./lineBook";
@@ -43,7 +42,7 @@ export function trace(runs: unknown, item: unknown, shoeRange?: unknown, ruleRan
     ]),
     ["Total", "", "", "", line.quantity, line.item.unit],
     ...job.problems.map(({ name, message }) => [`not counted: ${name}`, "", "", "", "", message]),
-    ...[...notRead(shoes, rules), ...zeroQuantities(rows)].map((message) => ["not read", "", "", "", "", message]),
+    ...notRead(rows, shoes, rules).map((message) => ["not read", "", "", "", "", message]),
   ];
 }
 

@@ -4,7 +4,6 @@ import { DEFAULT_STEPS } from "../../src/cutting/work";
 import type { CutStick } from "../../src/drawing/drawCuts";
 import { readRuns } from "../../src/shop/runsTable";
 import { readShoes } from "../../src/shop/shoeBook";
-import { zeroQuantities } from "../../src/shop/zeroQuantity";
 import { CutLabels } from "../../src/takeoff/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cutLots";
 import { cutSheet } from "../../src/takeoff/cutSheet";
@@ -80,8 +79,7 @@ export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSo
   }
   const problems = [
     ...job.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
-    ...notRead(book, sticks),
-    ...zeroQuantities(rows),
+    ...notRead(rows, book, sticks),
   ];
   return { lots: plans, problems };
 }
