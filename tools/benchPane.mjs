@@ -1,11 +1,9 @@
 // What the pane weighs and how soon it shows: part of `npm run bench`.
 import fs from "node:fs";
-import { createRequire } from "node:module";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
-import { serve } from "./start.mjs";
+import { openBook, withBrowser } from "./localPage.mjs";
 
-const require = createRequire(import.meta.url);
 /** Most the pane without the solver may weigh [KB, gzip]. */
 const LIMIT = 200;
 
@@ -32,19 +30,13 @@ export function paneSizes(dist) {
 }
 
 /** Rows of a table: first paint of the pane's frame against a frame with one heading, in the same page. */
-export async function panePaint() {
-  require("./typescript.cjs");
-  const { launchBrowser } = require("../tests/browser/launch.ts");
-  const { server, address } = await serve(0);
-  const browser = await launchBrowser();
-  try {
+export const panePaint = () =>
+  withBrowser(async (browser, address) => {
     const page = await browser.newPage({ viewport: { width: 1200, height: 750 } });
     const pane = [];
     const plain = [];
     for (let turn = 0; turn < 3; turn++) {
-      await page.goto(address);
-      await page.waitForFunction(() => window.ledgerBook !== undefined);
-      await page.evaluate(() => window.ledgerBook.settled());
+      await openBook(page, address);
       plain.push(await page.evaluate(firstPaint, { html: "<h1>Here</h1>" }));
       pane.push(await page.evaluate(firstPaint, { button: "Ledger pane" }));
     }
@@ -54,12 +46,7 @@ export async function panePaint() {
       ["a frame with one heading", `${leastPlain.toFixed(0)} ms`, "1"],
       ["the pane, from the click that opens it", `${least.toFixed(0)} ms`, (least / leastPlain).toFixed(1)],
     ];
-  } finally {
-    await browser.close();
-    server.close();
-    server.closeAllConnections();
-  }
-}
+  });
 
 /** Runs inside the page: opens a frame and says after how long it has painted something [ms]. */
 async function firstPaint({ html, button }) {

@@ -5,11 +5,9 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import process from "node:process";
 import { build } from "./build.mjs";
-import { serve } from "./start.mjs";
+import { openBook, withBrowser } from "./localPage.mjs";
 
 const require = createRequire(import.meta.url);
-require("./typescript.cjs");
-const { launchBrowser } = require("../tests/browser/launch.ts");
 const { paneOf } = require("../tests/browser/keyboard.ts");
 
 const docs = path.resolve(import.meta.dirname, "..", "docs", "pictures");
@@ -19,21 +17,13 @@ const KEPT = ["page", "a-bend-320-light", "a-run-450-dark", "the-shoe-450-light"
 
 const folder = process.argv[2];
 await build(["functions", "taskpane", "workbench"]);
-const { server, address } = await serve(0);
-const browser = await launchBrowser();
-try {
-  for (const colorScheme of ["light", "dark"]) await takeAll(colorScheme);
-} finally {
-  await browser.close();
-  server.close();
-  server.closeAllConnections();
-}
+await withBrowser(async (browser, address) => {
+  for (const colorScheme of ["light", "dark"]) await takeAll(browser, address, colorScheme);
+});
 
-async function takeAll(colorScheme) {
+async function takeAll(browser, address, colorScheme) {
   const page = await browser.newPage({ viewport: { width: 1400, height: 850 }, colorScheme });
-  await page.goto(address);
-  await page.waitForFunction(() => window.ledgerBook !== undefined);
-  await page.evaluate(() => window.ledgerBook.settled());
+  await openBook(page, address);
   await page.getByRole("button", { name: "Ledger pane" }).click();
   await page.frameLocator("iframe").getByText("This workbook is set up").waitFor();
   const pane = paneOf(page);
@@ -46,12 +36,12 @@ async function takeAll(colorScheme) {
     await pane.locator(".rl-view .fui-Spinner").waitFor({ state: "detached" });
     const name = view.toLowerCase().replaceAll(" ", "-");
     for (const width of WIDTHS) {
-      await page.setViewportSize({ width: Math.max(1400, width), height: 850 });
+      await page.setViewportSize({ width: 1400, height: 850 });
       await frame.evaluate((element, wide) => {
         element.style.cssText += `position: fixed; top: 0; right: 0; height: 100vh; width: ${wide}px; z-index: 99999;`;
       }, width);
       const tall = await pane.evaluate(() => document.querySelector(".rl-view").scrollHeight + 120);
-      await page.setViewportSize({ width: Math.max(1400, width), height: Math.min(2400, Math.max(600, tall)) });
+      await page.setViewportSize({ width: 1400, height: Math.min(2400, Math.max(600, tall)) });
       await page.waitForTimeout(400);
       await keep(frame, `${name}-${width}-${colorScheme}`);
     }
