@@ -4,43 +4,28 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
-import type { Browser } from "playwright-core";
 import type { CellValue } from "../../workbench/engine";
 import { readWithExcelJs, shownValues } from "../workbench/workbook/otherReader";
-import { Bench } from "./bench";
+import { withBench } from "./atPage";
+import type { Bench } from "./bench";
 import { focused, press, tabTo, toBar } from "./keyboard";
-import { launchBrowser } from "./launch";
-import { type PageServer, startServer } from "./server";
 
 jest.setTimeout(300000);
 
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
-let browser: Browser;
-let server: PageServer;
 let bench: Bench;
 let folder: string;
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
   folder = await mkdtemp(join(tmpdir(), "ledger-"));
 });
 
 afterAll(async () => {
-  await browser?.close();
-  server?.stop();
   await rm(folder, { recursive: true, force: true });
 });
 
-beforeEach(async () => {
-  bench = await Bench.open(browser, server.address);
-});
-
-afterEach(async () => {
-  expect(bench.complaints).toEqual([]);
-  await bench.close();
-});
+withBench((opened) => (bench = opened));
 
 /** Goes to an entry of the File menu with the arrow and presses Enter. */
 async function choose(entry: RegExp): Promise<void> {

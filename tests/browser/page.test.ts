@@ -1,32 +1,11 @@
-import type { Browser } from "playwright-core";
-import { Bench } from "./bench";
-import { launchBrowser } from "./launch";
-import { type PageServer, startServer } from "./server";
+import { withBench } from "./atPage";
+import type { Bench } from "./bench";
 
 jest.setTimeout(300000);
 
-let browser: Browser;
-let server: PageServer;
 let bench: Bench;
 
-beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  server?.stop();
-});
-
-beforeEach(async () => {
-  bench = await Bench.open(browser, server.address);
-});
-
-afterEach(async () => {
-  expect(bench.complaints).toEqual([]);
-  await bench.close();
-});
+withBench((opened) => (bench = opened));
 
 /** Rows of the schedule for one run: the marks, in order. */
 async function marksOf(run: string): Promise<number[]> {

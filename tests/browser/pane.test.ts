@@ -1,34 +1,13 @@
-import type { Browser } from "playwright-core";
-import { Bench } from "./bench";
+import { withBench } from "./atPage";
+import type { Bench } from "./bench";
 import { paneOf } from "./keyboard";
-import { launchBrowser } from "./launch";
 import { buildRun, openPane, planCuts, printTickets, rowsOf, setUp, startEmpty, threeRuns } from "./paneJob";
-import { type PageServer, startServer } from "./server";
 
 jest.setTimeout(300000);
 
-let browser: Browser;
-let server: PageServer;
 let bench: Bench;
 
-beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  server?.stop();
-});
-
-beforeEach(async () => {
-  bench = await Bench.open(browser, server.address);
-});
-
-afterEach(async () => {
-  expect(bench.complaints).toEqual([]);
-  await bench.close();
-});
+withBench((opened) => (bench = opened));
 
 const results = ["Schedule", "Takeoff", "Bend counts", "Checks", "Cutting plan"];
 

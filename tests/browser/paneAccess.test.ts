@@ -1,29 +1,16 @@
 import { readFileSync } from "node:fs";
 import type { AxeResults } from "axe-core";
-import type { Browser, Frame } from "playwright-core";
-import { Bench } from "./bench";
+import type { Frame } from "playwright-core";
+import { atPage } from "./atPage";
 import { paneOf } from "./keyboard";
-import { launchBrowser } from "./launch";
 import { openPane } from "./paneJob";
-import { type PageServer, startServer } from "./server";
 
 jest.setTimeout(300000);
 
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const views = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets"];
 
-let browser: Browser;
-let server: PageServer;
-
-beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  server?.stop();
-});
+const open = atPage();
 
 /** What the checker finds serious or worse: the rule and where. */
 async function seriousIn(frame: Frame): Promise<string[]> {
@@ -34,7 +21,7 @@ async function seriousIn(frame: Frame): Promise<string[]> {
 
 describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
   test("the checker finds nothing serious in any view of the pane", async () => {
-    const bench = await Bench.open(browser, server.address);
+    const bench = await open();
     await bench.page.emulateMedia({ colorScheme });
     await openPane(bench);
     const pane = paneOf(bench.page);
@@ -55,7 +42,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
   });
 
   test("the checker finds nothing serious on the page around it", async () => {
-    const bench = await Bench.open(browser, server.address);
+    const bench = await open();
     await bench.page.emulateMedia({ colorScheme });
     await bench.page.evaluate(axe);
     const ours = "axe.run({ include: ['.bar', '.strip', '#dialog'] }, { resultTypes: ['violations'] })";
@@ -66,7 +53,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
 });
 
 test("the checker does find a fault that is put in", async () => {
-  const bench = await Bench.open(browser, server.address);
+  const bench = await open();
   await openPane(bench);
   const pane = paneOf(bench.page);
   await pane.evaluate(axe);

@@ -1,0 +1,39 @@
+/** The page's server and a browser around the tests of a file. */
+import type { Browser } from "playwright-core";
+import { Bench } from "./bench";
+import { launchBrowser } from "./launch";
+import { type PageServer, startServer } from "./server";
+
+/** Starts both before the tests of a file and stops them after; the function opens the page in a browser of its own. */
+export function atPage(): () => Promise<Bench> {
+  let server: PageServer | undefined;
+  let browser: Browser | undefined;
+
+  beforeAll(async () => {
+    server = await startServer();
+    browser = await launchBrowser();
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.stop();
+  });
+
+  return () => Bench.open(browser!, server!.address);
+}
+
+/** Opens the page anew before each test and hands it over; a page that complained fails its test. */
+export function withBench(take: (bench: Bench) => void): void {
+  const open = atPage();
+  let bench: Bench;
+
+  beforeEach(async () => {
+    bench = await open();
+    take(bench);
+  });
+
+  afterEach(async () => {
+    expect(bench.complaints).toEqual([]);
+    await bench.close();
+  });
+}
