@@ -61,6 +61,7 @@ export const strings = {
       Stock: "sticks and offcuts you have",
       Prices: "what each item costs",
       Labor: "minutes for each operation",
+      Rules: "what the take-off counts by; change any value",
       Bench: "the room around your bender",
       Schedule: "cut lengths and marks, piece by piece",
       "Set-up": "order of bends the bench has room for",
@@ -328,6 +329,7 @@ export const strings = {
       progress: (title: string, number: number, of: number) => `Planning ${title}, ${number} of ${of}…`,
       stale: "The workbook has changed since this plan was made. Plan again.",
       notCut: "Not in the plan",
+      total: "All together:",
       behind: "Runs these pieces go to",
     },
     changes: {

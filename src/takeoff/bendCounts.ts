@@ -8,6 +8,7 @@ import { labelKey } from "./lineBook";
 import { notRead } from "./notRead";
 import type { ShopBend } from "./pullMaterial";
 import { readRules } from "./rules";
+import { listIn } from "./valueList";
 
 type Cell = string | number;
 
@@ -43,7 +44,7 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   const by = readBy(ranges.by, [...RUN_GROUP_NAMES, "Kind", "Angle"], BY_DEFAULT);
   const shoes = readShoes(ranges.shoes);
   const rules = readRules(ranges.rules);
-  const labor = ranges.labor === null || ranges.labor === undefined ? undefined : readLabor(ranges.labor);
+  const labor = listIn(ranges.labor, readLabor);
   const rows = readRuns(runs);
   const job = jobWork(rows, shoes, rules);
   const lines = new Map<string, BendLine>();

@@ -5,6 +5,7 @@ import { readShoes } from "../shop/shoeBook";
 import { isUserError } from "../units/errors";
 import { CutLabels } from "./cutLabels";
 import { cutLots, type CutLot } from "./cutLots";
+import { cutTotal, type PlannedLot } from "./cutTotal";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
 import { readStock } from "./cutStock";
 import { jobWork } from "./jobWork";
@@ -27,7 +28,7 @@ export interface JobCutRanges {
 
 /**
  * Cutting plans of a job, one for each raceway and size, as a table with a header row: what it comes to with its proof,
- * then how each stick is cut. A plan that cannot be made, and runs that could not be counted, are told in words.
+ * then how each stick is cut; last a total. A plan that cannot be made, and runs that could not be counted, are told in words.
  *
  * @throws InputError when a range lacks a needed column, or for a kerf or shortest offcut that cannot be
  */
@@ -51,17 +52,24 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
 
 const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT_HEADERS.map((header) => row[header])];
 
-/** Plans one lot after the other, within the work that a worksheet function may take. */
+/** Plans one lot after the other, within the work that a worksheet function may take; more than one are added up. */
 function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
   const shares = new WorkShares(DEFAULT_STEPS, lots.length);
-  return lots.flatMap((lot) => {
-    const { rows } = shares.next((steps) => planOrWords(lot, saw, rules, steps));
+  const planned: PlannedLot[] = [];
+  const unplanned: string[] = [];
+  const rows = lots.flatMap((lot) => {
+    const { rows, made } = shares.next((steps) => planOrWords(lot, saw, rules, steps));
+    const title = `${lot.raceway} ${lot.size}`;
+    if (made) planned.push({ title, ...made });
+    else unplanned.push(title);
     return rows.map((row) => cells([lot.raceway, lot.size], row));
   });
+  return planned.length > 1 ? [...rows, cells(["Total", ""], cutTotal(planned, unplanned))] : rows;
 }
 
 interface LotRows {
   readonly rows: CutRow[];
+  readonly made?: Omit<PlannedLot, "title">;
   /** Work it took. */
   readonly steps: number;
 }
@@ -79,5 +87,5 @@ function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows
   const { request, pieces, view } = lotRequest(lot, saw, rules);
   const plan = planCuts(request, { steps });
   const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
-  return { rows, steps: plan.steps };
+  return { rows, made: { plan, grid: view.grid, priced: view.priced }, steps: plan.steps };
 }

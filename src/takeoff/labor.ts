@@ -15,6 +15,7 @@ export interface LaborBook {
   minutesFor(item: Pick<Item, "name" | "kind" | "raceway" | "size">, operation: string): number | undefined;
   /** Rows that could not be read, and those without minutes, in words. */
   readonly problems: readonly string[];
+  readonly empty: boolean;
 }
 
 /** Reads a Labor range: Operation, Minutes. */
@@ -28,6 +29,7 @@ export function readLabor(range: unknown): LaborBook {
   const known = new Map<string, number | undefined>();
   return {
     problems: [...list.problems, ...noTime],
+    empty: list.empty,
     minutesFor(item, operation) {
       const key = labelKey([item.name, operation]);
       if (!known.has(key)) known.set(key, list.find(...operationNames(item, operation)));

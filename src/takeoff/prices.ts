@@ -19,6 +19,7 @@ export interface UnitPrice {
 export interface PriceBook {
   priceOf(item: Item): UnitPrice;
   readonly problems: readonly string[];
+  readonly empty: boolean;
 }
 
 /**
@@ -36,7 +37,7 @@ export function readPrices(range: unknown): PriceBook {
       unit: readPriceUnit(row.get("Unit")),
     }),
   );
-  return { problems: list.problems, priceOf: (item) => priceOf(item, list) };
+  return { problems: list.problems, empty: list.empty, priceOf: (item) => priceOf(item, list) };
 }
 
 function priceOf(item: Item, list: ValueList<Price>): UnitPrice {

@@ -1,6 +1,7 @@
 import { readEdition } from "../raceway/edition";
 import { readTradeSize } from "../raceway/tradeSize";
 import { InputError, isUserError, quoteValue } from "../units/errors";
+import { toInches } from "../units/length";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
 
@@ -13,7 +14,7 @@ type Reader = (cell: unknown, name: string) => string | number;
 /** How the Value of a rule is read, by the rule's unit. */
 const READERS: Record<string, Reader> = {
   each: number({ min: 0, integer: true }),
-  in: number({ min: 0 }),
+  in: (cell, name) => toInches(cell, name, { min: 0 }),
   "in of travel": number({ above: 0 }),
   F: number({ min: 0 }),
   edition: (cell, name) => readEdition(cell, name),

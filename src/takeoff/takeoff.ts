@@ -8,8 +8,7 @@ import { readPrices } from "./prices";
 import { readRules } from "./rules";
 import { takeoffLines } from "./takeoffLines";
 import { takeoffTable } from "./takeoffTable";
-
-const given = (range: unknown): boolean => range !== null && range !== undefined;
+import { listIn } from "./valueList";
 
 /** What a take-off may be given besides the runs. */
 export interface TakeoffRanges {
@@ -28,8 +27,8 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const by = readBy(ranges.by, RUN_GROUP_NAMES, []);
   const rules = readRules(ranges.rules);
   const shoes = readShoes(ranges.shoes);
-  const prices = given(ranges.prices) ? readPrices(ranges.prices) : undefined;
-  const labor = given(ranges.labor) ? readLabor(ranges.labor) : undefined;
+  const prices = listIn(ranges.prices, readPrices);
+  const labor = listIn(ranges.labor, readLabor);
   const rows = readRuns(runs);
   const job = jobWork(rows, shoes, rules);
   const problems = notRead(rows, shoes, rules, prices, labor);

@@ -7,6 +7,18 @@ export interface ValueList<T> {
   /** The value of the first of these names that the list has. */
   find(...names: readonly string[]): T | undefined;
   readonly problems: readonly string[];
+  /** True when nothing has been filled in below the headers. */
+  readonly empty: boolean;
+}
+
+/** Reads a list; none where the range is left out or nothing has been filled in below its headers. */
+export function listIn<T extends { readonly empty: boolean }>(
+  range: unknown,
+  read: (range: unknown) => T,
+): T | undefined {
+  if (range === null || range === undefined) return undefined;
+  const list = read(range);
+  return list.empty ? undefined : list;
 }
 
 /**
@@ -26,7 +38,8 @@ export function readValueList<T>(
   const values = new Map<string, T>();
   const seen = new Set<string>();
   const problems: string[] = [];
-  for (const row of readTable(range, argument, [{ name: nameColumn, required: true }, ...columns]).rows) {
+  const { rows } = readTable(range, argument, [{ name: nameColumn, required: true }, ...columns]);
+  for (const row of rows) {
     try {
       const name = row.get(nameColumn);
       const key = lookUpKey(name);
@@ -44,6 +57,7 @@ export function readValueList<T>(
   }
   return {
     problems,
+    empty: rows.length === 0,
     find: (...names) => names.map((name) => values.get(lookUpKey(name))).find((value) => value !== undefined),
   };
 }

@@ -6,8 +6,8 @@ export interface NewTable {
   sheet: string;
   table: string;
   cells: Cell[][];
-  /** Number format of each column; "@" keeps 1/2 from becoming a date. */
-  formats: string[];
+  /** Number format of each cell, of the same shape; "@" keeps 1/2 from becoming a date. */
+  formats: string[][];
   /** Allowed values of a column, by its zero-based place. */
   choices: { column: number; list: string[] }[];
 }
@@ -39,9 +39,10 @@ export function setUp(tables: readonly NewTable[], results: readonly NewResult[]
 }
 
 function addTable(sheet: Excel.Worksheet, { table, cells, formats, choices }: NewTable): Excel.Range {
-  const range = sheet.getRangeByIndexes(0, 0, cells.length, formats.length);
-  range.numberFormat = cells.map(() => formats);
-  sheet.getRangeByIndexes(0, 0, 1, formats.length).formulas = cells.slice(0, 1);
+  const columns = cells[0]?.length ?? 0;
+  const range = sheet.getRangeByIndexes(0, 0, cells.length, columns);
+  range.numberFormat = formats;
+  sheet.getRangeByIndexes(0, 0, 1, columns).formulas = cells.slice(0, 1);
   sheet.tables.add(range, true).name = table;
   for (const { column, list } of choices) {
     const body = sheet.getRangeByIndexes(1, column, cells.length - 1, 1);

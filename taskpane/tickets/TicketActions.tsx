@@ -13,6 +13,7 @@ import { useUnits } from "../hooks/useUnits";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import type { CutResult } from "../totals/cutWork";
+import { cutJob } from "../totals/cutJob";
 import { planInWorker, type Planning } from "../totals/planInWorker";
 import { freeSheetName } from "../workbook/plan";
 import { printDocument } from "./printDocument";
@@ -41,7 +42,7 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
     if (withCuts && !plan) return undefined;
     return printDocument(tickets, {
       ...{ style, together: pages === "together", day: new Date().toLocaleDateString() },
-      ...(plan ? { lots: plan.lots, notCut: plan.problems } : {}),
+      ...(plan ? { cuts: plan } : {}),
     });
   };
   const print = async () => {
@@ -110,10 +111,9 @@ function useCuts() {
   useEffect(() => () => planning.current?.cancel(), []);
 
   const plan = async (): Promise<CutResult | undefined> => {
-    const runs = tables.Runs?.cells;
-    if (!runs) return undefined;
+    const given = cutJob(tables);
+    if (!given) return undefined;
     setTitle("");
-    const given = { runs, stock: tables.Stock?.cells, shoes: tables.Shoes?.cells };
     const canceled = new Promise<undefined>((resolve) => (giveUp.current = () => resolve(undefined)));
     try {
       planning.current = planInWorker(given, (soFar) => setTitle(soFar.title));

@@ -2,7 +2,7 @@ import { escapeText } from "../../src/drawing/toSvg";
 import type { Ticket } from "../../src/shop/ticket";
 import { ticketTitle } from "../../src/shop/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
-import type { LotPlan } from "../totals/cutWork";
+import type { CutResult } from "../totals/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
 import type { TicketLook } from "../../src/drawing/ticketScenes";
@@ -17,8 +17,7 @@ export interface PrintOptions {
   readonly together: boolean;
   /** Day of printing, as the person's language writes it. */
   readonly day: string;
-  readonly lots?: readonly LotPlan[];
-  readonly notCut?: readonly string[];
+  readonly cuts?: CutResult;
 }
 
 /** For a page 186 mm wide: letters of a drawing 450 px wide come out at 14 pt; smaller where pieces share the page. */
@@ -27,7 +26,7 @@ const TOGETHER = { stickWidth: 620, shapeWidth: 240, low: true };
 
 /** A whole page of HTML, complete in itself: tickets, then the cutting sheet. Prints clean on A4 and Letter. */
 export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {
-  const { together, style, day, lots = [], notCut = [] } = options;
+  const { together, style, day, cuts } = options;
   const look: TicketLook = { style, ...(together ? TOGETHER : ALONE) };
   const title = ticketTitle(tickets);
   const sheets = tickets.map((ticket, index) => {
@@ -36,9 +35,9 @@ export function printDocument(tickets: readonly Ticket[], options: PrintOptions)
     const right = `${t.number(index + 1, tickets.length)} · ${t.printed(day)}`;
     return sheet(left, right, ticketHtml(ticket, look));
   });
-  if (lots.length + notCut.length > 0) {
+  if (cuts && cuts.lots.length + cuts.problems.length > 0) {
     const left = [ticketStrings.cuts.title, tickets[0]?.run.job ?? ""].filter(Boolean).join(" · ");
-    sheets.push(sheet(left, t.printed(day), cutSheetHtml(lots, notCut, style), " rlt-cutpage"));
+    sheets.push(sheet(left, t.printed(day), cutSheetHtml(cuts, style), " rlt-cutpage"));
   }
   return [
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeText(title)}</title>`,

@@ -32,6 +32,7 @@ export const ticketStrings = {
   cuts: {
     title: "Cutting sheet",
     about: (kerf: string) => `Longest piece first. The saw takes ${kerf} with each cut; it is allowed for.`,
+    total: "All together:",
     notCut: "Not in the plan",
   },
   sheet: TICKET_SHEET_LABELS,

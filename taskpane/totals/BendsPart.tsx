@@ -9,7 +9,7 @@ import { Section } from "../components/Section";
 import { useWidth } from "../components/useWidth";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
-import { recordsOf } from "./recordsOf";
+import { recordsOf } from "../workbook/recordsOf";
 import { RowLinks } from "./RowLinks";
 
 const t = strings.totals.bends;

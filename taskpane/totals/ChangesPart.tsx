@@ -11,7 +11,7 @@ import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
-import { recordsOf } from "./recordsOf";
+import { recordsOf } from "../workbook/recordsOf";
 import { RowLinks } from "./RowLinks";
 import { readSnapshots, snapshotTable, SNAPSHOTS, type Snapshot } from "./snapshots";
 

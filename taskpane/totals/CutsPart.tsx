@@ -10,6 +10,7 @@ import { useLedger, type Ledger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 import type { CutResult, CutSoFar, LotPlan } from "./cutWork";
+import { cutJob } from "./cutJob";
 import { planInWorker, type Planning } from "./planInWorker";
 import { RowLinks } from "./RowLinks";
 
@@ -30,12 +31,12 @@ export function CutsPart() {
   };
   const plan = async () => {
     const from = usedTables(tables);
-    const runs = tables.Runs?.cells;
-    if (!runs) return;
+    const job = cutJob(tables);
+    if (!job) return;
     setProblem("");
     setSoFar({ done: 0, of: 1, title: "", share: 0 });
     try {
-      planning.current = planInWorker({ runs, stock: tables.Stock?.cells, shoes: tables.Shoes?.cells }, setSoFar);
+      planning.current = planInWorker(job, setSoFar);
       setMade({ result: await planning.current.result, from });
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));
@@ -61,6 +62,12 @@ export function CutsPart() {
       {made && usedTables(tables).some((table, index) => table !== made.from[index]) && (
         <Notice intent="warning">{t.stale}</Notice>
       )}
+      {made?.result.total && (
+        <p>
+          <strong>{t.total}</strong> {made.result.total.proof}
+          <span className="rl-hint"> {made.result.total.note}</span>
+        </p>
+      )}
       {made?.result.lots.map((lot) => (
         <Lot key={lot.title} lot={lot} />
       ))}
@@ -74,7 +81,7 @@ export function CutsPart() {
 }
 
 /** The tables a plan rests on; the ledger gives the same object as long as a table stays the same. */
-const usedTables = ({ Runs, Stock, Shoes }: Ledger["tables"]): unknown[] => [Runs, Stock, Shoes];
+const usedTables = ({ Runs, Stock, Shoes, Rules }: Ledger["tables"]): unknown[] => [Runs, Stock, Shoes, Rules];
 
 function Lot({ lot }: { lot: LotPlan }) {
   const units = useUnits();

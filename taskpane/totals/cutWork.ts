@@ -7,6 +7,7 @@ import { readShoes } from "../../src/shop/shoeBook";
 import { CutLabels } from "../../src/takeoff/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cutLots";
 import { cutSheet } from "../../src/takeoff/cutSheet";
+import { cutTotal, type PlannedLot } from "../../src/takeoff/cutTotal";
 import { readStock } from "../../src/takeoff/cutStock";
 import { jobWork } from "../../src/takeoff/jobWork";
 import { lotRequest } from "../../src/takeoff/lotRequest";
@@ -14,14 +15,7 @@ import { notRead } from "../../src/takeoff/notRead";
 import { readRules, type RuleBook } from "../../src/takeoff/rules";
 import { readSaw, type Saw } from "../../src/takeoff/saw";
 import { attempt } from "../components/attempt";
-import type { Cell } from "../workbook/items";
-
-/** The tables a plan is made from. */
-export interface CutJob {
-  runs: Cell[][];
-  stock: Cell[][] | undefined;
-  shoes: Cell[][] | undefined;
-}
+import type { CutJob } from "./cutJob";
 
 /** Sticks cut alike, and the runs their pieces go to. */
 export interface PlannedStick extends CutStick {
@@ -43,6 +37,8 @@ export interface LotPlan {
 
 export interface CutResult {
   lots: LotPlan[];
+  /** What all plans come to, in words; none for a single one. */
+  total?: { proof: string; note: string };
   problems: string[];
 }
 
@@ -57,15 +53,16 @@ export interface CutSoFar {
 }
 
 /** Plans each raceway and size of a job, telling how far it is. The pane's own effort: ten times a worksheet function's. */
-export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSoFar, CutResult> {
-  const rules = readRules(undefined);
-  const book = readShoes(shoes);
-  const sticks = readStock(stock);
+export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
+  const rules = readRules(given.rules);
+  const book = readShoes(given.shoes);
+  const sticks = readStock(given.stock);
   const saw = readSaw(undefined, undefined, rules);
-  const rows = readRuns(runs);
+  const rows = readRuns(given.runs);
   const job = jobWork(rows, book, rules);
   const lots = cutLots(job.works, sticks.sticksFor);
   const plans: LotPlan[] = [];
+  const planned: PlannedLot[] = [];
   for (const lot of lots) {
     const soFar = { done: plans.length, of: lots.length, title: `${lot.raceway} ${lot.size}` };
     yield { ...soFar, share: plans.length / lots.length };
@@ -75,30 +72,41 @@ export function* planJobInSteps({ runs, stock, shoes }: CutJob): Generator<CutSo
       yield { ...soFar, share: (plans.length + step.value) / lots.length };
       step = steps.next();
     }
-    plans.push(step.value);
+    const { plan, made } = step.value;
+    plans.push(plan);
+    if (made) planned.push({ title: plan.title, ...made });
   }
   const problems = [
     ...job.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
-    ...notRead(rows, book, sticks),
+    ...notRead(rows, book, sticks, rules),
   ];
-  return { lots: plans, problems };
+  if (planned.length < 2) return { lots: plans, problems };
+  const unplanned = plans.filter(({ problem }) => problem !== "").map(({ title }) => title);
+  const { Cut, Note } = cutTotal(planned, unplanned);
+  return { lots: plans, total: { proof: String(Cut), note: String(Note) }, problems };
 }
 
-function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<number, LotPlan> {
+/** The plan as it is shown, and as it is added up; the latter only if there is one. */
+interface LotInSteps {
+  plan: LotPlan;
+  made?: Omit<PlannedLot, "title">;
+}
+
+function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<number, LotInSteps> {
   const title = `${lot.raceway} ${lot.size}`;
   const none: LotPlan = { title, proof: "", note: "", proven: false, kerf: saw.kerf, sticks: [], problem: "" };
   const asked = attempt(() => lotRequest(lot, saw, rules));
-  if (!asked.value) return { ...none, problem: asked.problem };
+  if (!asked.value) return { plan: { ...none, problem: asked.problem } };
   const { request, pieces, view } = asked.value;
   const begun = attempt(() => planCutsInSteps(request, { steps: 10 * DEFAULT_STEPS }));
-  if (!begun.value) return { ...none, problem: begun.problem };
+  if (!begun.value) return { plan: { ...none, problem: begun.problem } };
   const search = begun.value;
   let step = attempt(() => search.next());
   while (step.value && !step.value.done) {
     yield step.value.value.share;
     step = attempt(() => search.next());
   }
-  if (!step.value) return { ...none, problem: step.problem };
+  if (!step.value) return { plan: { ...none, problem: step.problem } };
   const plan = step.value.value;
   const [proof] = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
   const labels = new CutLabels(pieces);
@@ -114,7 +122,11 @@ function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<numb
       runs: runsIn(words),
     };
   });
-  return { ...none, sticks, proven: plan.proven, proof: String(proof?.Cut ?? ""), note: String(proof?.Note ?? "") };
+  const words = { proof: String(proof?.Cut ?? ""), note: String(proof?.Note ?? "") };
+  return {
+    plan: { ...none, ...words, sticks, proven: plan.proven },
+    made: { plan, grid: view.grid, priced: view.priced },
+  };
 }
 
 /** Run names in labels such as "TH-01/1 ×4, TH-07/2". */

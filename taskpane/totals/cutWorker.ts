@@ -1,4 +1,5 @@
-import { planJobInSteps, type CutJob, type CutResult, type CutSoFar } from "./cutWork";
+import type { CutJob } from "./cutJob";
+import { planJobInSteps, type CutResult, type CutSoFar } from "./cutWork";
 
 /** What the worker tells the pane. */
 export type CutMessage = { soFar: CutSoFar } | { result: CutResult } | { problem: string };

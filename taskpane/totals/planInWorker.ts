@@ -1,4 +1,5 @@
-import type { CutJob, CutResult, CutSoFar } from "./cutWork";
+import type { CutJob } from "./cutJob";
+import type { CutResult, CutSoFar } from "./cutWork";
 import type { CutMessage } from "./cutWorker";
 
 export interface Planning {

@@ -26,7 +26,7 @@ export function snapshotTable(runs: TableCells, contents: Contents, day: string)
     sheet,
     table: tableName(sheet),
     cells: runs.cells.map((row) => row.map(asValue)),
-    formats: headers.map((header) => (/size|run/i.test(String(header)) ? "@" : "General")),
+    formats: runs.cells.map(() => headers.map((header) => (/size|run/i.test(String(header)) ? "@" : "General"))),
     choices: [],
   };
 }

@@ -31,5 +31,5 @@ export function linkedRuns(
   });
   const table = newTable("Runs", sheet, names, rows);
   // A formula in a cell of text format would stay text.
-  return { ...table, formats: table.formats.map(() => "General"), choices: [] };
+  return { ...table, formats: table.formats.map((row) => row.map(() => "General")), choices: [] };
 }

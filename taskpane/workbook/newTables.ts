@@ -2,8 +2,10 @@ import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { USUAL_BENCH } from "../../src/shop/bench";
 import { builtInShoe, SHOE_COLUMNS } from "../../src/shop/shoeBook";
+import { readRules, rulesTable } from "../../src/takeoff/rules";
 import type { NewResult, NewTable } from "../excel";
 import { attempt } from "../components/attempt";
+import { recordsOf } from "./recordsOf";
 import type { Cell, ResultName, TableName } from "./items";
 import type { Names } from "../excel/names";
 import { strings } from "../strings";
@@ -16,6 +18,7 @@ export const HEADERS: Record<TableName, readonly string[]> = {
   Stock: ["Raceway", "Size", "Length", "On hand", "Price"],
   Prices: ["Item", "Unit", "Price"],
   Labor: ["Operation", "Minutes"],
+  Rules: ["Rule", "Value", "Unit", "Source"],
   Bench: ["Setting", "Value", "Note"],
 };
 
@@ -27,7 +30,12 @@ const SHOP_SIZES: readonly TradeSize[] = ["1/2", "3/4", "1"];
 export type Rows = readonly Readonly<Record<string, Cell>>[];
 
 /** A table to make, with drop-downs for raceway and size, filled with rows or with one empty row. */
-export function newTable(table: TableName, sheet: string, names: Names, rows: Rows = startRows(table)): NewTable {
+export function newTable(
+  table: TableName,
+  sheet: string,
+  names: Names,
+  rows: Rows = START_ROWS[table]?.() ?? [],
+): NewTable {
   const headers = [...HEADERS[table]];
   const lines = rows.length > 0 ? rows : [{}];
   const body = lines.map((given, index) =>
@@ -43,7 +51,7 @@ export function newTable(table: TableName, sheet: string, names: Names, rows: Ro
     sheet,
     table: names[table],
     cells: [headers, ...body],
-    formats: headers.map((header) => (TEXT_COLUMNS.includes(header) ? "@" : "General")),
+    formats: [headers, ...body].map((row) => row.map((cell, column) => cellFormat(table, headers[column] ?? "", cell))),
     choices: choices.filter(({ column }) => column >= 0),
   };
 }
@@ -51,7 +59,17 @@ export function newTable(table: TableName, sheet: string, names: Names, rows: Ro
 /** Columns whose cells stay text: Excel would make dates of 1/2 and 3-4. */
 const TEXT_COLUMNS = ["Run", "Size", "Made for"];
 
-const startRows = (table: TableName): Rows => (table === "Shoes" ? shoeRows() : table === "Bench" ? benchRows : []);
+/** A rule's value is a number or words, such as a size. */
+const cellFormat = (table: TableName, header: string, cell: Cell): string =>
+  TEXT_COLUMNS.includes(header) || (table === "Rules" && header === "Value" && typeof cell === "string")
+    ? "@"
+    : "General";
+
+const START_ROWS: Partial<Record<TableName, () => Rows>> = {
+  Shoes: shoeRows,
+  Rules: () => recordsOf(rulesTable(readRules(null))),
+  Bench: () => benchRows,
+};
 
 const benchRows: Rows = [
   { Setting: "Plane", Value: USUAL_BENCH.plane, Note: strings.start.bench.plane },
@@ -89,10 +107,10 @@ export function newResult(result: ResultName, sheet: string, names: Names): NewR
   const formulas: Record<ResultName, string> = {
     Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")})`,
     "Set-up": `JOB.SETUP(${all("Runs")},${all("Shoes")},${all("Bench")})`,
-    Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")})`,
-    "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")})`,
+    Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")},${all("Rules")})`,
+    "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")},${all("Labor")},${all("Rules")})`,
     Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")})`,
-    "Cutting plan": `JOB.CUTS(${all("Runs")},${all("Stock")},${all("Shoes")})`,
+    "Cutting plan": `JOB.CUTS(${all("Runs")},${all("Stock")},${all("Shoes")},,,${all("Rules")})`,
   };
   return { sheet, formula: `=CONDUIT.${formulas[result]}` };
 }

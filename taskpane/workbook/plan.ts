@@ -56,12 +56,23 @@ export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], cont
   return undefined;
 }
 
+const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes">, readonly string[]> = {
+  Stock: ["Raceway", "Size", "Length"],
+  Prices: ["Item", "Price"],
+  Labor: ["Operation", "Minutes"],
+  Rules: ["Rule", "Value"],
+  Bench: ["Setting", "Value"],
+};
+
 /** Columns a table of ours must have to be used as it is. */
 export const columnsOf = (table: TableName): readonly Column[] => {
   if (table === "Runs") return RUN_COLUMNS;
   if (table === "Shoes") return SHOE_COLUMNS;
-  const needed: Partial<Record<TableName, number>> = { Stock: 3, Bench: 2 };
-  return HEADERS[table].map((name, place) => ({ name, required: place < (needed[table] ?? 1) }));
+  return HEADERS[table].map((name) => ({
+    name,
+    required: NEEDED[table].includes(name),
+    ...(name === "Price" ? { also: ["Unit price"] } : {}),
+  }));
 };
 
 /** Needed columns that a table lacks; every one of them when its headers cannot be told apart. */

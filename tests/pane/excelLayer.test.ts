@@ -21,7 +21,7 @@ const syncsOf = async (book: FakeBook, body: () => Promise<unknown>): Promise<nu
   return book.syncs - before;
 };
 
-const TABLE = { cells: [["Item"], [""]], formats: ["General"], choices: [] };
+const TABLE = { cells: [["Item"], [""]], formats: [["General"], ["General"]], choices: [] };
 
 test.each([
   ["contents", (_: number) => excel.readContents(), 2],

@@ -10,9 +10,9 @@ const pressSetUp = async (book?: FakeBook) => {
   return shown;
 };
 
-test("an empty workbook gets six tables and six result sheets", async () => {
+test("an empty workbook gets seven tables and six result sheets", async () => {
   const { book } = await pressSetUp();
-  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor", "Bench"]);
+  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor", "Rules", "Bench"]);
   expect(book.sheets.map(({ name }) => name)).toEqual([
     "Sheet1",
     "Runs",
@@ -20,6 +20,7 @@ test("an empty workbook gets six tables and six result sheets", async () => {
     "Stock",
     "Prices",
     "Labor",
+    "Rules",
     "Bench",
     "Schedule",
     "Set-up",

@@ -1,5 +1,5 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
-import type { CutJob } from "../../taskpane/totals/cutWork";
+import type { CutJob } from "../../taskpane/totals/cutJob";
 import type { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 

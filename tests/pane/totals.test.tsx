@@ -1,5 +1,6 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
-import type { CutJob, CutResult, CutSoFar } from "../../taskpane/totals/cutWork";
+import type { CutJob } from "../../taskpane/totals/cutJob";
+import type { CutResult, CutSoFar } from "../../taskpane/totals/cutWork";
 import { showPane } from "./support/showPane";
 
 /** The worker's part, played here one step at a time. */

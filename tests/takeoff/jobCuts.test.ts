@@ -24,6 +24,7 @@ test("one plan for each raceway and size, in the trade's order, with the pieces 
     ["EMT", "1/2", 1, expect.stringMatching(/"/), expect.stringMatching(/./)],
     ["IMC", "3/4", 1, "1 stick to buy; at least 1 needed: proven least", ""],
     ["IMC", "3/4", 1, '70"', "C/1"],
+    ["Total", "", 3, "3 sticks to buy; proven least", ""],
   ]);
 });
 
@@ -69,7 +70,33 @@ test("without stock, runs with 20 ft sticks are cut from these", () => {
     [1, '120"', "B/1"],
     [1, "all", ""],
     [1, '240"', "A/1"],
+    [2, "", ""],
   ]);
+});
+
+describe("the total of all plans", () => {
+  const table = (stock: unknown[][], ...runs: Record<string, string | number>[]) =>
+    records(jobCuts(runsRange(...runs), { stock: [["Raceway", "Size", "Length", "On hand", "Price"], ...stock] }));
+  const emt = straight("A", 110, { Quantity: 2 });
+  const imc = straight("B", 100, { Raceway: "IMC", Size: "3/4" });
+  const rmc = straight("C", 130, { Raceway: "RMC", Size: "1", Stick: 240 });
+
+  test("sticks and cost add up, offcuts cost nothing, waste is of all feet", () => {
+    const [total] = table([["EMT", "1/2", 120, null, 7.5], ["IMC", "3/4", 120, null, 20], ["IMC", "3/4", 101, 1, null]], emt, imc).slice(-1); // prettier-ignore
+    // Two sticks at 7.50; the IMC comes from the offcut. 2 × (120 − 110) + (101 − 100) in. of 341 are lost.
+    expect(total).toMatchObject({ Raceway: "Total", Sticks: 3, Cut: "2 sticks to buy for 15; proven least" });
+    expect(total!["Note"]).toBe("waste 1.75 ft, 6.2 %; 1 of the sticks on hand, 2 to buy");
+  });
+
+  test("sticks without a price, and what could not be planned, are named", () => {
+    const [total] = table([["EMT", "1/2", 120, null, 7.5], ["RMC", "1", 120, null, 30]], emt, imc, rmc).slice(-1); // prettier-ignore
+    expect(total!["Cut"]).toBe("3 sticks to buy for 15, without IMC 3/4, which have no price; proven least");
+    expect(total!["Note"]).toMatch(/; without RMC 1, not planned$/);
+  });
+
+  test("one plan needs no total", () => {
+    expect(table([], emt).map(({ Raceway }) => Raceway)).not.toContain("Total");
+  });
 });
 
 test("a cut piece takes its raceway's allowance, a whole stick none", () => {

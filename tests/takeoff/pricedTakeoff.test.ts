@@ -1,3 +1,4 @@
+import { bendCounts } from "../../src/takeoff/bendCounts";
 import { takeoff } from "../../src/takeoff/takeoff";
 import { records, rowWhere, runsRange, shoesRange } from "./tables";
 
@@ -29,6 +30,13 @@ test("columns for money and labor stand only when asked for", () => {
     ["Item", "Unit", "Quantity", "Unit price", "Extension", "Note"],
     ["Item", "Unit", "Quantity", "Unit price", "Extension", "Minutes", "Hours", "Note"],
   ]);
+});
+
+test("tables of prices and labor with nothing filled in are as good as none", () => {
+  const blank = { prices: [prices[0]!, [null, null, null]], labor: [labor[0]!, ["", ""]] };
+  expect(takeoff(runs, blank)).toEqual(takeoff(runs));
+  expect(bendCounts(runs, { labor: blank.labor })).toEqual(bendCounts(runs));
+  expect(() => takeoff(runs, { labor: [["Operation"]] })).toThrow('labor must have the column "Minutes"');
 });
 
 test("a line extends its quantity, the total adds the extensions up", () => {

@@ -9,6 +9,12 @@ test("a rule of the user's takes the place of the built-in one", () => {
   expect(rulesTable(book)).toContainEqual(["Straps per support", 2, "each", "rules row 2"]);
 });
 
+test("a rule in inches may be written as a length", () => {
+  expect(rulesOf(["Saw kerf", "1/8"]).number("Saw kerf")).toBe(0.125);
+  expect(rulesOf(["Conductor make-up at each end", "3' 6\""]).number("Conductor make-up at each end")).toBe(42);
+  expect(rulesOf(["Saw kerf", -1]).problems).toEqual(['rules row 2: "Saw kerf" must be at least 0 in.; got -1 in.']);
+});
+
 test("every rule says where it comes from", () => {
   for (const { rule, source } of readRules(null).all)
     expect([rule, source]).toEqual([rule, expect.stringMatching(/\w{4}/)]);

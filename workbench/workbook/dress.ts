@@ -11,7 +11,7 @@ const rooms = ["Room above", "Room below", "Room beside", "Reach behind", "Reach
 const inches = ["Length", "Cut length", "Mark", "Radius", "Deduct", "Shortest tail", "Stick", "Cut", "Left over"];
 const degrees = ["Degrees", "Angle", "Dial", "Plane", "Springback", "Dial from", "Dial to", "Dial start"];
 const money = ["Price", "Unit price", "Cost"];
-const long = ["Route", "Note", "Check", "Finding", "Fix", "Item", "Turn", "For", "Conductors", "Rule"];
+const long = ["Route", "Note", "Check", "Finding", "Fix", "Item", "Turn", "For", "Conductors", "Rule", "Source"];
 
 /** Format of a column, by its header. @param typed cells that people type: they stay text unless they are numbers */
 export function columnLook(header: string, typed = false): Look {

@@ -17,7 +17,7 @@ const names = Object.fromEntries([...TABLES, ...RESULTS].map((name) => [name, na
 
 /** The workbook of a job: what people fill in, and result sheets of one live formula each. */
 export function jobContent(runs: RunList): SheetContent[] {
-  const asSetUp = (table: "Shoes" | "Bench") => valueCells(newTable(table, table, names).cells);
+  const asSetUp = (table: "Shoes" | "Rules" | "Bench") => valueCells(newTable(table, table, names).cells);
   return [
     tableSheet("Runs", runsCells(runs)),
     tableSheet("Shoes", asSetUp("Shoes")),
@@ -36,6 +36,7 @@ export function jobContent(runs: RunList): SheetContent[] {
         [null, null],
       ]),
     ),
+    tableSheet("Rules", asSetUp("Rules")),
     tableSheet("Bench", asSetUp("Bench")),
     ...RESULTS.map((result): SheetContent => {
       const { formula } = newResult(result, result, names);

@@ -25,13 +25,13 @@ const blanksAsNull = (rows: readonly (readonly unknown[])[]) =>
 describe("the workbook of a job, read by another library", () => {
   test("has six tables, six result sheets and the tickets", () => {
     expect(book.worksheets.map(({ name }) => name)).toEqual([
-      ...["Runs", "Shoes", "Stock", "Prices", "Labor", "Bench"],
+      ...["Runs", "Shoes", "Stock", "Prices", "Labor", "Rules", "Bench"],
       ...["Schedule", "Set-up", "Takeoff", "Bend counts", "Checks", "Cutting plan", "Tickets"],
     ]);
     const tables = book.worksheets.flatMap((sheet) =>
       sheet.getTables().map((table) => (table as { name?: string }).name),
     );
-    expect(tables).toHaveLength(6);
+    expect(tables).toHaveLength(7);
   });
 
   test("keeps every run as it was written, sizes as text and quantities as numbers", () => {
@@ -66,9 +66,9 @@ describe("the workbook of a job, read by another library", () => {
 
   test("a result sheet is one dynamic array over exactly its rows", () => {
     const rows = scheduleTable(scheduleRuns(readRuns(demoRuns), readShoes(null)));
-    const cell = /<c r="A1"[^>]*>/.exec(partOf(bytes, "xl/worksheets/sheet7.xml"))![0];
+    const cell = /<c r="A1"[^>]*>/.exec(partOf(bytes, "xl/worksheets/sheet8.xml"))![0];
     expect(cell).toContain('cm="1"');
-    expect(partOf(bytes, "xl/worksheets/sheet7.xml")).toContain(`<f t="array" ref="A1:V${rows.length}">`);
+    expect(partOf(bytes, "xl/worksheets/sheet8.xml")).toContain(`<f t="array" ref="A1:V${rows.length}">`);
     expect(partOf(bytes, "xl/metadata.xml")).toMatch(/metadataType name="XLDAPR"/);
     expect(partOf(bytes, "xl/metadata.xml")).toMatch(/dynamicArrayProperties fDynamic="1"/);
   });
