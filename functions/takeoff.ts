@@ -19,6 +19,7 @@ import { answer } from "./answer";
  * @param {any} [by] columns to group by, for example: Job, Area; omitted: no grouping
  * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
+ * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; not together with by
  * @returns {any[][]} take-off with a header row
  */
 export function jobTakeoff(
@@ -28,9 +29,10 @@ export function jobTakeoff(
   by?: any,
   labor?: any[][],
   rules?: any[][],
+  stock?: any[][],
 ): any[][] {
-  return answer([runs, prices, shoes, by, labor, rules], (runs, prices, shoes, by, labor, rules) =>
-    takeoff(runs, { prices, shoes, by, labor, rules }),
+  return answer([runs, prices, shoes, by, labor, rules, stock], (runs, prices, shoes, by, labor, rules, stock) =>
+    takeoff(runs, { prices, shoes, by, labor, rules, stock }),
   );
 }
 
@@ -45,10 +47,21 @@ export function jobTakeoff(
  * @param {any} item name of the item as JOB.TAKEOFF shows it
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any} [by] columns the take-off is grouped by, for example: Job, Area; omitted: no grouping
+ * @param {any[][]} [stock] Stock table the take-off starts from; not together with by
  * @returns {any[][]} runs and amounts with a header row
  */
-export function jobTrace(runs: any[][], item: any, shoes?: any[][], rules?: any[][]): any[][] {
-  return answer([runs, item, shoes, rules], (runs, item, shoes, rules) => trace(runs, item, shoes, rules));
+export function jobTrace(
+  runs: any[][],
+  item: any,
+  shoes?: any[][],
+  rules?: any[][],
+  by?: any,
+  stock?: any[][],
+): any[][] {
+  return answer([runs, item, shoes, rules, by, stock], (runs, item, shoes, rules, by, stock) =>
+    trace(runs, item, { shoes, rules, by, stock }),
+  );
 }
 
 /**
@@ -97,8 +110,17 @@ export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[]
  * @param {any[][]} after Runs table as it is, with its header row
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table both take-offs start from
  * @returns {any[][]} changes with a header row
  */
-export function jobChanges(before: any[][], after: any[][], shoes?: any[][], rules?: any[][]): any[][] {
-  return answer([before, after, shoes, rules], (before, after, shoes, rules) => changes(before, after, shoes, rules));
+export function jobChanges(
+  before: any[][],
+  after: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+): any[][] {
+  return answer([before, after, shoes, rules, stock], (before, after, shoes, rules, stock) =>
+    changes(before, after, { shoes, rules, stock }),
+  );
 }

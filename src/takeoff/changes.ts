@@ -1,9 +1,10 @@
 import { readRuns, type RunRow } from "../shop/runsTable";
-import { readShoes, type ShoeBook } from "../shop/shoeBook";
+import { readShoes } from "../shop/shoeBook";
+import { stockIn } from "./cutStock";
 import { jobWork, type JobWork } from "./jobWork";
 import type { TakeoffLine } from "./lineBook";
 import { notRead } from "./notRead";
-import { readRules, type RuleBook } from "./rules";
+import { readRules } from "./rules";
 import { runChanges } from "./runChanges";
 import { compareLines, takeoffLines } from "./takeoffLines";
 
@@ -11,16 +12,29 @@ type Cell = string | number;
 
 const HEADERS = ["Change", "Run or item", "Column or unit", "Before", "After", "Difference"];
 
+/** What a comparison may be given besides the runs: what their take-offs were given. */
+export interface ChangeRanges {
+  readonly shoes?: unknown;
+  readonly rules?: unknown;
+  readonly stock?: unknown;
+}
+
 /**
  * What changed between two Runs ranges, as a table with a header row: runs added, gone and changed, then every line of
  * the take-off before and after with the difference, then the runs that could not be counted.
  *
  * @throws InputError when a range lacks a needed column
  */
-export function changes(before: unknown, after: unknown, shoeRange?: unknown, ruleRange?: unknown): Cell[][] {
-  const shoes = readShoes(shoeRange);
-  const rules = readRules(ruleRange);
-  const [old, now] = [stateOf(before, "before", shoes, rules), stateOf(after, "after", shoes, rules)];
+export function changes(before: unknown, after: unknown, ranges: ChangeRanges = {}): Cell[][] {
+  const shoes = readShoes(ranges.shoes);
+  const rules = readRules(ranges.rules);
+  const stock = stockIn(ranges.stock);
+  const stateOf = (range: unknown, argument: string): JobState => {
+    const rows = readRuns(range, argument);
+    const job = jobWork(rows, shoes, rules);
+    return { rows, job, lines: takeoffLines(job.works, [], rules, stock) };
+  };
+  const [old, now] = [stateOf(before, "before"), stateOf(after, "after")];
   return [
     HEADERS,
     ...runChanges(old.rows, now.rows).map((entry) => [
@@ -34,7 +48,7 @@ export function changes(before: unknown, after: unknown, shoeRange?: unknown, ru
     ...quantityRows(old.lines, now.lines),
     ...problemRows(old.job, "before"),
     ...problemRows(now.job, "after"),
-    ...notRead([...old.rows, ...now.rows], shoes, rules).map((text) => ["not read", text, "", "", "", ""]),
+    ...notRead([...old.rows, ...now.rows], shoes, rules, stock).map((text) => ["not read", text, "", "", "", ""]),
   ];
 }
 
@@ -42,12 +56,6 @@ interface JobState {
   readonly rows: readonly RunRow[];
   readonly job: JobWork;
   readonly lines: readonly TakeoffLine[];
-}
-
-function stateOf(range: unknown, argument: string, shoes: ShoeBook, rules: RuleBook): JobState {
-  const rows = readRuns(range, argument);
-  const job = jobWork(rows, shoes, rules);
-  return { rows, job, lines: takeoffLines(job.works, [], rules) };
 }
 
 function quantityRows(before: readonly TakeoffLine[], after: readonly TakeoffLine[]): Cell[][] {

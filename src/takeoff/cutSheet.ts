@@ -49,7 +49,7 @@ function proofRow(plan: CutPlan, view: CutView): CutRow {
 }
 
 /** What the plan costs, the least that is proven, and how far apart they are. */
-function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boolean): string {
+export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boolean): string {
   const money = (value: number): string => show(value / PRICE_STEPS, 2);
   const bought = `${sticks} ${sticks === 1 ? "stick" : "sticks"} to buy`;
   const [is, least] = priced ? [`${bought} for ${money(cost)}`, money(bound)] : [bought, String(bound)];

@@ -6,6 +6,7 @@ import { readTable, type TableRow } from "../table/headerTable";
 import { InputError, isUserError } from "../units/errors";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
+import { listIn } from "./valueList";
 
 /** Sticks of one length that pieces can be cut from. */
 export interface Stick {
@@ -42,6 +43,7 @@ export const isPriced = (sticks: readonly Stick[]): boolean =>
 export interface StockBook {
   sticksFor(raceway: Raceway, size: TradeSize): Stick[];
   readonly problems: readonly string[];
+  readonly empty: boolean;
 }
 
 const STICK_COLUMNS = [
@@ -76,7 +78,8 @@ export function readStock(range: unknown): StockBook {
   const rows: StockRow[] = [];
   const problems: string[] = [];
   const columns = [{ name: "Raceway", required: true }, { name: "Size", required: true }, ...STICK_COLUMNS];
-  for (const row of range === null || range === undefined ? [] : readTable(range, "stock", columns).rows) {
+  const lines = range === null || range === undefined ? [] : readTable(range, "stock", columns).rows;
+  for (const row of lines) {
     try {
       const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
       const stick = readStick(row);
@@ -89,9 +92,15 @@ export function readStock(range: unknown): StockBook {
   }
   return {
     problems,
+    empty: lines.length === 0,
     sticksFor: (raceway, size) =>
       rows.filter((row) => row.raceway === raceway && row.size === size).map(({ stick }) => stick),
   };
+}
+
+/** The stock an order starts from; none where the range is left out or nothing is filled in below its headers. */
+export function stockIn(range: unknown): StockBook | undefined {
+  return listIn(range, readStock);
 }
 
 /**

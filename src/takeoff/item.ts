@@ -33,6 +33,8 @@ export interface Item {
   readonly size?: TradeSize;
   /** Length of a stick [ft]; for sticks only. */
   readonly stickFeet?: number;
+  /** What a stick costs by the user's Stock table; for sticks only. */
+  readonly stockPrice?: number;
 }
 
 /** Of a raceway and a size: what every line but boxes and conductors is about. */

@@ -24,7 +24,7 @@ export interface PriceBook {
 
 /**
  * Reads a Prices range: Item, Unit, Price. An item goes by the name it has in the take-off. A stick without a price of
- * its own takes the price of a foot of its conduit.
+ * its own takes the one in Stock, else the price of a foot of its conduit.
  */
 export function readPrices(range: unknown): PriceBook {
   const list: ValueList<Price> = readValueList(
@@ -43,6 +43,7 @@ export function readPrices(range: unknown): PriceBook {
 function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
   const own = list.find(item.name);
   if (own) return inUnit(own, item);
+  if (item.stockPrice !== undefined) return { unitPrice: item.stockPrice, note: "price from Stock" };
   const foot = item.stickFeet === undefined ? undefined : list.find(`${item.raceway} ${item.size} conduit`);
   if (!foot || item.stickFeet === undefined) return { unitPrice: null, note: `no price for ${item.name}` };
   const { unitPrice, note } = inUnit(foot, { name: `${item.raceway} ${item.size} conduit`, unit: "ft" });

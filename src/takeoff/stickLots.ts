@@ -1,14 +1,20 @@
-import { roundUpToSteps } from "../cutting/grid";
-import type { CutPiece } from "../cutting/request";
 import type { Raceway } from "../raceway/raceway";
 import type { TradeSize } from "../raceway/tradeSize";
-import { lotPieces } from "./cutLots";
 import { stickItem } from "./item";
 import { labelKey, type LineBook, type TakeoffLine } from "./lineBook";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
-import { COUNT_GRID, countSticks } from "./stickCount";
-import { WorkShares } from "./workShares";
+
+/** Sticks of one length to buy for runs of one raceway and size. */
+export interface CountedSticks {
+  readonly works: readonly RunWork[];
+  /** [in] */
+  readonly length: number;
+  readonly sticks: number;
+  readonly notes: readonly string[];
+  /** What one costs by the user's stock. */
+  readonly price?: number;
+}
 
 /** Joints of a group that take the same couplings. */
 interface JointLot {
@@ -17,9 +23,9 @@ interface JointLot {
   readonly size: TradeSize;
 }
 
-/** Gathers the pieces and joints of one group, then counts its sticks and the couplings left to buy. */
+/** Gathers the runs and joints of one group; given its sticks, takes the couplings that come with them off the ones to buy. */
 export class StickLots {
-  private readonly works = new Map<string, RunWork[]>();
+  readonly works: RunWork[] = [];
   private readonly joints = new Map<string, JointLot>();
 
   constructor(
@@ -29,34 +35,21 @@ export class StickLots {
 
   add(work: RunWork): void {
     const { run, joints, coupling, stickCouplingFits } = work;
-    const key = labelKey([run.raceway, run.size, String(run.stick)]);
-    const lot = this.works.get(key) ?? [];
-    lot.push(work);
-    this.works.set(key, lot);
+    this.works.push(work);
     if (joints === 0) return;
     const line = this.book.add(this.group, coupling, { runs: [run], each: joints, times: run.quantity, note: "" });
     if (stickCouplingFits) this.joints.set(coupling.name, { line, raceway: run.raceway, size: run.size });
   }
 
-  /**
-   * Adds the lines of sticks, and takes the couplings that come with them off the ones to buy.
-   * @param maxSteps work that the cutting plans may take
-   * @returns the work they took
-   */
-  count(rules: RuleBook, maxSteps: number): { steps: number } {
+  /** Adds the lines of the sticks and of the couplings that come with them. */
+  addSticks(counted: readonly CountedSticks[], rules: RuleBook): void {
     const couplings = new Map<string, number>();
-    const shares = new WorkShares(maxSteps, this.works.size);
-    let spent = 0;
-    for (const works of this.works.values()) {
+    for (const { works, length, sticks, notes, price } of counted) {
       const { run } = works[0]!;
-      const pieces = stickPieces(works, rules);
-      const { sticks, least, steps } = shares.next((share) =>
-        countSticks(pieces, run.stick, rules.number("Saw kerf"), share),
-      );
-      spent += steps;
       const source = { runs: works.map((work) => work.run), each: sticks, times: 1, note: "" };
-      const line = this.book.add(this.group, stickItem(run, run.stick), source);
-      if (least < sticks) line.notes.add(`at least ${least} are needed`);
+      const item = { ...stickItem(run, length), ...(price === undefined ? {} : { stockPrice: price }) };
+      const line = this.book.add(this.group, item, source);
+      notes.forEach((note) => line.notes.add(note));
       const key = labelKey([run.raceway, run.size]);
       const withThem = sticks * rules.number(`Couplings with each stick, ${run.raceway}`);
       couplings.set(key, (couplings.get(key) ?? 0) + withThem);
@@ -64,16 +57,8 @@ export class StickLots {
     for (const { line, raceway, size } of this.joints.values()) {
       giveCouplings(this.book, line, couplings.get(labelKey([raceway, size])) ?? 0);
     }
-    return { steps: spent };
   }
 }
-
-/** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
-const stickPieces = (works: readonly RunWork[], rules: RuleBook): CutPiece[] =>
-  lotPieces(works, COUNT_GRID, rules).map((piece) => ({
-    ...piece,
-    length: Math.min(piece.length, roundUpToSteps(works[0]!.run.stick, COUNT_GRID)),
-  }));
 
 function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): void {
   const given = Math.min(line.quantity, withSticks);

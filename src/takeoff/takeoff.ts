@@ -1,9 +1,9 @@
 import { readRuns } from "../shop/runsTable";
 import { readShoes } from "../shop/shoeBook";
-import { readBy, RUN_GROUP_NAMES } from "./groupBy";
 import { jobWork } from "./jobWork";
 import { readLabor } from "./labor";
 import { notRead } from "./notRead";
+import { readOrder } from "./order";
 import { readPrices } from "./prices";
 import { readRules } from "./rules";
 import { takeoffLines } from "./takeoffLines";
@@ -17,20 +17,21 @@ export interface TakeoffRanges {
   readonly by?: unknown;
   readonly labor?: unknown;
   readonly rules?: unknown;
+  readonly stock?: unknown;
 }
 
 /**
  * Take-off of a Runs range as a table with a header row.
- * @throws InputError when a range lacks a needed column or `by` names none
+ * @throws InputError when a range lacks a needed column, `by` names none, or stock comes with groups
  */
 export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] {
-  const by = readBy(ranges.by, RUN_GROUP_NAMES, []);
+  const { by, stock } = readOrder(ranges);
   const rules = readRules(ranges.rules);
   const shoes = readShoes(ranges.shoes);
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const rows = readRuns(runs);
   const job = jobWork(rows, shoes, rules);
-  const problems = notRead(rows, shoes, rules, prices, labor);
-  return takeoffTable(takeoffLines(job.works, by, rules), job, { by, prices, labor, problems });
+  const problems = notRead(rows, shoes, rules, stock, prices, labor);
+  return takeoffTable(takeoffLines(job.works, by, rules, stock), job, { by, prices, labor, problems });
 }

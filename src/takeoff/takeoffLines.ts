@@ -1,4 +1,5 @@
 import { DEFAULT_STEPS } from "../cutting/work";
+import type { StockBook } from "./cutStock";
 import { compareCells, compareGroups, groupCell } from "./groupBy";
 import { ITEM_KINDS } from "./item";
 import { labelKey, LineBook, type TakeoffLine } from "./lineBook";
@@ -6,7 +7,9 @@ import { BOX, namedBoxes } from "./namedBoxes";
 import { naturalOrder } from "./naturalOrder";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
+import { countRunSticks } from "./runSticks";
 import { StickLots } from "./stickLots";
+import { countStockSticks } from "./stockSticks";
 import { WorkShares } from "./workShares";
 
 /** Work that counting sticks may take: half of what a plan of its own may, since changes count two jobs. */
@@ -18,8 +21,14 @@ const STEPS = DEFAULT_STEPS / 2;
  * own; the couplings to buy are the rest.
  *
  * @param by columns of Runs to group by
+ * @param stock sticks and offcuts the order starts from; omitted: sticks of the runs' length, none on hand
  */
-export function takeoffLines(works: readonly RunWork[], by: readonly string[], rules: RuleBook): TakeoffLine[] {
+export function takeoffLines(
+  works: readonly RunWork[],
+  by: readonly string[],
+  rules: RuleBook,
+  stock?: StockBook,
+): TakeoffLine[] {
   const book = new LineBook();
   const lots = new Map<string, StickLots>();
   for (const work of works) {
@@ -35,7 +44,12 @@ export function takeoffLines(works: readonly RunWork[], by: readonly string[], r
     lot.add(work);
   }
   const shares = new WorkShares(STEPS, lots.size);
-  for (const lot of lots.values()) shares.next((steps) => lot.count(rules, steps));
+  for (const lot of lots.values()) {
+    const { counted } = shares.next((steps) =>
+      stock ? countStockSticks(lot.works, stock, rules, steps) : countRunSticks(lot.works, rules, steps),
+    );
+    lot.addSticks(counted, rules);
+  }
   addBoxes(book, works, by, rules);
   return book.lines().sort((a, b) => compareLines(by, a, b));
 }

@@ -13,6 +13,7 @@ import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
 import { RowLinks } from "./RowLinks";
+import { orderTables } from "./orderTables";
 import { readSnapshots, snapshotTable, SNAPSHOTS, type Snapshot } from "./snapshots";
 
 const t = strings.totals.changes;
@@ -77,7 +78,7 @@ export function ChangesPart() {
 function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells }) {
   const { tables } = useLedger();
   const found = useMemo(
-    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, tables.Shoes?.cells))),
+    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, { ...orderTables(tables) }))),
     [before, tables],
   );
   if (!found.value) return <Notice intent="error">{found.problem}</Notice>;

@@ -75,7 +75,7 @@ test("without stock, runs with 20 ft sticks are cut from these", () => {
 });
 
 describe("the total of all plans", () => {
-  const table = (stock: unknown[][], ...runs: Record<string, string | number>[]) =>
+  const table = (stock: unknown[][], ...runs: Parameters<typeof runsRange>) =>
     records(jobCuts(runsRange(...runs), { stock: [["Raceway", "Size", "Length", "On hand", "Price"], ...stock] }));
   const emt = straight("A", 110, { Quantity: 2 });
   const imc = straight("B", 100, { Raceway: "IMC", Size: "3/4" });

@@ -91,6 +91,21 @@ test("every quantity is the sum of what its runs take", () => {
   );
 });
 
+test("every quantity of a group is the sum of what the group's runs take", () => {
+  fc.assert(
+    fc.property(runsAndShuffled, ([runs]) => {
+      for (const { Area, Item, Quantity } of records(takeoff(runs, { by: "Area" })).filter((row) => row["Quantity"] !== "")) { // prettier-ignore
+        const rows = records(trace(runs, Item, { by: "Area" })).filter((row) => row["Area"] === Area);
+        const total = rows.find(({ Run }) => Run === "Total")!;
+        expect(total["Amount"]).toBe(Quantity);
+        const parts = rows.filter(({ Each }) => Each !== "").reduce((sum, row) => sum + Number(row["Amount"]), 0);
+        expect(Math.abs(parts - Number(Quantity))).toBeLessThan(FEET);
+      }
+    }),
+    { numRuns: 10 },
+  );
+});
+
 test("nothing changed between a table and the same rows in another order", () => {
   fc.assert(
     fc.property(runsAndShuffled, ([runs, shuffled]) => {

@@ -50,8 +50,36 @@ test("rules and shoes that could not be read are told", () => {
     ["Raceway", "Size"],
     ["EMT", "99"],
   ];
-  expect(trace(runs, "Box", shoes, rules).slice(-2)).toEqual([
+  expect(trace(runs, "Box", { shoes, rules }).slice(-2)).toEqual([
     ["not read", "", "", "", "", expect.stringContaining("shoes row 2")],
     ["not read", "", "", "", "", expect.stringContaining("rules row 2")],
   ]);
+});
+
+describe("a trace of an order with groups", () => {
+  const [hall, yard] = ["Hall", "Yard"];
+  const grouped = runsRange(
+    { Run: "A", Area: yard, Route: "up 40, east 60", Quantity: 2 },
+    { Run: "B", Area: hall, Route: "east 60" },
+    { Run: "C", Area: yard, Route: "east 50" },
+  );
+
+  test("each group has its rows and its sum; last, the sum of all", () => {
+    // A's two pieces of 94 in. and C's 50 in. share no stick; B's 60 in. would go with C, but is the hall's.
+    expect(trace(grouped, "EMT 1/2 conduit, 10 ft stick", { by: "Area" })).toEqual([
+      ["Area", "Run", "Row", "Each", "Times", "Amount", "Note"],
+      [hall, "B", 3, 1, 1, 1, ""],
+      [hall, "Total", "", "", "", 1, "each"],
+      [yard, "A, C", "2, 4", 3, 1, 3, ""],
+      [yard, "Total", "", "", "", 3, "each"],
+      ["", "Total", "", "", "", 4, "each"],
+    ]);
+  });
+
+  test("an item of one group has one sum", () => {
+    expect(trace(grouped, "EMT 1/2 bend", { by: "Area" }).slice(1)).toEqual([
+      [yard, "A", 2, 1, 2, 2, ""],
+      [yard, "Total", "", "", "", 2, "each"],
+    ]);
+  });
 });

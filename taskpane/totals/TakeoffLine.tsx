@@ -1,0 +1,103 @@
+import { Button } from "@fluentui/react-components";
+import { ChevronDownRegular, ChevronRightRegular } from "@fluentui/react-icons";
+import { trace } from "../../src/takeoff/trace";
+import { show } from "../../src/units/show";
+import { attempt } from "../components/attempt";
+import { useLedger } from "../hooks/useLedger";
+import { strings } from "../strings";
+import { recordsOf } from "../workbook/recordsOf";
+import { orderTables } from "./orderTables";
+import { RowLinks } from "./RowLinks";
+
+const t = strings.totals.takeoff;
+
+/** A line of the take-off by its headers. */
+export type OrderLine = Readonly<Record<string, string | number>>;
+
+interface LineProps {
+  line: OrderLine;
+  /** Column the order is grouped by; empty for none. */
+  by: string;
+  /** Columns after Quantity. */
+  columns: readonly string[];
+  open: boolean;
+  onOpen(): void;
+}
+
+export function TakeoffLine({ line, by, columns, open, onOpen }: LineProps) {
+  const item = String(line.Item);
+  const counted = typeof line.Quantity === "number";
+  const note = String(line.Note)
+    .split("; ")
+    .filter((words) => words !== `no price for ${item}`)
+    .join("; ");
+  return (
+    <>
+      <tr>
+        <th scope="row">
+          {counted ? (
+            <Button
+              size="small"
+              appearance="transparent"
+              className="rl-open"
+              icon={open ? <ChevronDownRegular /> : <ChevronRightRegular />}
+              aria-expanded={open}
+              onClick={onOpen}
+            >
+              {item}
+            </Button>
+          ) : (
+            item
+          )}
+          {note !== "" && <div className="rl-hint">{note}</div>}
+        </th>
+        <td className="rl-number">{counted && `${show(Number(line.Quantity), 1)} ${line.Unit}`}</td>
+        {columns.map((column) => (
+          <td key={column} className="rl-number">
+            {column === "Hours" ? hours(line) : price(line)}
+          </td>
+        ))}
+      </tr>
+      {open && (
+        <tr>
+          <td colSpan={2 + columns.length}>
+            <Behind line={line} by={by} />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+/** The runs behind a line, with what each takes. */
+function Behind({ line, by }: { line: OrderLine; by: string }) {
+  const { tables } = useLedger();
+  const { shoes, rules, stock } = orderTables(tables, by);
+  const item = String(line.Item);
+  const rows = attempt(() => recordsOf(trace(tables.Runs?.cells, item, { shoes, rules, stock, by })));
+  if (!rows.value) return <p className="rl-hint">{rows.problem}</p>;
+  return (
+    <ul className="rl-behind" aria-label={t.behind(item)}>
+      {rows.value
+        .filter((row) => typeof row.Each === "number" && (by === "" || row[by] === line[by]))
+        .map((row, index) => (
+          <li key={index}>
+            <RowLinks names={String(row.Run).split(", ")} /> <span className="rl-number">{amount(row)}</span>
+          </li>
+        ))}
+    </ul>
+  );
+}
+
+const amount = (row: OrderLine): string =>
+  `${show(Number(row.Each), 1)} × ${row.Times} = ${show(Number(row.Amount), 1)}`;
+
+export const money = (value: number): string =>
+  value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+
+const price = ({ Extension, ...line }: OrderLine) => {
+  if (typeof Extension === "number") return money(Extension);
+  return line["Unit price"] === "no price" ? <span className="rl-hint">{t.noPrice}</span> : "";
+};
+
+const hours = ({ Hours }: OrderLine): string => (typeof Hours === "number" ? show(Hours, 2) : "");
