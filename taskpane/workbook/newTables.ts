@@ -107,7 +107,7 @@ export function newResult(result: ResultName, sheet: string, names: Names): NewR
   const formulas: Record<ResultName, string> = {
     Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")})`,
     "Set-up": `JOB.SETUP(${all("Runs")},${all("Shoes")},${all("Bench")})`,
-    Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")},${all("Rules")})`,
+    Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")},${all("Rules")},${all("Stock")})`,
     "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")},${all("Labor")},${all("Rules")})`,
     Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")})`,
     "Cutting plan": `JOB.CUTS(${all("Runs")},${all("Stock")},${all("Shoes")},,,${all("Rules")})`,

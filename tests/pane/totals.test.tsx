@@ -1,6 +1,7 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
 import type { CutJob } from "../../taskpane/totals/cutJob";
 import type { CutResult, CutSoFar } from "../../taskpane/totals/cutWork";
+import type { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
 /** The worker's part, played here one step at a time. */
@@ -55,6 +56,65 @@ test("a line of the take-off opens to the runs behind it, and a run leads to its
   await waitFor(() => expect(book.selected).toMatchObject({ row: 1, column: 0 }));
 });
 
+/** Fills a table's rows below its header and tells the pane. */
+async function fill(book: FakeBook, name: string, rows: (string | number)[][]) {
+  const { sheet } = book.table(name);
+  rows.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
+  book.table(name).rows = rows.length + 1;
+  await act(async () => book.type(sheet, 1, 0, rows[0]![0]!));
+}
+
+/** Waits until a line of the take-off has these cells: the pane reads a change a moment later. */
+const line = (item: RegExp, cells: string[]) =>
+  waitFor(() =>
+    expect(
+      within(screen.getByRole("row", { name: item }))
+        .getAllByRole("cell")
+        .map(({ textContent }) => textContent),
+    ).toEqual(cells),
+  );
+
+test("prices, minutes and the stock of the workbook are in the take-off and its total", async () => {
+  const { book } = await openTotals("Take-off");
+  expect(screen.queryByText("Total")).toBeNull();
+  await fill(book, "Prices", [["EMT 1/2 strap", "each", 0.5]]);
+  await fill(book, "Labor", [["bend", 6]]);
+  await fill(book, "Stock", [["EMT", "1/2", 120, "", 8], ["EMT", "1/2", 119, 2, ""]]); // prettier-ignore
+  // P-1 twice 118.3 in. and P-2's 84: the offcuts take the long ones, one stick is bought at 8. Straps: 2 × 2 and 2.
+  await line(/^EMT 1\/2 conduit, 10 ft stick/, ["1 each", "8.00", ""]);
+  await line(/^EMT 1\/2 strap/, ["6 each", "3.00", ""]);
+  await line(/^EMT 1\/2 bend/, ["2 each", "", "0.2"]);
+  await line(/^EMT 1\/2 set-screw connector/, ["6 each", "no price", ""]);
+  // 8 + 3, and four bends of 6 minutes: two of P-1 and the offset of P-3.
+  expect(document.querySelector(".rl-total")?.textContent).toMatch(/^Total 11.00 · 0.4 h/);
+  expect(screen.getByText(/^no price for .*EMT 1\/2 set-screw connector/)).toBeTruthy();
+});
+
+test("a changed rule shows in the take-off, its trace and the cutting plan", async () => {
+  const { book, user } = await openTotals("Take-off");
+  const { sheet } = book.table("Rules");
+  const rows = book.cellsOf("Rules");
+  const rule = rows.findIndex(([name]) => name === "Straps per support");
+  await line(/^EMT 1\/2 strap/, ["6 each"]);
+  await act(async () => book.type(sheet, rule, 1, 3));
+  await line(/^EMT 1\/2 strap/, ["18 each"]);
+  await user.click(screen.getByRole("button", { name: "EMT 1/2 strap" }));
+  expect(screen.getByRole("list", { name: "Runs behind EMT 1/2 strap" }).textContent).toBe(
+    "P-1 6 × 2 = 12P-2 6 × 1 = 6",
+  );
+  await act(async () => book.type(sheet, rule, 1, "many"));
+  expect(await screen.findByText(/"Straps per support" must be a number/)).toBeTruthy();
+});
+
+test("the take-off in groups has a heading for each, and a line opens to the runs of its group", async () => {
+  const { user } = await openTotals("Take-off");
+  await user.selectOptions(screen.getByRole("combobox", { name: "Group by" }), "Area");
+  const headings = [...document.querySelectorAll(".rl-group")].map(({ textContent }) => textContent);
+  expect(headings).toEqual(["Hall", "Yard"]);
+  await user.click(screen.getByRole("button", { name: "RMC 3/4 bend" }));
+  expect(screen.getByRole("list", { name: "Runs behind RMC 3/4 bend" }).textContent).toBe("P-3 2 × 1 = 2");
+});
+
 test("bends are counted as the person asks, in words too", async () => {
   const { user } = await openTotals("Bends");
   const words = () => document.querySelector(".rl-figure desc")?.textContent;
@@ -72,6 +132,8 @@ test("a cutting plan tells how far it is, then its proof and its sticks", async 
   await act(async () => {
     while (planning.step());
   });
+  // Three sticks of EMT and one of RMC.
+  expect(screen.getByText("All together:").parentElement?.textContent).toMatch(/4 sticks to buy; proven least/);
   // By hand: two pieces of 10 ft less the gain of a 90 do not go into one stick, nor either with the 7 ft one.
   expect((await screen.findByText(/3 sticks to buy/)).textContent).toMatch(/proven least/);
   expect(screen.queryByRole("progressbar")).toBeNull();
