@@ -1,6 +1,7 @@
 import { readRaceway, type Raceway } from "../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../raceway/tradeSize";
 import { readTable, type Column, type TableRow } from "../table/headerTable";
+import { dayText } from "../units/day";
 import { InputError, isUserError } from "../units/errors";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
@@ -45,6 +46,7 @@ export interface Run {
   readonly conductors: string;
   /** Longest piece a stick gives [in]. */
   readonly stick: number;
+  /** 2026-12-01, or as the user wrote it. */
   readonly date: string;
   readonly crew: string;
   /** Fitting style and where grounding bushings go, as written; read by the take-off. */
@@ -107,7 +109,7 @@ function readRun(row: TableRow): Run {
     to: text(row.get("To")),
     conductors: text(row.get("Conductors")),
     stick: stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 }),
-    date: text(row.get("Date")),
+    date: dayText(row.get("Date")),
     crew: text(row.get("Crew")),
     fittings: text(row.get("Fittings")),
     groundingBushing: text(row.get("Grounding bushing")),

@@ -3,7 +3,8 @@ import { records, rowWhere, runsRange } from "./tables";
 
 const runs = runsRange(
   { Run: "A", Job: "Pier", Route: "up 40, east 60, down 40", Quantity: 3, Crew: "Night", Date: "2026-05-04" },
-  { Run: "B", Job: "Pier", Route: "east 60, offset 6 up at 30, ahead 60", Crew: "Day", Date: "2026-05-05" },
+  // 46147 is 2026-05-05, 6,699 days after 39448, which is 2008-01-01.
+  { Run: "B", Job: "Pier", Route: "east 60, offset 6 up at 30, ahead 60", Crew: "Day", Date: 46147 },
   { Run: "C", Job: "Pier", Route: "east 60, saddle 4 up at 45, ahead 60", Quantity: 2, Crew: "Day" },
   { Run: "D", Job: "Quay", Raceway: "IMC", Size: "3/4", Route: "east 60, bend 22.5 up, ahead 60" },
 );

@@ -1,0 +1,18 @@
+/** Last day that Excel counts, 9999-12-31. */
+const LAST_DAY = 2958465;
+/** Excel's number of 1970-01-01, from which JavaScript counts [days]. */
+const EPOCH = 25569;
+/** Excel counts a 29 February 1900 that there was not; before it the day is another one. */
+const FIRST_RIGHT_DAY = 61;
+
+/**
+ * A day as a workbook holds it: the number of a date as 2026-12-01, so that days sort; text as it is written. Excel
+ * counts from 1900; a workbook that counts from 1904 should hold its days as text.
+ *
+ * @example dayText(39448) //=> "2008-01-01"
+ */
+export function dayText(cell: unknown): string {
+  if (cell === null || cell === undefined) return "";
+  if (typeof cell !== "number" || cell < FIRST_RIGHT_DAY || cell >= LAST_DAY + 1) return String(cell).trim();
+  return new Date((Math.floor(cell) - EPOCH) * 86_400_000).toISOString().slice(0, 10);
+}
