@@ -1,110 +1,114 @@
-/**
- * The totals of the demo job, added up again from the raw routes by readdRoute.ts: a second reader and other formulas.
- * Radii are those of the code's table for one-shot benders (NEC chapter 9, table 2): 4, 4-1/2 and 5-3/4 in.
- */
+/** The totals of the demo job, added up again from the raw routes by readdJob.ts: a second reader and other formulas. */
 import { bendCounts } from "../../src/takeoff/bendCounts";
 import { takeoff } from "../../src/takeoff/takeoff";
+import { demoRules } from "../../workbench/demo/ferryTables";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
-import { readdRoute } from "./readdRoute";
+import { leastSticks } from "./leastSticks";
+import { readded, sum, type Readded } from "./readdJob";
 import { records, rowWhere, shoesRange } from "./tables";
 
 /** Sums of feet are held to this many decimals [ft]. */
 const DECIMALS = 9;
-const RADIUS: Record<string, number> = { "1/2": 4, "3/4": 4.5, "1": 5.75 };
-const RACEWAYS = ["EMT", "IMC", "RMC", "PVC-coated RMC"];
+const SHOP_RADIUS: Record<string, number> = { "1/2": 4, "3/4": 4.5, "1": 5.75 };
 const shoes = shoesRange(
-  ...RACEWAYS.flatMap((raceway) =>
-    Object.entries(RADIUS).map(([size, radius]) => [raceway, size, radius] as [string, string, number]),
+  ...["EMT", "IMC", "RMC", "PVC-coated RMC"].flatMap((raceway) =>
+    Object.entries(SHOP_RADIUS).map(([size, radius]) => [raceway, size, radius] as [string, string, number]),
   ),
 );
-const CANNOT_BE_BUILT = "PR-09";
+const demo = demoRuns.map((row) => [...row]);
+const rules = demoRules;
 const PASSED_OVER = /\b(panel|starter|pump|fan)\b/i;
+/** Between supports [in]: NEC 358.30, 342.30, 344.30 for metal; table 352.30 for PVC of 1-1/4 to 2. */
+const spacing = (kind: string) => (kind.startsWith("PVC 40") ? 60 : 120);
 
-const runs = records(demoRuns.map((row) => [...row]))
-  .filter((run) => run["Run"] !== CANNOT_BE_BUILT)
-  .map((run) => ({
-    kind: `${run["Raceway"]} ${run["Size"]}`,
-    raceway: String(run["Raceway"]),
-    quantity: Number(run["Quantity"]),
-    ends: [String(run["From"]), String(run["To"])],
-    conductors: String(run["Conductors"]),
-    ...readdRoute(String(run["Route"]), RADIUS[String(run["Size"])]!),
-  }));
-const kinds = [...new Set(runs.map(({ kind }) => kind))];
-const table = takeoff(
-  demoRuns.map((row) => [...row]),
-  { shoes },
-);
+const kinds = [...new Set(readded.map(({ kind }) => kind))];
+const table = takeoff(demo, { shoes, rules });
 
 /** Adds up over the runs of a raceway and size. */
-const add = (kind: string, of: (run: (typeof runs)[number]) => number) =>
-  runs.filter((run) => run.kind === kind).reduce((sum, run) => sum + run.quantity * of(run), 0);
-const sum = (values: number[]) => values.reduce((total, value) => total + value, 0);
-const quantity = (item: string) =>
-  records(table)
-    .filter((row) => row["Item"] === item)
-    .reduce((total, row) => total + Number(row["Quantity"]), 0);
+const add = (kind: string, of: (run: Readded) => number) =>
+  sum(readded.filter((run) => run.kind === kind).map((run) => run.quantity * of(run)));
+/** What the take-off has of the items of a kind that end in these words. */
+const quantity = (...items: string[]) =>
+  sum(
+    records(table)
+      .filter((row) => items.includes(String(row["Item"])))
+      .map((row) => Number(row["Quantity"])),
+  );
+const inStyles = (kind: string, what: string) =>
+  ["set-screw", "compression", "threaded"].map((style) => `${kind} ${style} ${what}`);
 
 test("the demo job has every run counted but the one that cannot be built", () => {
   const told = records(table).filter(({ Item }) => String(Item).startsWith("not "));
-  expect(told.map((row) => row["Item"])).toEqual([`not counted: ${CANNOT_BE_BUILT}`]);
-  expect(kinds.length).toBeGreaterThanOrEqual(9);
+  expect(told.map((row) => row["Item"])).toEqual(["not counted: PR-09"]);
+  expect(kinds.length).toBeGreaterThanOrEqual(11);
+  expect(sum(readded.map(({ elbows }) => elbows))).toBe(4);
 });
 
 describe.each(kinds)("%s", (kind) => {
   test("feet of conduit", () => {
-    expect(quantity(`${kind} conduit`)).toBeCloseTo(add(kind, ({ pulls }) => sum(pulls)) / 12, DECIMALS);
+    expect(quantity(`${kind} conduit`)).toBeCloseTo(add(kind, ({ conduit }) => conduit) / 12, DECIMALS);
   });
 
-  test("bends", () => {
+  test("bends, and elbows that are bought", () => {
     expect(quantity(`${kind} bend`)).toBe(add(kind, ({ bends }) => bends.length));
-    const counted = bendCounts(
-      demoRuns.map((row) => [...row]),
-      { shoes, by: "Raceway, Size" },
-    );
+    expect(quantity(`${kind} 90° elbow`)).toBe(add(kind, ({ elbows }) => elbows));
+    const counted = bendCounts(demo, { shoes, rules, by: "Raceway, Size" });
     const line = records(counted).find((row) => `${row["Raceway"]} ${row["Size"]}` === kind);
     expect(line?.["Bends"] ?? 0).toBe(add(kind, ({ bends }) => bends.length));
   });
 
   test("terminations: two to a pull", () => {
     const ends = add(kind, ({ pulls }) => 2 * pulls.length);
-    if (kind.startsWith("EMT")) return expect(quantity(`${kind} set-screw connector`)).toBe(ends);
-    expect([quantity(`${kind} locknut`), quantity(`${kind} bushing`)]).toEqual([2 * ends, ends]);
+    if (kind.startsWith("EMT")) return expect(quantity(...inStyles(kind, "connector"))).toBe(ends);
+    if (kind.startsWith("PVC 40")) {
+      return expect([quantity(`${kind} terminal adapter`), quantity(`${kind} locknut`)]).toEqual([ends, ends]);
+    }
+    // PR-01, twice, has grounding bushings at both ends and PR-07 one at its first.
+    const grounding = kind === "RMC 1" ? 2 * 2 + 1 : 0;
+    expect(quantity(`${kind} grounding bushing`)).toBe(grounding);
+    expect([quantity(`${kind} locknut`), quantity(`${kind} bushing`)]).toEqual([2 * ends, ends - grounding]);
   });
 
-  test("straps: within 3 ft of each end and every 10 ft, which one does for 6 ft", () => {
-    const straps = (length: number) => (length <= 72 ? 1 : 1 + Math.ceil((length - 72) / 120));
+  test("straps: within 3 ft of each end and evenly between, which one does for 6 ft", () => {
+    const straps = (length: number) => (length <= 72 ? 1 : 1 + Math.ceil((length - 72) / spacing(kind)));
     expect(quantity(`${kind} strap`)).toBe(add(kind, ({ pulls }) => sum(pulls.map(straps))));
   });
 
-  test("couplings: a joint for each 120 in. that a pull is longer, less those that come with the sticks", () => {
-    const joints = add(kind, ({ pulls }) => sum(pulls.map((length) => Math.ceil(length / 120) - 1)));
-    const style = kind.startsWith("EMT") ? "set-screw" : "threaded";
-    expect(quantity(`${kind} ${style} coupling`) + quantity(`${kind} ${style} coupling, with the sticks`)).toBe(joints);
+  test("couplings: one at every joint, less those that come with the sticks", () => {
+    const couplings = kind.startsWith("PVC 40") ? [`${kind} coupling`] : inStyles(kind, "coupling");
+    const given = couplings.map((item) => `${item}, with the sticks`);
+    expect(quantity(...couplings, ...given)).toBe(add(kind, ({ joints }) => joints));
   });
 
-  test("sticks: at least the conduit's feet, at most one to a piece", () => {
+  test("sticks: as many as a general-purpose solver needs for the pieces", async () => {
     const sticks = quantity(`${kind} conduit, 10 ft stick`);
-    const pieces = add(kind, ({ pulls }) => sum(pulls.map((length) => Math.ceil(length / 120))));
-    expect(sticks).toBeGreaterThanOrEqual(Math.ceil(add(kind, ({ pulls }) => sum(pulls)) / 120));
-    expect(sticks).toBeLessThanOrEqual(pieces);
+    expect(sticks).toBeGreaterThanOrEqual(Math.ceil(add(kind, ({ conduit }) => conduit) / 120));
+    expect(sticks).toBe(await leastSticks(kind, shoes));
   });
 });
 
 test("boxes: every name once, less panels, starters, pumps and fans", () => {
-  const names = new Set(runs.flatMap(({ ends }) => ends).filter((name) => !PASSED_OVER.test(name)));
+  const names = new Set(readded.flatMap(({ ends }) => ends).filter((name) => !PASSED_OVER.test(name)));
   expect(quantity("Box")).toBe(names.size);
 });
 
-test("conductors: the run and 3 ft at each end, 2 ft at each pull box", () => {
+test("expansion fittings: 148 ft of PVC move 3.6 in. over 60 °F, one fitting of 4 in.", () => {
+  // NEC table 352.44: 4.06 in. for 100 ft and 100 °F.
+  const [run] = readded.filter(({ kind }) => kind === "PVC 40 1-1/2");
+  const moves = run!.stretches.map((length) => (4.06 * (length / 1200) * 60) / 100);
+  expect(Math.max(...moves)).toBeCloseTo(3.6, 1);
+  expect(quantity("PVC 40 1-1/2 expansion fitting")).toBe(
+    sum(moves.map((move) => (move < 0.25 ? 0 : Math.ceil(move / 4)))),
+  );
+});
+
+test("conductors: the run and 4 ft at each end by the job's rule, 2 ft at each pull box", () => {
   const feet = new Map<string, number>();
-  for (const { conductors, pulls, quantity: times } of runs) {
+  for (const { conductors, pulls, quantity: times } of readded) {
     for (const [, count, size, type] of conductors.matchAll(/(\d+) (#\S+) (\w+)/g)) {
       const name = `${size} ${type} conductor`;
-      feet.set(
-        name,
-        (feet.get(name) ?? 0) + (times * Number(count) * (sum(pulls) + 72 + 24 * (pulls.length - 1))) / 12,
-      );
+      const each = (sum(pulls) + 2 * 48 + 24 * (pulls.length - 1)) / 12;
+      feet.set(name, (feet.get(name) ?? 0) + times * Number(count) * each);
     }
   }
   expect(feet.size).toBeGreaterThanOrEqual(5);
@@ -112,12 +116,6 @@ test("conductors: the run and 3 ft at each end, 2 ft at each pull box", () => {
 });
 
 test("the bends of the whole job", () => {
-  const total = rowWhere(
-    bendCounts(
-      demoRuns.map((row) => [...row]),
-      { shoes },
-    ),
-    { Job: "Total" },
-  );
-  expect(total["Bends"]).toBe(runs.reduce((all, run) => all + run.quantity * run.bends.length, 0));
+  const total = rowWhere(bendCounts(demo, { shoes, rules }), { Job: "Total" });
+  expect(total["Bends"]).toBe(sum(readded.map((run) => run.quantity * run.bends.length)));
 });

@@ -94,7 +94,10 @@ test("every quantity is the sum of what its runs take", () => {
 test("every quantity of a group is the sum of what the group's runs take", () => {
   fc.assert(
     fc.property(runsAndShuffled, ([runs]) => {
-      for (const { Area, Item, Quantity } of records(takeoff(runs, { by: "Area" })).filter((row) => row["Quantity"] !== "")) { // prettier-ignore
+      for (const { Area, Item, Quantity } of records(takeoff(runs, { by: "Area" })).filter(
+        (row) => row["Quantity"] !== "",
+      )) {
+        // prettier-ignore
         const rows = records(trace(runs, Item, { by: "Area" })).filter((row) => row["Area"] === Area);
         const total = rows.find(({ Run }) => Run === "Total")!;
         expect(total["Amount"]).toBe(Quantity);

@@ -2,7 +2,7 @@ import { defaultShoe } from "../../src/raceway/defaultShoes";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import { NUMBER_FORMATS } from "../numberFormats";
-import { demoBench, demoLabor, demoPrices, demoStock, oneBendRows } from "./ferryTables";
+import { demoBench, demoLabor, demoPrices, demoRules, demoStock, oneBendRows } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 import type { DemoBook, DemoCell, DemoSheet } from "./types";
 
@@ -32,6 +32,10 @@ const runs: DemoSheet = {
     { width: 120 },
     { width: 125 },
     { width: 130, format: "@" },
+    { width: 95 },
+    { width: 90 },
+    { width: 55, align: "center" },
+    { width: 90, format: "yyyy-mm-dd" },
     { width: 85, format: "0.000" },
     { width: 75, format: "0.0" },
     { width: 320 },
@@ -103,7 +107,24 @@ function result(name: string, formula: string, columns: ResultColumns): DemoShee
 }
 
 const { inches, degrees } = NUMBER_FORMATS;
+const takeoffColumns = [320, 60, [90, "0.0"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const;
 const reach = [95, NUMBER_FORMATS.room] as const;
+
+const trace = result("Traced", "=CONDUIT.JOB.TRACE(Runs!A:N,B1,Shoes!A:H,Rules!A:D,,Stock!A:E)", [
+  ...([230, 250, [75, "0.00"], 60, [85, "0.00"], 320] as const),
+]);
+
+/** The runs behind one item of the take-off, which is named above them. */
+const traced: DemoSheet = {
+  ...trace,
+  headerRow: 2,
+  noteRows: [1],
+  rows: [
+    ["Item of the take-off", "RMC 3/4 strap"],
+    ["Write another item of Takeoff in B1 to see the runs behind it."],
+    ...trace.rows,
+  ],
+};
 
 /** The workbook the page opens on: a small ferry terminal's raceways. */
 export const demoBook: DemoBook = {
@@ -111,29 +132,42 @@ export const demoBook: DemoBook = {
   sheets: [
     runs,
     shoes,
-    result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:J,Shoes!A:H)", [
+    result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:N,Shoes!A:H)", [
       ...[70, 55, [95, inches] as const, 50, 150, [95, inches] as const, 70, 65, [75, degrees] as const],
       ...[[75, degrees] as const, 230, [75, degrees] as const, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
-    result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:J,Shoes!A:H,Bench!A:B)", [
+    result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:N,Shoes!A:H,Bench!A:B)", [
       ...[70, 55, 50, 50, [95, inches] as const, 70, 65, [75, degrees] as const, 260],
       ...[reach, reach, reach, reach, reach, 420],
     ]),
-    result("Takeoff", "=CONDUIT.JOB.TAKEOFF(Runs!A:J,Prices!A:C,Shoes!A:H,,Labor!A:B)", [
-      ...([320, 60, [90, "0.0"], [85, "0.00"], [95, "#,##0.00"], [85, "0.0"], [75, "0.00"], 420] as const),
+    result(
+      "Takeoff",
+      "=CONDUIT.JOB.TAKEOFF(Runs!A:N,Prices!A:C,Shoes!A:H,,Labor!A:B,Rules!A:D,Stock!A:E)",
+      takeoffColumns,
+    ),
+    result("Takeoff by area", '=CONDUIT.JOB.TAKEOFF(Runs!A:N,Prices!A:C,Shoes!A:H,"Area",Labor!A:B,Rules!A:D)', [
+      ...[110, ...takeoffColumns],
     ]),
-    result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:J,Stock!A:E,Shoes!A:H)", [
+    traced,
+    result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:N,Stock!A:E,Shoes!A:H,,,Rules!A:D)", [
       ...[125, 55, 60, 115, 420, 150, 330, 480],
     ]),
-    result("Bend counts", '=CONDUIT.JOB.BENDS(Runs!A:J,"Area, Raceway, Size, Kind",Shoes!A:H,Labor!A:B)', [
+    result("Bend counts", '=CONDUIT.JOB.BENDS(Runs!A:N,"Area, Raceway, Size, Kind",Shoes!A:H,Labor!A:B,Rules!A:D)', [
       ...[120, 125, 60, 150, 80, [80, "0.00"] as const, 320],
     ]),
-    result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:J,Shoes!A:H)", [80, 80, 180, 480, 420]),
-    result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:J,Runs!A:J,Shoes!A:H)", [...[110, 320, 110, 260, 260, 110]]),
-    table("As issued", issuedRuns, runs.columns.slice(0, 10)),
+    result("Shop load", '=CONDUIT.JOB.BENDS(Runs!A:N,"Date, Crew, Raceway, Size",Shoes!A:H,Labor!A:B,Rules!A:D)', [
+      ...[95, 60, 125, 60, 80, [80, "0.00"] as const, 320],
+    ]),
+    result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:N,Shoes!A:H)", [80, 80, 180, 480, 420]),
+    result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:N,Runs!A:N,Shoes!A:H,Rules!A:D,Stock!A:E)", [
+      ...[110, 320, 110, 260, 260, 110],
+    ]),
+    table("As issued", issuedRuns, runs.columns.slice(0, 14)),
     { ...table("Stock", demoStock, [{ width: 130 }, sizeColumn, { width: 80 }, { width: 75 }, money]), table: "Stock" },
     { ...table("Prices", demoPrices, [{ width: 260 }, { width: 60 }, money]), table: "Prices" },
     { ...table("Labor", demoLabor, [{ width: 160 }, { width: 80, format: "0.0" }]), table: "Labor" },
+    { ...table("Rules", demoRules, [{ width: 260 }, { width: 80 }, { width: 90 }, { width: 320 }]), table: "Rules" },
+    result("Rules in force", "=CONDUIT.JOB.RULES(Rules!A:D)", [320, 160, 100, 560]),
     { ...table("Bench", demoBench, [{ width: 160 }, { width: 100 }]), table: "Bench" },
     table("One bend", oneBendRows, [{ width: 480 }, { width: 320, format: "0.0000" }, { width: 640 }]),
   ],

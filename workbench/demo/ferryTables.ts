@@ -7,6 +7,8 @@ export const demoStock: readonly (readonly DemoCell[])[] = [
   ["EMT", "1/2", `4' 2"`, 3, null],
   ["EMT", "3/4", "10'", null, 12.1],
   ["EMT", "1", "10'", null, 20.3],
+  ["EMT", "1", "20'", null, 39.4],
+  ["EMT", "1-1/4", "10'", null, 29.8],
   ["IMC", "1/2", "10'", null, 22.8],
   ["IMC", "3/4", "10'", null, 26.5],
   ["IMC", "3/4", `6' 8"`, 1, null],
@@ -15,6 +17,7 @@ export const demoStock: readonly (readonly DemoCell[])[] = [
   ["RMC", "3/4", "10'", null, 33.2],
   ["RMC", "1", "10'", null, 49.7],
   ["PVC-coated RMC", "3/4", "10'", null, 118],
+  ["PVC 40", "1-1/2", "10'", null, 13.9],
 ];
 
 export const demoPrices: readonly (readonly DemoCell[])[] = [
@@ -29,6 +32,38 @@ export const demoPrices: readonly (readonly DemoCell[])[] = [
   ["RMC 3/4 conduit", "ft", 3.32],
   ["RMC 1 conduit", "ft", 4.97],
   ["PVC-coated RMC 3/4 conduit", "ft", 11.8],
+  ["EMT 1-1/4 compression coupling", "each", 3.1],
+  ["EMT 1-1/4 compression connector", "each", 2.95],
+  ["EMT 1-1/4 90° elbow", "each", 8.4],
+  ["EMT 1-1/4 strap", "each", 0.47],
+  ["EMT 1 compression coupling", "each", 1.9],
+  ["EMT 1 compression connector", "each", 1.85],
+  ["EMT 3/4 pull box", "each", 11.5],
+  ["IMC 1/2 locknut", "C", 21],
+  ["IMC 3/4 locknut", "C", 29],
+  ["IMC 1 locknut", "C", 44],
+  ["IMC 1/2 bushing", "C", 38],
+  ["IMC 3/4 bushing", "C", 52],
+  ["IMC 1 bushing", "C", 79],
+  ["IMC 1/2 strap", "C", 31],
+  ["IMC 3/4 strap", "C", 36],
+  ["IMC 1 strap", "C", 48],
+  ["RMC 1/2 locknut", "C", 21],
+  ["RMC 3/4 locknut", "C", 29],
+  ["RMC 1 locknut", "C", 44],
+  ["RMC 1/2 bushing", "C", 38],
+  ["RMC 3/4 bushing", "C", 52],
+  ["RMC 1 bushing", "C", 79],
+  ["RMC 1 grounding bushing", "each", 4.6],
+  ["RMC 1/2 strap", "C", 31],
+  ["RMC 3/4 strap", "C", 36],
+  ["RMC 1 strap", "C", 48],
+  ["PVC 40 1-1/2 coupling", "each", 0.95],
+  ["PVC 40 1-1/2 90° elbow", "each", 3.7],
+  ["PVC 40 1-1/2 expansion fitting", "each", 18.2],
+  ["PVC 40 1-1/2 terminal adapter", "each", 1.05],
+  ["PVC 40 1-1/2 strap", "each", 0.58],
+  ["Box", "each", 3.4],
   ["EMT 1/2 set-screw coupling", "each", 0.62],
   ["EMT 3/4 set-screw coupling", "each", 0.88],
   ["EMT 1 set-screw coupling", "each", 1.35],
@@ -43,6 +78,9 @@ export const demoPrices: readonly (readonly DemoCell[])[] = [
   ["#10 THHN conductor", "ft", 0.25],
   ["#8 THHN conductor", "ft", 0.42],
   ["#6 THHN conductor", "ft", 0.63],
+  ["#4 THHN conductor", "M ft", 980],
+  ["#8 XHHW conductor", "M ft", 520],
+  ["#6 XHHW conductor", "M ft", 790],
 ];
 
 export const demoLabor: readonly (readonly DemoCell[])[] = [
@@ -54,6 +92,22 @@ export const demoLabor: readonly (readonly DemoCell[])[] = [
   ["three-bend saddle", 3.5],
   ["RMC bend", 4],
   ["conduit", 1.2],
+  ["coupling", 4],
+  ["connector", 5],
+  ["locknut", 1.5],
+  ["bushing", 1.5],
+  ["strap", 3],
+  ["elbow", 6],
+  ["box", 12],
+  ["conductor", 0.12],
+];
+
+/** Rules of this job in place of the built-in ones; JOB.RULES shows them all. */
+export const demoRules: readonly (readonly DemoCell[])[] = [
+  ["Rule", "Value", "Unit", "Source"],
+  ["Factory elbows above size, metal", "1", "trade size", "this job: larger sizes are bought bent"],
+  ["Conductor make-up at each end", 48, "in", "this job: panels are tall"],
+  ["Shortest offcut to keep", 18, "in", "this job: the rack is small"],
 ];
 
 export const demoBench: readonly (readonly DemoCell[])[] = [

@@ -1,7 +1,7 @@
 /**
  * The demo job, invented for this project: electrical raceways of a small ferry terminal.
- * Three areas, EMT, IMC, rigid and PVC-coated rigid, every kind of bend; run DL-08 turns more than 360° between boxes
- * and run PR-09 cannot be built, so that the checks have something to say.
+ * Three areas, five raceways, every kind of bend, and two runs whose elbows are bought; run DL-08 turns more than 360°
+ * between boxes and run PR-09 cannot be built, so that the checks have something to say.
  */
 
 export const RUN_HEADERS = [
@@ -15,6 +15,10 @@ export const RUN_HEADERS = [
   "From",
   "To",
   "Conductors",
+  "Fittings",
+  "Grounding bushing",
+  "Crew",
+  "Date",
 ] as const;
 
 type DemoRun = readonly [
@@ -119,6 +123,17 @@ const RUNS: readonly DemoRun[] = [
     "Counter box 2",
     "Camera",
     "3 #14 THHN",
+  ],
+  [
+    "TH-11",
+    "Ticket hall",
+    "EMT",
+    "1-1/4",
+    `up 6', east 24', down 4'`,
+    2,
+    "Panel LP-1",
+    "Sign cabinet",
+    "3 #4 THHN, 1 #8 THHN",
   ],
   [
     "PR-01",
@@ -287,14 +302,41 @@ const RUNS: readonly DemoRun[] = [
     "Beacon",
     "3 #10 THHN",
   ],
+  [
+    "DL-09",
+    "Dock lighting",
+    "PVC 40",
+    "1-1/2",
+    `down 24, north 150', up 30`,
+    1,
+    "Panel LP-2",
+    "Fuel pier box",
+    "3 #6 XHHW, 1 #8 XHHW",
+  ],
 ];
+
+/** Excel's numbers of 2026-05-04, -06 and -11. */
+const [FIRST_WEEK, MIDDLE, SECOND_WEEK] = [46146, 46148, 46153];
+
+/** Who bends an area's runs, and when. */
+const BENDING: Record<DemoRun[1], readonly [crew: string, date: number]> = {
+  "Ticket hall": ["A", FIRST_WEEK],
+  "Pump room": ["B", MIDDLE],
+  "Dock lighting": ["B", SECOND_WEEK],
+};
+
+/** Runs with fittings other than the usual, and where grounding bushings are asked for. */
+const FITTINGS: Readonly<Record<string, string>> = { "TH-11": "compression", "DL-06": "compression" };
+const GROUNDING: Readonly<Record<string, string>> = { "PR-01": "both", "PR-07": "from" };
 
 const JOB = "Ferry terminal";
 
 /** The Runs table of the demo job, header row first. */
 export const demoRuns: readonly (readonly (string | number)[])[] = [
   RUN_HEADERS,
-  ...RUNS.map(([run, ...rest]) => [run, JOB, ...rest]),
+  ...RUNS.map(([run, area, ...rest]) => {
+    return [run, JOB, area, ...rest, FITTINGS[run] ?? "", GROUNDING[run] ?? "", ...BENDING[area]];
+  }),
 ];
 
 /** The runs as they were issued before two changes: TH-03 had a lower rise and DL-07 was not there yet. */

@@ -1,0 +1,71 @@
+/**
+ * The demo job added up again from its raw rows: readdRoute.ts reads the routes a second way, and what is bought bent is
+ * laid out by hand. Radii are those of the code's table for one-shot benders (NEC chapter 9, table 2) [in].
+ */
+import { demoRuns } from "../../workbench/demo/ferryTerminal";
+import { readdRoute, tape } from "./readdRoute";
+import { records } from "./tables";
+
+const RADIUS: Record<string, number> = { "1/2": 4, "3/4": 4.5, "1": 5.75, "1-1/4": 7.25, "1-1/2": 8.25 };
+/** By the rules of the demo job: PVC, and metal above size 1. */
+const BOUGHT_BENT = ["EMT 1-1/4", "PVC 40 1-1/2"];
+const CANNOT_BE_BUILT = "PR-09";
+const STICK = 120;
+
+/** What one run takes, once. */
+export interface Readded {
+  name: string;
+  kind: string;
+  quantity: number;
+  ends: string[];
+  conductors: string;
+  /** Developed length from box to box [in]. */
+  pulls: number[];
+  /** Angles of the bends the shop makes [°]. */
+  bends: number[];
+  elbows: number;
+  /** Conduit, without elbows [in]. */
+  conduit: number;
+  /** Straight conduit between elbows [in]; only of a run with elbows. */
+  stretches: number[];
+  joints: number;
+  /** Most pieces its conduit is cut into. */
+  pieces: number;
+}
+
+export const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+export const readded: Readded[] = records(demoRuns.map((row) => [...row]))
+  .filter((run) => run["Run"] !== CANNOT_BE_BUILT)
+  .map((run) => {
+    const kind = `${run["Raceway"]} ${run["Size"]}`;
+    const radius = RADIUS[String(run["Size"])]!;
+    const route = String(run["Route"]);
+    return {
+      name: String(run["Run"]),
+      kind,
+      quantity: Number(run["Quantity"]),
+      ends: [String(run["From"]), String(run["To"])],
+      conductors: String(run["Conductors"]),
+      ...(BOUGHT_BENT.includes(kind) ? withElbows(route, radius) : bent(route, radius)),
+    };
+  });
+
+function bent(route: string, radius: number) {
+  const { pulls, bends } = readdRoute(route, radius);
+  const pieces = pulls.map((length) => Math.ceil(length / STICK));
+  return {
+    ...{ pulls, bends, elbows: 0, stretches: [], conduit: sum(pulls) },
+    ...{ pieces: sum(pieces), joints: sum(pieces) - pulls.length },
+  };
+}
+
+/** Legs at right angles, each shorter by the radius at every elbow it has. */
+function withElbows(route: string, radius: number) {
+  const legs = route.split(",").map((step) => tape(step.trim().replace(/^\w+ /, "")));
+  const elbows = legs.length - 1;
+  const stretches = legs.map((leg, at) => leg - radius * (at === 0 || at === elbows ? 1 : 2));
+  const pieces = sum(stretches.map((length) => Math.ceil(length / STICK)));
+  const pulls = [sum(stretches) + (elbows * Math.PI * radius) / 2];
+  return { pulls, bends: [], elbows, stretches, conduit: sum(stretches), pieces, joints: pieces + elbows - 1 };
+}
