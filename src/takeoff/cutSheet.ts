@@ -1,5 +1,6 @@
 import { showSteps, stepsToInches, type CutGrid } from "../cutting/grid";
 import type { CutPattern, CutPlan, Cuts } from "../cutting/plan";
+import { showMoney } from "../units/money";
 import { show } from "../units/show";
 import type { CutLabels } from "./cutLabels";
 import { PRICE_STEPS } from "./cutStock";
@@ -50,7 +51,7 @@ function proofRow(plan: CutPlan, view: CutView): CutRow {
 
 /** What the plan costs, the least that is proven, and how far apart they are. */
 export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boolean): string {
-  const money = (value: number): string => show(value / PRICE_STEPS, 2);
+  const money = (value: number): string => showMoney(value / PRICE_STEPS);
   const bought = `${sticks} ${sticks === 1 ? "stick" : "sticks"} to buy`;
   const [is, least] = priced ? [`${bought} for ${money(cost)}`, money(bound)] : [bought, String(bound)];
   const gap = priced ? money(cost - bound) : String(cost - bound);

@@ -1,5 +1,6 @@
 import { stepsToInches, type CutGrid } from "../cutting/grid";
 import type { CutPlan } from "../cutting/plan";
+import { showMoney } from "../units/money";
 import { show } from "../units/show";
 import type { CutRow } from "./cutSheet";
 import { PRICE_STEPS } from "./cutStock";
@@ -48,5 +49,5 @@ function costWords(lots: readonly PlannedLot[]): string {
   if (priced.length === 0) return "";
   const cost = priced.reduce((total, { plan }) => total + plan.cost, 0) / PRICE_STEPS;
   const rest = lots.filter((lot) => !lot.priced).map(({ title }) => title);
-  return ` for ${show(cost, 2)}${rest.length > 0 ? `, without ${rest.join(", ")}, which have no price` : ""}`;
+  return ` for ${showMoney(cost)}${rest.length > 0 ? `, without ${rest.join(", ")}, which have no price` : ""}`;
 }

@@ -55,7 +55,7 @@ function boughtSticks(lot: CutLot, plan: CutPlan, grid: CutGrid, priced: boolean
   );
   const taken = bought.filter(({ sticks }) => sticks > 0);
   const notes = [
-    ...(plan.onHand > 0 ? [`${plan.onHand} on hand are used besides`] : []),
+    ...(plan.onHand > 0 ? [`${plan.onHand} on hand ${plan.onHand === 1 ? "is" : "are"} used besides`] : []),
     ...(plan.proven ? [] : [proofWords(plan, priced)]),
   ];
   return (taken.length > 0 ? taken : bought.slice(0, 1)).map(({ inches, sticks }, place) => {

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { ChevronDownRegular, ChevronRightRegular } from "@fluentui/react-icons";
 import { trace } from "../../src/takeoff/trace";
+import { showMoney } from "../../src/units/money";
 import { show } from "../../src/units/show";
 import { attempt } from "../components/attempt";
 import { useLedger } from "../hooks/useLedger";
@@ -92,12 +93,9 @@ function Behind({ line, by }: { line: OrderLine; by: string }) {
 const amount = (row: OrderLine): string =>
   `${show(Number(row.Each), 1)} × ${row.Times} = ${show(Number(row.Amount), 1)}`;
 
-export const money = (value: number): string =>
-  value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-
 const price = ({ Extension, ...line }: OrderLine) => {
-  if (typeof Extension === "number") return money(Extension);
+  if (typeof Extension === "number") return showMoney(Extension);
   return line["Unit price"] === "no price" ? <span className="rl-hint">{t.noPrice}</span> : "";
 };
 
-const hours = ({ Hours }: OrderLine): string => (typeof Hours === "number" ? show(Hours, 2) : "");
+const hours = ({ Hours }: OrderLine): string => (typeof Hours === "number" ? Hours.toFixed(2) : "");

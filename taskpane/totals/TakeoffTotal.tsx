@@ -1,6 +1,7 @@
+import { showMoney } from "../../src/units/money";
 import { show } from "../../src/units/show";
 import { strings } from "../strings";
-import { money, type OrderLine } from "./TakeoffLine";
+import type { OrderLine } from "./TakeoffLine";
 
 const t = strings.totals.takeoff;
 
@@ -11,7 +12,7 @@ export const isTotal = (line: OrderLine): boolean =>
 /** What the whole order comes to; what is not in the sum stands behind a line that opens. */
 export function TakeoffTotal({ line }: { line: OrderLine }) {
   const sums = [
-    ...(typeof line.Extension === "number" ? [money(line.Extension)] : []),
+    ...(typeof line.Extension === "number" ? [showMoney(line.Extension)] : []),
     ...(typeof line.Hours === "number" ? [t.hours(show(line.Hours, 1))] : []),
   ];
   const left = String(line.Note);

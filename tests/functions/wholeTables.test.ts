@@ -108,7 +108,7 @@ test("a stick with 0 on hand is not taken and is told; the word buy stands for a
     call("JOB.CUTS", twoRuns(1), [["Raceway", "Size", "Length", "On hand", "Price"], ["EMT", "1/2", 240, onHand, 9]]) as string[][]; // prettier-ignore
   expect(cuts("Buy")).toEqual(cuts(null));
   // By hand: 94.28 + 3 × 70.28 = 305.1 in., two sticks of 240 in. at 9.
-  expect(cuts(null)[1]!.join()).toContain("2 sticks to buy for 18;");
+  expect(cuts(null)[1]!.join()).toContain("2 sticks to buy for 18.00;");
   const last = cuts(0).at(-1)!;
   expect(last).toEqual(["", "", "", "not read", "", "", "", expect.stringMatching(/^stock row 2: On hand is 0, so none is taken;/)]); // prettier-ignore
 });

@@ -83,7 +83,7 @@ test("prices, minutes and the stock of the workbook are in the take-off and its 
   // P-1 twice 118.3 in. and P-2's 84: the offcuts take the long ones, one stick is bought at 8. Straps: 2 × 2 and 2.
   await line(/^EMT 1\/2 conduit, 10 ft stick/, ["1 each", "8.00", ""]);
   await line(/^EMT 1\/2 strap/, ["6 each", "3.00", ""]);
-  await line(/^EMT 1\/2 bend/, ["2 each", "", "0.2"]);
+  await line(/^EMT 1\/2 bend/, ["2 each", "", "0.20"]);
   await line(/^EMT 1\/2 set-screw connector/, ["6 each", "no price", ""]);
   // 8 + 3, and four bends of 6 minutes: two of P-1 and the offset of P-3.
   expect(document.querySelector(".rl-total")?.textContent).toMatch(/^Total 11.00 · 0.4 h/);

@@ -71,7 +71,7 @@ test("with prices the plan is the cheapest, not the one with the fewest sticks",
     [240, long],
   ];
   const cut = (long: number) => rowWhere(plan(column(100), column(2), stock(long)), { Stick: "all" })["Cut"];
-  expect(cut(20.5)).toBe("2 sticks to buy for 20; at least 20 needed: proven least");
+  expect(cut(20.5)).toBe("2 sticks to buy for 20.00; at least 20.00 needed: proven least");
   expect(cut(19.25)).toBe("1 stick to buy for 19.25; at least 19.25 needed: proven least");
 });
 

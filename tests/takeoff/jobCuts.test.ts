@@ -84,13 +84,13 @@ describe("the total of all plans", () => {
   test("sticks and cost add up, offcuts cost nothing, waste is of all feet", () => {
     const [total] = table([["EMT", "1/2", 120, null, 7.5], ["IMC", "3/4", 120, null, 20], ["IMC", "3/4", 101, 1, null]], emt, imc).slice(-1); // prettier-ignore
     // Two sticks at 7.50; the IMC comes from the offcut. 2 × (120 − 110) + (101 − 100) in. of 341 are lost.
-    expect(total).toMatchObject({ Raceway: "Total", Sticks: 3, Cut: "2 sticks to buy for 15; proven least" });
+    expect(total).toMatchObject({ Raceway: "Total", Sticks: 3, Cut: "2 sticks to buy for 15.00; proven least" });
     expect(total!["Note"]).toBe("waste 1.75 ft, 6.2 %; 1 of the sticks on hand, 2 to buy");
   });
 
   test("sticks without a price, and what could not be planned, are named", () => {
     const [total] = table([["EMT", "1/2", 120, null, 7.5], ["RMC", "1", 120, null, 30]], emt, imc, rmc).slice(-1); // prettier-ignore
-    expect(total!["Cut"]).toBe("3 sticks to buy for 15, without IMC 3/4, which have no price; proven least");
+    expect(total!["Cut"]).toBe("3 sticks to buy for 15.00, without IMC 3/4, which have no price; proven least");
     expect(total!["Note"]).toMatch(/; without RMC 1, not planned$/);
   });
 

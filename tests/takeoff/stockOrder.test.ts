@@ -75,7 +75,7 @@ test("where everything lies on the rack, the line says so with nothing to buy", 
   });
   expect(rowWhere(order, { Item: "EMT 1/2 conduit, 10 ft stick" })).toMatchObject({
     Quantity: 0,
-    Note: "1 on hand are used besides",
+    Note: "1 on hand is used besides",
   });
 });
 
