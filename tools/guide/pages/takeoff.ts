@@ -21,14 +21,21 @@ export const takeoff: Family = {
   about: "What to buy, what it costs, how long it takes, and what has changed.",
   pages: {
     "JOB.TAKEOFF": {
-      more: [`=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`],
+      more: [
+        "=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],,,,Stock[#All])",
+        `=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`,
+      ],
       refused: [
+        '=CONDUIT.JOB.TAKEOFF(Runs[#All],,,"Area",,,Stock[#All])',
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Floor")',
       ],
     },
     "JOB.TRACE": {
-      more: [`=CONDUIT.JOB.TRACE(${ONE_RUN},"EMT 1/2 strap")`],
+      more: [
+        '=CONDUIT.JOB.TRACE(Runs[#All],"#10 THHN conductor",Shoes[#All],,"Area")',
+        `=CONDUIT.JOB.TRACE(${ONE_RUN},"EMT 1/2 strap")`,
+      ],
       refused: ['=CONDUIT.JOB.TRACE(Runs[#All],"EMT 9 strap")', '=CONDUIT.JOB.TRACE(Runs[#All],"")'],
     },
     "JOB.RULES": { refused: ['=CONDUIT.JOB.RULES({"Rule";"Saw kerf"})'] },
