@@ -1,10 +1,11 @@
 import { readEdition } from "../src/raceway/edition";
 import { bendFacts, type BendFacts } from "../src/shop/bendFacts";
-import type { BuiltRun } from "../src/shop/buildRun";
+import { runPieces, type BuiltRun } from "../src/shop/builtRun";
 import { checkBuiltRun } from "../src/shop/checks";
 import { findingsText } from "../src/shop/findings";
 import { buildOneRun } from "../src/shop/oneRun";
-import { runBends, runDegrees, runLength } from "../src/shop/runTotals";
+import { runBends, runDegrees, runElbows, runLength } from "../src/shop/runTotals";
+import { isElbowRow } from "../src/shop/schedule";
 import { formatLength } from "../src/units/length";
 import { toNumber } from "../src/units/number";
 import { optional } from "../src/units/optional";
@@ -17,7 +18,7 @@ import { card, inchesField, listField, numberField, scheduleField, showsCards, t
  * An offset, a saddle or a sweep is one bend with several marks. Fields are Value, Kind, Marks, Line up, Hook, Angles,
  * Dials, Gain, Shrink, Raceway, Size, Radius, Deduct, Springback and Source; =A1.Marks gives the marks of a card in A1,
  * a number for each bend to make. Shrink is over the whole bend: of a three-bend saddle twice SADDLE.SHRINK. A bend that
- * changes direction has none.
+ * changes direction has none. A factory elbow (PVC) has nothing at the bench but its angle.
  * Example: =CONDUIT.BEND.CARD("east 24, offset 6 up at 30, ahead 36","EMT","1/2") //=> offset 30°: 1' 10-1/4", 2' 10-1/4"
  * Source: as RUN.MARKS; gain derived, 2R·tan(A/2) − R·A for each bend; shrink derived, along the corners less the advance less the gains.
  * @customfunction BEND.CARD
@@ -41,8 +42,8 @@ export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], b
 /**
  * One run on a card: length, bends, degrees, cut lengths, check and shoe as fields; without cards, the developed length.
  *
- * Fields are Value (the developed length), Length, Cut lengths, Pieces, Bends, Degrees, Gain, Check, Route, Raceway, Size,
- * Radius and Source; =A1.Degrees gives the degrees of a card in A1, =A1.[Cut lengths] a number for each piece.
+ * Fields are Value (the developed length), Length, Cut lengths, Pieces, Bends, Elbows (where it has factory elbows),
+ * Degrees, Gain, Check, Route, Raceway, Size, Radius and Source; =A1.Degrees gives the degrees of a card in A1, =A1.[Cut lengths] a number for each piece.
  * Example: =CONDUIT.RUN.CARD("up 36, east 60","EMT","1/2") //=> 94.2832
  * Source: as RUN.LENGTH, RUN.BENDS, RUN.DEGREES, RUN.MARKS and RUN.CHECK.
  * @customfunction RUN.CARD
@@ -64,15 +65,18 @@ export function runCard(route: any, raceway: any, size: any, shoes?: any[][], ed
 }
 
 function cardOfBend(built: BuiltRun, { words, kind, rows, gain, shrink }: BendFacts): Excel.EntityCellValue {
+  const made = rows.filter((row) => !isElbowRow(row));
+  const shoe: Record<string, number> =
+    made.length > 0 ? { Deduct: built.shoe.deduct, Springback: built.shoe.springback } : {};
   return card(words, textField(words), `${kind}, ${built.run.raceway} ${built.run.size}`, [
     {
       title: "At the bench",
       fields: {
-        Marks: listField(rows.map(({ Mark }) => inchesField(Number(Mark)))),
-        "Line up": listField(rows.map((row) => scheduleField(row["Line up"]))),
-        Hook: listField(rows.map(({ Hook }) => scheduleField(Hook))),
+        Marks: listField(made.map(({ Mark }) => inchesField(Number(Mark)))),
+        "Line up": listField(made.map((row) => scheduleField(row["Line up"]))),
+        Hook: listField(made.map(({ Hook }) => scheduleField(Hook))),
         Angles: listField(rows.map(({ Angle }) => scheduleField(Angle))),
-        Dials: listField(rows.map(({ Dial }) => scheduleField(Dial))),
+        Dials: listField(made.map(({ Dial }) => scheduleField(Dial))),
       },
     },
     {
@@ -83,14 +87,14 @@ function cardOfBend(built: BuiltRun, { words, kind, rows, gain, shrink }: BendFa
         Shrink: shrink === undefined ? undefined : inchesField(shrink),
       },
     },
-    shoeSection(built, { Deduct: built.shoe.deduct, Springback: built.shoe.springback }),
+    shoeSection(built, shoe),
   ]);
 }
 
 function cardOfRun(built: BuiltRun, check: string): Excel.EntityCellValue {
   const { run, pulls } = built;
-  const pieces = pulls.flatMap((pull) => pull.pieces);
-  const length = runLength(built);
+  const pieces = runPieces(built);
+  const [length, elbows] = [runLength(built), runElbows(built)];
   const legs = pulls.flatMap(({ parts }) => parts.legs).reduce((sum, leg) => sum + leg, 0);
   const shown = formatLength(length);
   return card(shown, inchesField(length), `${run.raceway} ${run.size}, ${shown}`, [
@@ -101,6 +105,7 @@ function cardOfRun(built: BuiltRun, check: string): Excel.EntityCellValue {
         "Cut lengths": listField(pieces.map(({ cutLength }) => inchesField(cutLength))),
         Pieces: numberField(pieces.length),
         Bends: numberField(runBends(built)),
+        Elbows: elbows > 0 ? numberField(elbows) : undefined,
         Degrees: numberField(runDegrees(built)),
         Gain: inchesField(legs - length),
         Check: textField(check),

@@ -66,8 +66,9 @@ export const inchesField = (basicValue: number): Field => ({
   numberFormat: "0.000",
 });
 
-/** A column of numbers or words that spills; one alone is a value of its own. */
-export function listField(cells: readonly Field[]): Field {
+/** A column of numbers or words that spills; one alone is a value of its own, and of none there is no field. */
+export function listField(cells: readonly Field[]): Field | undefined {
+  if (cells.length === 0) return undefined;
   const [only] = cells;
   return cells.length === 1 && only ? only : { type: "Array", elements: cells.map((cell) => [cell]) };
 }

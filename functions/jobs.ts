@@ -6,27 +6,33 @@ import { readRuns } from "../src/shop/runsTable";
 import { scheduleRuns, scheduleTable } from "../src/shop/schedule";
 import { setupTable } from "../src/shop/setupTable";
 import { readShoes } from "../src/shop/shoeBook";
+import { readElbowRule } from "../src/takeoff/elbowRule";
 import { answer } from "./answer";
 
 /**
  * Bend schedule of a whole job, piece by piece in bending order; spills with a header row.
  *
- * A run that cannot be read or built has one line that says why, and hides no other.
+ * A run that cannot be read or built has one line that says why, and hides no other. A bend that is bought as a factory
+ * elbow (PVC, unless a rule says otherwise) has a line of its own between the pieces: no mark, no cut length.
  * Example: =CONDUIT.JOB.SCHEDULE(Runs[#All], Shoes[#All]) //=> Run, Piece, Cut length, Bend, …
  * Source: derived from the shoe and true arcs.
  * @customfunction JOB.SCHEDULE
  * @helpurl https://raceway-ledger.example/help/job.schedule.html
  * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} schedule with a header row
  */
-export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
-  return answer([runs, shoes], (runs, shoes) => scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes))));
+export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): any[][] {
+  return answer([runs, shoes, rules], (runs, shoes, rules) =>
+    scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes), readElbowRule(rules))),
+  );
 }
 
 /**
  * Everything in a job that breaks a rule or cannot be built, in words with a fix; spills with a header row.
  *
+ * Factory elbows need no shoe, and nothing of the bench is asked of them; their degrees count.
  * Example: =CONDUIT.JOB.CHECKS(Runs[#All], Shoes[#All]) //=> Run, Weight, Rule, Finding, Fix
  * Source: each line names its rule.
  * @customfunction JOB.CHECKS
@@ -34,12 +40,14 @@ export function jobSchedule(runs: any[][], shoes?: any[][]): any[][] {
  * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} findings with a header row
  */
-export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][] {
-  return answer([runs, shoes, edition], (runs, shoes, edition) => {
+export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?: any[][]): any[][] {
+  return answer([runs, shoes, edition, rules], (runs, shoes, edition, rules) => {
     const rows = readRuns(runs);
-    return findingsTable(checkJob(rows, readShoes(shoes), readEdition(edition)), rows.length);
+    const findings = checkJob(rows, readShoes(shoes), readEdition(edition), readElbowRule(rules));
+    return findingsTable(findings, rows.length);
   });
 }
 
@@ -47,6 +55,7 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][
  * How each piece is set up on the bench: order of bends, end to hook, room the swing takes, and what is in the way.
  *
  * The usual order is kept when it clears the floor, the room and the table; else every order and both ends are tried.
+ * Straight pieces and factory elbows need no bench and have no line.
  * Example: =CONDUIT.JOB.SETUP(Runs[#All], Shoes[#All], Bench[#All]) //=> Run, Piece, Step, Bend, Mark, …
  * Source: derived, the bent conduit carried round the shoe.
  * @customfunction JOB.SETUP
@@ -54,10 +63,11 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any): any[][
  * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [bench] Bench table with its header row: Setting, Value; omitted: a usual bench
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} set-up steps with a header row
  */
-export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][]): any[][] {
-  return answer([runs, shoes, bench], (runs, shoes, bench) =>
-    setupTable(readRuns(runs), readShoes(shoes), readBench(bench)),
+export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][], rules?: any[][]): any[][] {
+  return answer([runs, shoes, bench, rules], (runs, shoes, bench, rules) =>
+    setupTable(readRuns(runs), readShoes(shoes), readBench(bench), readElbowRule(rules)),
   );
 }

@@ -12,8 +12,9 @@ import { answer } from "./answer";
 /**
  * Developed length of a run's conduit in inches: corner-to-corner legs less the gain of each bend.
  *
+ * PVC is laid out with factory elbows at the code's radius for one-shot bends, and needs no shoe.
  * Example: =CONDUIT.RUN.LENGTH("up 36, east 60", "EMT", "1/2") //=> 94.2832
- * Source: derived, Σ legs − Σ(2R·tan(A/2) − R·A).
+ * Source: derived, Σ legs − Σ(2R·tan(A/2) − R·A); factory elbows: NEC chapter 9, table 2, one-shot.
  * @customfunction RUN.LENGTH
  * @helpurl https://raceway-ledger.example/help/run.length.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
@@ -29,7 +30,7 @@ export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]
 }
 
 /**
- * How many bends the bender makes for a run; an offset counts two, a sweep its shots.
+ * How many bends the bender makes for a run; an offset counts two, a sweep its shots, a factory elbow none.
  *
  * Example: =CONDUIT.RUN.BENDS("up 36, east 60, offset 6 up at 30, ahead 40", "EMT", "1/2") //=> 3
  * Source: derived from the route.
@@ -116,8 +117,9 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
 /**
  * Bend schedule of one run: cut lengths, marks, what to line up, dial and turn; spills with a header row.
  *
+ * A factory elbow (PVC) has a line of its own between the pieces: no mark, no cut length.
  * Example: =CONDUIT.RUN.MARKS("up 36, east 60", "EMT", "1/2") //=> Run, Piece, Cut length, Bend, …
- * Source: derived from the shoe, GAIN and SETBACK of true arcs.
+ * Source: derived from the shoe, GAIN and SETBACK of true arcs; factory elbows: NEC chapter 9, table 2, one-shot.
  * @customfunction RUN.MARKS
  * @helpurl https://raceway-ledger.example/help/run.marks.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"

@@ -249,6 +249,7 @@ export const strings = {
       tab: "Marks",
       piece: (number: string, length: string) => `Piece ${number}: cut ${length}`,
       none: "No marks yet. Put the route right first; the checks say what is wrong.",
+      elbow: (angle: string) => `Factory elbow, ${angle}`,
       straight: "Straight; nothing to bend.",
       mark: (length: string) => `Mark at ${length}`,
       setting: (lineUp: string, hook: string, dial: string) => `${lineUp}, hook toward the ${hook} end, dial ${dial}`,

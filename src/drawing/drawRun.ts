@@ -21,6 +21,8 @@ export interface RunPull {
   /** Distances along the conduit from its datum end [in]. */
   readonly couplings?: readonly number[];
   readonly straps?: readonly number[];
+  /** Places of the bends that are factory elbows, 0 for the first bend of the stretch. */
+  readonly elbows?: readonly number[];
   /** Boxes when left out. */
   readonly start?: RunEnd;
   readonly end?: RunEnd;
@@ -180,14 +182,17 @@ function labelStart(sketch: Sketch, { pulls }: RunDrawing, page: (point: Vec3) =
   ]);
 }
 
-/** The run in words: each leg and bend in order. */
+/** The run in words: each leg, bend and elbow in order. */
 function describe({ pulls }: RunDrawing, show: ShowLength): string {
   return pulls
-    .map(({ path }, index) => {
+    .map(({ path, elbows = [] }, index) => {
       const { legs, bends, developed } = pathParts(path);
       const way = legs.flatMap((leg, place) => {
         const bend = bends[place];
-        return [`leg ${show(leg)}`, ...(bend ? [`bend ${showDegrees(bend.angle)}`] : [])];
+        return [
+          `leg ${show(leg)}`,
+          ...(bend ? [`${elbows.includes(place) ? "elbow" : "bend"} ${showDegrees(bend.angle)}`] : []),
+        ];
       });
       return `${pulls.length > 1 ? `Pull ${index + 1}: ` : ""}${way.join(", ")}; ${show(developed)} of conduit.`;
     })

@@ -1,5 +1,5 @@
 import { showDegrees, showInches } from "../units/show";
-import type { BuiltRun, Piece } from "./buildRun";
+import { runPieces, type BuiltPull, type BuiltRun, type Piece } from "./builtRun";
 import { dialOrWords } from "./dialOrWords";
 import type { Finding } from "./findings";
 import { shortTail } from "./scheduleNotes";
@@ -10,7 +10,7 @@ const ROUNDING = 1e-6;
 
 /** Bends whose angle and springback the dial does not reach. */
 export function pastTheDial(built: BuiltRun): Finding[] {
-  const angles = built.pulls.flatMap((pull) => pull.parts.bends.map((bend) => bend.angle));
+  const angles = runPieces(built).flatMap((piece) => piece.bends.map((bend) => bend.angle));
   const beyond = [...new Set(angles.filter((angle) => typeof dialOrWords(built.shoe, angle) === "string"))];
   return beyond.map((angle): Finding => ({
     run: built.run.name,
@@ -46,7 +46,8 @@ export function coarseSweeps(built: BuiltRun): Finding[] {
   const firstShots = built.pulls.flatMap((pull) =>
     pull.pull.corners.flatMap((corner, index) => {
       const angle = pull.parts.bends[index]?.angle ?? 0;
-      const coarse = corner.kind === "sweep" && corner.place === 1 && angle > LARGEST_SHOT + ROUNDING;
+      const shot = corner.kind === "sweep" && corner.place === 1 && !isBought(pull, index);
+      const coarse = shot && angle > LARGEST_SHOT + ROUNDING;
       return coarse ? [{ corner, angle }] : [];
     }),
   );
@@ -65,7 +66,8 @@ export function crowdedBends(built: BuiltRun): Finding[] {
   return built.pulls.flatMap((pull) =>
     pull.parts.straights.flatMap((straight, index): Finding[] => {
       const [before, after] = [pull.pull.corners[index - 1], pull.pull.corners[index]];
-      if (!before || !after || before.kind === "sweep" || straight >= built.shoe.shortestTail - ROUNDING) return [];
+      if (!before || !after || isBought(pull, index - 1) || isBought(pull, index)) return [];
+      if (before.kind === "sweep" || straight >= built.shoe.shortestTail - ROUNDING) return [];
       return [
         {
           run: built.run.name,
@@ -81,3 +83,6 @@ export function crowdedBends(built: BuiltRun): Finding[] {
     }),
   );
 }
+
+/** True when a bend of a pull is a factory elbow: the bench has nothing to do with it. */
+const isBought = ({ elbows }: BuiltPull, bend: number): boolean => elbows.some(({ place }) => place === bend);

@@ -3,15 +3,16 @@ import { dot, subtract, unit, type Vec3 } from "../geometry/vector";
 import { InputError } from "../units/errors";
 import { formatLength } from "../units/length";
 import { showDegrees } from "../units/show";
-import type { BuiltPull, BuiltRun } from "./buildRun";
-import { scheduleRun, type ScheduleRow } from "./schedule";
+import { runPieces, type BuiltPull, type BuiltRun } from "./builtRun";
+import { isElbowRow, scheduleRun, type ScheduleRow } from "./schedule";
+import { elbowRadius } from "./scheduleNotes";
 
 /** All that can be said of one bend of a run; an offset, a saddle or a sweep is one bend with several marks. */
 export interface BendFacts {
   /** The bend and its marks in one line, for a cell. */
   readonly words: string;
   readonly kind: string;
-  /** Its lines of the schedule, in bending order. */
+  /** Its lines of the schedule, in their order: bends to make and factory elbows. */
   readonly rows: readonly ScheduleRow[];
   /** What its arcs save against the lengths to their corners [in]. */
   readonly gain: number;
@@ -40,12 +41,12 @@ export function bendFacts(built: BuiltRun, which: number): BendFacts {
     throw new InputError(`bend must be the number of a bend of the run, and ${most}; got ${which}.`);
   }
   const before = all.slice(0, which - 1).reduce((sum, { from, to }) => sum + to - from + 1, 0);
-  const bent = scheduleRun(built).filter(({ Bend }) => Bend !== "");
+  const bent = scheduleRun(built).filter(({ Angle }) => Angle !== "");
   const rows = bent.slice(before, before + found.to - found.from + 1);
   const saved = found.pull.parts.bends
     .slice(found.from, found.to + 1)
     .reduce((sum, { angle, radius }) => sum + gain(angle, radius), 0);
-  const kind = String(rows[0]?.Kind);
+  const kind = String((rows.find((row) => !isElbowRow(row)) ?? rows[0])?.Kind);
   return { words: inWords(built, kind, rows), kind, rows, gain: saved, shrink: shrinkOf(found, saved) };
 }
 
@@ -75,11 +76,14 @@ function shrinkOf({ pull, from, to }: Corners, saved: number): number | undefine
 
 function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[]): string {
   const angles = rows.map(({ Angle }) => Number(Angle));
-  const sweep = kind === "sweep" ? `${angles.length} × ` : "";
-  const several = built.pulls.flatMap(({ pieces }) => pieces).length > 1;
+  const bought = rows.every(isElbowRow);
+  const times = kind === "sweep" || (bought && rows.length > 1) ? `${angles.length} × ` : "";
+  const several = runPieces(built).length > 1;
   const marks = rows.map((row) => {
+    if (isElbowRow(row)) return `${row.Kind} ${showDegrees(Number(row.Angle))}`;
     const mark = formatLength(Number(row.Mark));
     return several ? `${mark} on piece ${row.Piece}` : mark;
   });
-  return `${kind} ${sweep}${showDegrees(Math.max(...angles))}: ${marks.join(", ")}`;
+  const where = bought ? `bought, ${elbowRadius(built.shoe.radius)}` : marks.join(", ");
+  return `${kind} ${times}${showDegrees(Math.max(...angles))}: ${where}`;
 }

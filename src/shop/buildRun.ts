@@ -1,72 +1,28 @@
-import { toRadians } from "../geometry/angle";
-import { pathParts, type PathParts } from "../geometry/path";
+import { pathParts } from "../geometry/path";
 import { pathProblems, pullPath } from "../route/problems";
 import { readRoute } from "../route/readRoute";
 import { resolveRoute } from "../route/resolveRoute";
-import type { Pull, RouteCorner } from "../route/types";
+import type { Pull } from "../route/types";
 import { outsideDiameter } from "../raceway/dimensions";
 import { minimumRadius } from "../raceway/minimumRadius";
 import { InputError, NotListedError } from "../units/errors";
-import { showInches } from "../units/show";
-import { dividePull, type JoinZone } from "./pieces";
+import { buildPull } from "./buildPull";
+import type { BuiltRun } from "./builtRun";
+import { elbowAngles, elbowShoe, isElbow, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { Run } from "./runsTable";
-import { tailNeeded, type Shoe } from "./shoe";
+import type { Shoe } from "./shoe";
 import type { ShoeBook } from "./shoeBook";
 
-/** A bend of a piece, placed on the straight stick. */
-export interface PieceBend {
-  readonly corner: RouteCorner;
-  /** Finished angle [°] and centerline radius [in]. */
-  readonly angle: number;
-  readonly radius: number;
-  /** Where the bend starts, along the straight piece from its datum end [in]. */
-  readonly start: number;
-  /** Rotation of the bend plane against the bend before it in the run [°], GEOMETRY of the run. */
-  readonly plane: number;
-  /** Corner-to-corner length of the leg before this bend [in]. */
-  readonly legBefore: number;
-  /** Place of the bend in its pull, 0 for the first. */
-  readonly place: number;
-}
-
-/** One length of conduit to cut and bend. */
-export interface Piece {
-  /** 1 for the run's first piece, counted through all its pulls. */
-  readonly number: number;
-  /** 1 for the part of the run before its first box. */
-  readonly pull: number;
-  readonly cutLength: number;
-  readonly bends: readonly PieceBend[];
-  /** True when a coupling, not a box, is on that end. */
-  readonly coupledBefore: boolean;
-  readonly coupledAfter: boolean;
-}
-
-/** A part of the run between boxes. */
-export interface BuiltPull {
-  readonly pull: Pull;
-  readonly parts: PathParts;
-  readonly pieces: readonly Piece[];
-  /** Developed positions of the couplings [in]. */
-  readonly joints: readonly number[];
-}
-
-/** A run worked out with its shoe. */
-export interface BuiltRun {
-  readonly run: Run;
-  readonly shoe: Shoe;
-  readonly pulls: readonly BuiltPull[];
-}
-
-/** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
-const COUPLING_SEAT = 1;
+export type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend, PullPart } from "./builtRun";
 
 /**
  * Works a run out: route to corner points, corner points to bends on straight pieces.
+ *
+ * @param elbows angles at which its bends are factory elbows [°]
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
-export function buildRun(run: Run, shoe: Shoe): BuiltRun {
-  const { pulls } = resolveRoute(readRoute(run.route), shoe.radius, shoe.outsideDiameter);
+export function buildRun(run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun {
+  const pulls = pullsOf(run, shoe);
   const problems = pulls.flatMap((pull) => pathProblems(pull));
   if (problems.length > 0) throw new InputError(problems.join(" "));
   let pieceNumber = 0;
@@ -74,7 +30,7 @@ export function buildRun(run: Run, shoe: Shoe): BuiltRun {
     run,
     shoe,
     pulls: pulls.map((pull, index) => {
-      const built = buildPull(pull, index + 1, pieceNumber, run.stick, shoe);
+      const built = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows });
       pieceNumber += built.pieces.length;
       return built;
     }),
@@ -82,20 +38,34 @@ export function buildRun(run: Run, shoe: Shoe): BuiltRun {
 }
 
 /**
- * Works a run out with the shoe that the shop has for it. Straight conduit needs no shoe: where none is listed, a run
- * without bends is built all the same.
+ * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
+ * other bends too is laid out at the radius of the shoe. Straight conduit needs no shoe either: where none is listed, a
+ * run without bends is built all the same.
+ *
+ * @throws InputError or NotListedError when the run cannot be built
  */
-export function buildRunWith(run: Run, shoes: ShoeBook): BuiltRun {
+export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun {
+  const angles = elbowAngles(run, elbows);
+  if (angles.length > 0 && hasOnlyElbows(run, angles)) return buildRun(run, elbowShoe(run), angles);
   let shoe: Shoe;
   try {
     shoe = shoes.shoeFor(run.raceway, run.size);
   } catch (error) {
     if (!(error instanceof NotListedError)) throw error;
-    const built = buildRun(run, straightOnly(run));
+    const built = buildRun(run, straightOnly(run), angles);
     if (built.pulls.some((pull) => pull.parts.bends.length > 0)) throw error;
     return built;
   }
-  return buildRun(run, shoe);
+  return buildRun(run, shoe, angles);
+}
+
+const pullsOf = ({ route }: Run, { radius, outsideDiameter }: Shoe): Pull[] =>
+  resolveRoute(readRoute(route), radius, outsideDiameter).pulls;
+
+/** True when a run has bends and there is a factory elbow for each. */
+function hasOnlyElbows(run: Run, angles: readonly number[]): boolean {
+  const bends = pullsOf(run, elbowShoe(run)).flatMap((pull) => pathParts(pullPath(pull)).bends);
+  return bends.length > 0 && bends.every(({ angle }) => isElbow(angle, angles));
 }
 
 function straightOnly(run: Run): Shoe {
@@ -105,76 +75,4 @@ function straightOnly(run: Run): Shoe {
     ...{ raceway: run.raceway, size: run.size, radius, outsideDiameter: outside, deduct: radius + outside / 2 },
     ...{ springback: 0, dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source: "no shoe: straight conduit" },
   };
-}
-
-function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, stick: number, shoe: Shoe): BuiltPull {
-  const parts = pathParts(pullPath(pull));
-  const starts = bendStarts(parts);
-  const division = dividePull(parts.developed, stick, joinZones(parts, starts, shoe), shortestPiece(shoe));
-  if ("tooLong" in division) {
-    const { from, to } = division.tooLong;
-    throw new InputError(
-      `A stick of ${stick} in. cannot span from ${showInches(from, 2)} to ${showInches(to, 2)} along the conduit: bends stand too ` +
-        `close together for a coupling in between. Make a leg longer or use a longer stick.`,
-    );
-  }
-  const ends = [0, ...division.joints, parts.developed];
-  const pieces = division.joints.concat(parts.developed).map((to, index): Piece => {
-    const from = ends[index] ?? 0;
-    return {
-      number: piecesBefore + index + 1,
-      pull: pullNumber,
-      cutLength: to - from,
-      bends: pieceBends(pull, parts, starts, from, to),
-      coupledBefore: index > 0,
-      coupledAfter: index < division.joints.length,
-    };
-  });
-  return { pull, parts, pieces, joints: division.joints };
-}
-
-const shortestPiece = (shoe: Shoe): number => 2 * (tailNeeded(shoe) + COUPLING_SEAT);
-
-/** Developed position of each bend's first tangent point. */
-function bendStarts(parts: PathParts): number[] {
-  let at = 0;
-  return parts.bends.map((bend, index) => {
-    at += parts.straights[index] ?? 0;
-    const start = at;
-    at += bend.radius * toRadians(bend.angle);
-    return start;
-  });
-}
-
-/** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
-function joinZones(parts: PathParts, starts: readonly number[], shoe: Shoe): JoinZone[] {
-  const clear = tailNeeded(shoe) + COUPLING_SEAT;
-  const zones: JoinZone[] = [];
-  let from = 0;
-  for (let index = 0; index < parts.straights.length; index++) {
-    const to = starts[index] ?? parts.developed;
-    if (to - clear >= from + clear) zones.push({ from: from + clear, to: to - clear });
-    const bend = parts.bends[index];
-    if (bend) from = to + bend.radius * toRadians(bend.angle);
-  }
-  return zones;
-}
-
-function pieceBends(pull: Pull, parts: PathParts, starts: readonly number[], from: number, to: number): PieceBend[] {
-  return parts.bends.flatMap((bend, place): PieceBend[] => {
-    const start = starts[place] ?? 0;
-    const corner = pull.corners[place];
-    if (!corner || start < from || start >= to) return [];
-    return [
-      {
-        corner,
-        angle: bend.angle,
-        radius: bend.radius,
-        start: start - from,
-        plane: bend.rotation,
-        legBefore: parts.legs[place] ?? 0,
-        place,
-      },
-    ];
-  });
 }

@@ -1,15 +1,22 @@
 import type { Edition } from "../raceway/rules";
 import { isUserError } from "../units/errors";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
-import { buildRunWith, type BuiltRun } from "./buildRun";
+import { buildRunWith } from "./buildRun";
+import { runPieces, type BuiltRun } from "./builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
+import { USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { Finding } from "./findings";
 import type { RunRow } from "./runsTable";
 import type { ShoeBook } from "./shoeBook";
 import { zeroQuantities } from "./zeroQuantity";
 
-/** Every finding of a job: shoes first, then the runs in their order. */
-export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edition): Finding[] {
+/** Every finding of a job: shoes and rules first, then the runs in their order. */
+export function checkJob(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  edition: Edition,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): Finding[] {
   const shoeFindings = shoes.problems.map(({ message }): Finding => ({
     run: "Shoes",
     weight: "stop",
@@ -17,18 +24,26 @@ export function checkJob(rows: readonly RunRow[], shoes: ShoeBook, edition: Edit
     finding: message,
     fix: "Correct the row, or delete it to use the built-in shoe.",
   }));
+  const ruleFindings = elbows.problems.map((message): Finding => ({
+    run: "Rules",
+    weight: "stop",
+    rule: "a rule must be readable",
+    finding: message,
+    fix: "Correct the row, or delete it to use the built-in rule.",
+  }));
   return [
     ...shoeFindings,
+    ...ruleFindings,
     ...quantityFindings(rows),
     ...repeatedNames(rows),
-    ...rows.flatMap((row) => checkRow(row, shoes, edition)),
+    ...rows.flatMap((row) => checkRow(row, shoes, edition, elbows)),
   ];
 }
 
-function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition): Finding[] {
+function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition, elbows: ElbowRule): Finding[] {
   if ("problem" in row) return [notBuilt(row.name, row.problem)];
   try {
-    return checkBuiltRun(buildRunWith(row.run, shoes), edition);
+    return checkBuiltRun(buildRunWith(row.run, shoes, elbows), edition);
   } catch (error) {
     if (!isUserError(error)) throw error;
     return [notBuilt(row.run.name, error.message)];
@@ -46,7 +61,6 @@ export const notBuilt = (run: string, message: string): Finding => ({
 
 /** Every finding of one run that can be built. */
 export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
-  const pieces = built.pulls.flatMap((pull) => pull.pieces);
   return [
     ...tooManyDegrees(built, edition),
     ...tooTight(built, edition),
@@ -55,7 +69,7 @@ export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
     ...pastTheDial(built),
     ...crowdedBends(built),
     ...coarseSweeps(built),
-    ...pieces.flatMap((piece) => shortTails(built, piece)),
+    ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
   ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) }));
 }
 

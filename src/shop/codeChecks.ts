@@ -7,6 +7,7 @@ import { isUserError } from "../units/errors";
 import { show, showDegrees, showInches } from "../units/show";
 import type { BuiltRun } from "./buildRun";
 import type { Finding } from "./findings";
+import { runBends } from "./runTotals";
 
 /** Rounding allowed in a comparison [° or in]. */
 const ROUNDING = 1e-6;
@@ -30,11 +31,11 @@ export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
   });
 }
 
-/** Least radius of a bend. */
+/** Least radius of a bend the shop makes. */
 export function tooTight(built: BuiltRun, edition: Edition): Finding[] {
   const { run, shoe } = built;
   const least = minimumRadius(run.size, "one-shot");
-  if (shoe.radius >= least - ROUNDING || built.pulls.every((pull) => pull.parts.bends.length === 0)) return [];
+  if (shoe.radius >= least - ROUNDING || runBends(built) === 0) return [];
   return [
     {
       run: run.name,

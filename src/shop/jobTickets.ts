@@ -1,6 +1,7 @@
 import { isUserError } from "../units/errors";
 import type { Bench } from "./bench";
 import { buildRunWith } from "./buildRun";
+import { USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { RunRow } from "./runsTable";
 import type { ShoeBook } from "./shoeBook";
 import { ticketsOf, type Ticket } from "./ticket";
@@ -13,9 +14,14 @@ export interface JobTickets {
 
 /**
  * Tickets for every piece of every run, in the order of the rows; each piece bent as `bench` has room for, where it is
- * known. A run that cannot be built hides no other.
+ * known. A run that cannot be built, and a rule that cannot be read, hide no other.
  */
-export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook, bench?: Bench): JobTickets {
+export function jobTickets(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  bench?: Bench,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): JobTickets {
   const tickets: Ticket[] = [];
   const problems: JobTickets["problems"][number][] = [];
   for (const row of rows) {
@@ -24,11 +30,12 @@ export function jobTickets(rows: readonly RunRow[], shoes: ShoeBook, bench?: Ben
       continue;
     }
     try {
-      tickets.push(...ticketsOf(buildRunWith(row.run, shoes), bench));
+      tickets.push(...ticketsOf(buildRunWith(row.run, shoes, elbows), bench));
     } catch (error) {
       if (!isUserError(error)) throw error;
       problems.push({ run: row.run.name, message: error.message });
     }
   }
+  problems.push(...elbows.problems.map((message) => ({ run: "Rules", message })));
   return { tickets, problems };
 }

@@ -30,7 +30,7 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
   };
 }
 
-/** Reads the arguments of a RUN function and works the run out. */
+/** Reads the arguments of a RUN function and works the run out, with factory elbows as usual. */
 export function buildOneRun(route: unknown, raceway: unknown, size: unknown, shoes: unknown): BuiltRun {
   return buildRunWith(oneRun(route, raceway, size), readShoes(shoes));
 }

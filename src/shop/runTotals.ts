@@ -1,11 +1,13 @@
-import type { BuiltRun } from "./buildRun";
+import { runPieces, type BuiltRun } from "./builtRun";
 
 /** Developed length of the conduit of a run [in]: legs less the gain of each bend. */
 export const runLength = (built: BuiltRun): number => built.pulls.reduce((sum, pull) => sum + pull.parts.developed, 0);
 
-/** Bends to make in a run. */
-export const runBends = (built: BuiltRun): number =>
-  built.pulls.reduce((sum, pull) => sum + pull.parts.bends.length, 0);
+/** Bends to make in a run; factory elbows are bought. */
+export const runBends = (built: BuiltRun): number => runPieces(built).reduce((sum, { bends }) => sum + bends.length, 0);
+
+/** Factory elbows of a run. */
+export const runElbows = (built: BuiltRun): number => built.pulls.reduce((sum, { elbows }) => sum + elbows.length, 0);
 
 /** Degrees of bend in each pull of a run, box to box. */
 export const pullDegrees = (built: BuiltRun): number[] =>

@@ -1,14 +1,16 @@
 import { isUserError } from "../units/errors";
 import { formatLength } from "../units/length";
-import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
+import { buildRunWith } from "./buildRun";
+import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "./builtRun";
 import { dialOrWords } from "./dialOrWords";
+import { USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import { bendKind, settingFor, type Setting } from "./lineUp";
 import { markFor } from "./marks";
 import type { RunRow } from "./runsTable";
 import { handbookSpacing } from "./handbook";
-import { scheduleNote } from "./scheduleNotes";
+import { elbowNote, scheduleNote } from "./scheduleNotes";
 import type { ShoeBook } from "./shoeBook";
-import { turnWords } from "./turnWords";
+import { pointWords, turnWords } from "./turnWords";
 
 /** Headers of a bend schedule. The first thirteen are fixed; more may follow them. */
 export const SCHEDULE_HEADERS = [
@@ -39,22 +41,35 @@ export const SCHEDULE_HEADERS = [
 /** One line of a schedule: a cell under each header. Numbers are inches and degrees, exact. */
 export type ScheduleRow = Record<(typeof SCHEDULE_HEADERS)[number], string | number>;
 
-/** The schedule of a whole job. A run that cannot be read or built has one line that says why. */
-export function scheduleRuns(rows: readonly RunRow[], shoes: ShoeBook): ScheduleRow[] {
-  return rows.flatMap((row) => {
-    if ("problem" in row) return [problemRow(row.name, row.problem)];
+/**
+ * The schedule of a whole job. A run that cannot be read or built has one line that says why; so has, at the end, a rule
+ * that cannot be read.
+ */
+export function scheduleRuns(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): ScheduleRow[] {
+  const lines = rows.flatMap((row) => {
+    if ("problem" in row) return [wordsRow(row.name, "not built", row.problem)];
     try {
-      return scheduleRun(buildRunWith(row.run, shoes));
+      return scheduleRun(buildRunWith(row.run, shoes, elbows));
     } catch (error) {
       if (!isUserError(error)) throw error;
-      return [problemRow(row.run.name, error.message)];
+      return [wordsRow(row.run.name, "not built", error.message)];
     }
   });
+  return [...lines, ...elbows.problems.map((problem) => wordsRow("Rules", "not read", problem))];
 }
 
-/** The schedule of one run: a line for each bend, in bending order; a piece without bends has one line. */
+/**
+ * The schedule of one run: a line for each bend, in bending order; a piece without bends has one line, and so has a
+ * factory elbow, in its place between the pieces.
+ */
 export function scheduleRun(built: BuiltRun): ScheduleRow[] {
-  const rows = built.pulls.flatMap((pull) => pull.pieces).flatMap((piece) => pieceRows(built, piece));
+  const rows = built.pulls.flatMap((pull, index) =>
+    pullParts(pull).flatMap((part) => (isPiece(part) ? pieceRows(built, part) : [elbowRow(built, part, index + 1)])),
+  );
   const [first, ...rest] = rows;
   if (!first || !built.run.quantityWasZero) return rows;
   return [{ ...first, Note: [first.Note, "Quantity 0 counts as 1"].filter((note) => note !== "").join("; ") }, ...rest];
@@ -85,18 +100,38 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
   });
 }
 
+const ELBOW_KIND = "factory elbow";
+
+/** True for the line of a factory elbow: no piece, no mark, nothing for the bender to do. */
+export const isElbowRow = ({ Kind }: ScheduleRow): boolean => Kind === ELBOW_KIND;
+
+function elbowRow(built: BuiltRun, elbow: FactoryElbow, pull: number): ScheduleRow {
+  const plane = tidyDegrees(elbow.plane);
+  return {
+    ...runCells(built, pull),
+    Kind: ELBOW_KIND,
+    Angle: tidyDegrees(elbow.angle),
+    Turn: elbow.place === 0 ? "first bend" : pointWords(plane, "the bend before"),
+    Plane: plane,
+    Note: elbowNote(elbow),
+  };
+}
+
 /** Degrees without the last digits, which are rounding: 22.5, not 22.500000000000004. */
 const tidyDegrees = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
 
-function pieceCells(built: BuiltRun, piece: Piece): ScheduleRow {
-  const { run } = built;
+const pieceCells = (built: BuiltRun, piece: Piece): ScheduleRow => ({
+  ...runCells(built, piece.pull),
+  Piece: piece.number,
+  "Cut length": piece.cutLength,
+  "Cut 1/16": formatLength(piece.cutLength, 16, "feet"),
+});
+
+function runCells({ run }: BuiltRun, pull: number): ScheduleRow {
   return {
     ...emptyRow(run.name),
-    Piece: piece.number,
-    "Cut length": piece.cutLength,
     Quantity: run.quantity,
-    Pull: piece.pull,
-    "Cut 1/16": formatLength(piece.cutLength, 16, "feet"),
+    Pull: pull,
     Job: run.job,
     Area: run.area,
     Raceway: run.raceway,
@@ -108,9 +143,10 @@ const EMPTY = Object.fromEntries(SCHEDULE_HEADERS.map((header) => [header, ""]))
 
 const emptyRow = (name: string): ScheduleRow => ({ ...EMPTY, Run: name });
 
-const problemRow = (name: string, message: string): ScheduleRow => ({
+/** A line that says something in words. */
+const wordsRow = (name: string, kind: string, message: string): ScheduleRow => ({
   ...emptyRow(name),
-  Kind: "not built",
+  Kind: kind,
   Note: message,
 });
 

@@ -1,6 +1,6 @@
 import { toRadians } from "../geometry/angle";
 import { showInches } from "../units/show";
-import type { BuiltRun, Piece, PieceBend } from "./buildRun";
+import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "./builtRun";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
 import { tailNeeded } from "./shoe";
@@ -37,6 +37,15 @@ function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
   if (tail) notes.push(`${tail}: bend it long and cut`);
   return notes;
 }
+
+/** What the person who puts the run together should know about a factory elbow. */
+export function elbowNote({ corner, radius }: FactoryElbow): string {
+  const part = corner.of > 1 ? [`${corner.kind}, ${corner.place} of ${corner.of}`] : [];
+  return [`bought; ${elbowRadius(radius)}`, ...part].join("; ");
+}
+
+/** At what radius [in] a factory elbow is laid out, in words. */
+export const elbowRadius = (radius: number): string => `laid out at ${showInches(radius)} radius`;
 
 const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of ${corner.of}`;
 

@@ -1,8 +1,10 @@
 import { isUserError } from "../units/errors";
 import { showInches } from "../units/show";
 import type { Bench } from "./bench";
-import { buildRunWith, type BuiltRun, type Piece } from "./buildRun";
+import { buildRunWith } from "./buildRun";
+import { runPieces, type BuiltRun, type Piece } from "./builtRun";
 import { dialOrWords } from "./dialOrWords";
+import { USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import { markFor } from "./marks";
 import type { RunRow } from "./runsTable";
 import type { Setup, SetupStep } from "./setupSearch";
@@ -31,27 +33,31 @@ export const SETUP_HEADERS = [
 
 type SetupRow = (string | number)[];
 
-/** How each piece of a job is set up on the bench: order, ends, room, and what is in the way. */
-export function setupTable(rows: readonly RunRow[], shoes: ShoeBook, bench: Bench): SetupRow[] {
+/**
+ * How each piece of a job is set up on the bench: order, ends, room, and what is in the way. Straight pieces and factory
+ * elbows need no bench and have no line.
+ */
+export function setupTable(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  bench: Bench,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): SetupRow[] {
   const lines = rows.flatMap((row): SetupRow[] => {
-    if ("problem" in row) return [problemLine(row.name, row.problem)];
+    if ("problem" in row) return [wordsLine(row.name, `not built: ${row.problem}`)];
     try {
-      const built = buildRunWith(row.run, shoes);
-      const pieces = built.pulls.flatMap((pull) => pull.pieces);
-      return pieces.flatMap((piece) => pieceLines(built, piece, bench));
+      const built = buildRunWith(row.run, shoes, elbows);
+      return runPieces(built).flatMap((piece) => pieceLines(built, piece, bench));
     } catch (error) {
       if (!isUserError(error)) throw error;
-      return [problemLine(row.run.name, error.message)];
+      return [wordsLine(row.run.name, `not built: ${error.message}`)];
     }
   });
-  return [[...SETUP_HEADERS], ...lines];
+  const notRead = elbows.problems.map((problem) => wordsLine("Rules", `not read: ${problem}`));
+  return [[...SETUP_HEADERS], ...lines, ...notRead];
 }
 
-const problemLine = (name: string, message: string): SetupRow => [
-  name,
-  ...SETUP_HEADERS.slice(2).map(() => ""),
-  `not built: ${message}`,
-];
+const wordsLine = (name: string, words: string): SetupRow => [name, ...SETUP_HEADERS.slice(2).map(() => ""), words];
 
 function pieceLines(built: BuiltRun, piece: Piece, bench: Bench): SetupRow[] {
   const { strokes, setup } = benchStrokes(piece, built.shoe, bench);

@@ -1,6 +1,6 @@
 import type { Path } from "../geometry/path";
 import type { Bench } from "./bench";
-import type { BuiltRun, Piece } from "./buildRun";
+import { isPiece, partsBeside, runPieces, type BuiltRun, type Piece } from "./builtRun";
 import { dialOrWords } from "./dialOrWords";
 import { bendKind } from "./lineUp";
 import { markFor, type Hook, type LineUp } from "./marks";
@@ -31,12 +31,19 @@ export interface TicketBend {
 }
 
 /** How a piece sits against the bent piece before it, once they are coupled. */
-export interface TicketJoin {
-  /** Number of the piece with the last bend before this one. */
-  readonly piece: number;
-  /** From that bend's plane to the first bend's here [°], clockwise seen from the datum end. */
+export type TicketJoin = {
+  /** From the plane of the bend before this piece to the first bend's here [°], clockwise seen from the datum end. */
   readonly roll: number;
-}
+} & (
+  | {
+      /** Number of the piece with that bend. */
+      readonly piece: number;
+    }
+  | {
+      /** Angle [°] of the factory elbow that it is. */
+      readonly elbow: number;
+    }
+);
 
 /** What the bench needs to make one piece. Lengths [in], angles [°], all exact. */
 export interface Ticket {
@@ -68,7 +75,7 @@ export function ticketOf(built: BuiltRun, piece: Piece, bench?: Bench): Ticket {
     run,
     shoe,
     piece: piece.number,
-    pieces: built.pulls.reduce((sum, pull) => sum + pull.pieces.length, 0),
+    pieces: runPieces(built).length,
     cutLength: piece.cutLength,
     bends: ticketBends(built, piece, bench),
     coupledBefore: piece.coupledBefore,
@@ -80,9 +87,9 @@ export function ticketOf(built: BuiltRun, piece: Piece, bench?: Bench): Ticket {
   };
 }
 
-/** The tickets of a run, in the order of its pieces. */
+/** The tickets of a run, in the order of its pieces; factory elbows need none. */
 export const ticketsOf = (built: BuiltRun, bench?: Bench): Ticket[] =>
-  built.pulls.flatMap(({ pieces }) => pieces).map((piece) => ticketOf(built, piece, bench));
+  runPieces(built).map((piece) => ticketOf(built, piece, bench));
 
 function ticketBends(built: BuiltRun, piece: Piece, bench: Bench | undefined): TicketBend[] {
   const { shoe } = built;
@@ -121,9 +128,9 @@ const tidy = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
 function joinOf(built: BuiltRun, piece: Piece): TicketJoin | undefined {
   const first = piece.bends[0];
   if (!piece.coupledBefore || !first || first.place === 0) return undefined;
-  const before = built.pulls
-    .flatMap(({ pieces }) => pieces)
-    .filter(({ number, bends }) => number < piece.number && bends.length > 0)
+  const before = partsBeside(built, piece)
+    .before.filter((part) => !isPiece(part) || part.bends.length > 0)
     .at(-1);
-  return before && { piece: before.number, roll: tidy(first.plane) };
+  const roll = tidy(first.plane);
+  return before && (isPiece(before) ? { piece: before.number, roll } : { elbow: tidy(before.angle), roll });
 }

@@ -1,4 +1,5 @@
-import type { BuiltRun, Piece } from "./buildRun";
+import { showDegrees } from "../units/show";
+import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "./builtRun";
 import { dialOrWords } from "./dialOrWords";
 import { shortTail } from "./scheduleNotes";
 import type { Setup } from "./setupSearch";
@@ -27,9 +28,12 @@ export function benchNotes({ steps, order }: Setup, place: number): string[] {
 export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: string } {
   const { from, to } = built.run;
   const [isFirst, isLast] = [piece.pull === 1, piece.pull === built.pulls.length];
-  const couples = (neighbor: number): string => `couples to piece ${neighbor}`;
+  const { before, after } = partsBeside(built, piece);
   return {
-    datum: piece.coupledBefore ? couples(piece.number - 1) : isFirst ? from : "a box",
-    far: piece.coupledAfter ? couples(piece.number + 1) : isLast ? to : "a box",
+    datum: piece.coupledBefore ? couples(before.at(-1)!) : isFirst ? from : "a box",
+    far: piece.coupledAfter ? couples(after[0]!) : isLast ? to : "a box",
   };
 }
+
+const couples = (neighbor: PullPart): string =>
+  `couples to ${isPiece(neighbor) ? `piece ${neighbor.number}` : `a factory elbow, ${showDegrees(neighbor.angle)}`}`;

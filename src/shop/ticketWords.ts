@@ -1,7 +1,7 @@
 import { formatLength, type LengthStyle } from "../units/formatLength";
 import { show, showDegrees } from "../units/show";
 import type { Ticket, TicketBend, TicketJoin } from "./ticket";
-import { turnWords } from "./turnWords";
+import { pointWords, turnWords } from "./turnWords";
 
 /** Decimals of lengths and degrees in an exact text: under a millionth of an inch at the end of any run. */
 const EXACT = 10;
@@ -47,7 +47,7 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
         `dial starts at ${degrees(shoe.dialStart)}`,
       ].join(", ");
     },
-    join: ({ piece, roll }) => joinWords(piece, roll, degrees),
+    join: (join) => joinWords(join, degrees),
     checks: ({ checks }) =>
       checks.map(
         ({ what, is }) => `${what}: ${is.map((part) => (typeof part === "number" ? length(part) : part)).join("")}`,
@@ -55,11 +55,8 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
   };
 }
 
-function joinWords(piece: number, roll: number, degrees: (value: number) => string): string {
-  const turned = degrees(Math.abs(roll));
-  const way = `${roll > 0 ? "clockwise" : "counterclockwise"} from`;
-  const where =
-    turned === "0°" ? "points the same way as" : turned === "180°" ? "points opposite to" : `points ${turned} ${way}`;
-  const seen = turned === "0°" || turned === "180°" ? "" : ", seen from the datum end";
-  return `bend 1 ${where} the last bend of piece ${piece}${seen}`;
+function joinWords(join: TicketJoin, degrees: (value: number) => string): string {
+  const before =
+    "piece" in join ? `the last bend of piece ${join.piece}` : `the ${degrees(join.elbow)} factory elbow before it`;
+  return `bend 1 ${pointWords(join.roll, before, degrees)}`;
 }

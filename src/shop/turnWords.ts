@@ -20,6 +20,21 @@ export function turnWords(plane: number, hook: Hook, before: Hook | undefined, d
   return roll ? `${swap}; then ${roll}` : swap;
 }
 
+/**
+ * How a bend points against another one, in words.
+ *
+ * @param roll [°] from the plane of the other bend to this one's, positive clockwise seen from the datum end
+ * @param other the other bend in words
+ * @param degrees how degrees are written
+ * @example pointWords(90, "the bend before") //=> "points 90° clockwise from the bend before, seen from the datum end"
+ */
+export function pointWords(roll: number, other: string, degrees: (value: number) => string = showDegrees): string {
+  const turned = degrees(Math.abs(roll));
+  if (turned === "0°") return `points the same way as ${other}`;
+  if (turned === "180°") return `points opposite to ${other}`;
+  return `points ${turned} ${roll > 0 ? "clockwise" : "counterclockwise"} from ${other}, seen from the datum end`;
+}
+
 function rollWords(plane: number, digits: number): string {
   const size = showDegrees(Math.abs(plane), digits);
   if (size === "0°") return "";

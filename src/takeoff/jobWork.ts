@@ -1,7 +1,8 @@
+import { buildRunWith } from "../shop/buildRun";
 import type { Run, RunRow } from "../shop/runsTable";
 import type { ShoeBook } from "../shop/shoeBook";
 import { isUserError } from "../units/errors";
-import { buildWithElbows } from "./factoryElbows";
+import { elbowRule } from "./elbowRule";
 import { compareText } from "./naturalOrder";
 import type { RuleBook } from "./rules";
 import { runWork, type RunWork } from "./runWork";
@@ -22,6 +23,7 @@ export interface JobWork {
 
 /** Works every run of a job out. */
 export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook): JobWork {
+  const elbows = elbowRule(rules);
   const works: RunWork[] = [];
   const problems: RunProblem[] = [];
   for (const row of rows) {
@@ -31,7 +33,7 @@ export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBoo
     }
     try {
       const { run } = row;
-      const work = runWork(buildWithElbows(run, shoes, rules), rules);
+      const work = runWork(buildRunWith(run, shoes, elbows), rules);
       works.push(work);
       if (work.noConductors)
         problems.push({ name: `conductors of ${run.name}`, part: "conductors", message: work.noConductors });

@@ -1,16 +1,15 @@
 import type { BuiltRun } from "../shop/buildRun";
 import type { Run } from "../shop/runsTable";
 import { runLength } from "../shop/runTotals";
+import { elbowRadius } from "../shop/scheduleNotes";
 import { isUserError } from "../units/errors";
-import { showInches } from "../units/show";
 import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
 import { expansionAmounts } from "./expansionFittings";
-import type { RunWithElbows } from "./factoryElbows";
 import { readFittingStyle } from "./fittingStyle";
 import { sizedItem } from "./item";
-import { bentMaterial, elbowMaterial, type ShopBend } from "./pullMaterial";
+import { pullMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "./rules";
 import { strapAmounts } from "./strapAmounts";
 
@@ -33,12 +32,10 @@ export interface RunWork {
  * Everything a run takes, by rule. Conductors that cannot be read are told, and leave the conduit counted.
  * @throws InputError when another cell of the run cannot be read
  */
-export function runWork({ built, elbows: angles }: RunWithElbows, rules: RuleBook): RunWork {
+export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
   const { run } = built;
   const style = readFittingStyle(run.fittings, run.raceway);
-  const materials = built.pulls.map((pull) =>
-    angles.length > 0 ? elbowMaterial(pull, angles, run.stick) : bentMaterial(pull),
-  );
+  const materials = built.pulls.map(pullMaterial);
   const pieces = materials.flatMap((material) => material.pieces);
   const bends = materials.flatMap((material) => material.bends);
   const elbows = materials.flatMap((material) => material.elbows);
@@ -83,5 +80,5 @@ const pullBoxes = ({ run, pulls }: BuiltRun): number =>
 const elbowAmount = ({ run, shoe }: BuiltRun, angle: number): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
   each: 1,
-  note: `laid out at ${showInches(shoe.radius)} radius`,
+  note: elbowRadius(shoe.radius),
 });

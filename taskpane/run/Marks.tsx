@@ -1,6 +1,6 @@
 import { drawStick } from "../../src/drawing/drawStick";
 import { stickOf } from "../../src/drawing/stick";
-import type { ScheduleRow } from "../../src/shop/schedule";
+import { isElbowRow, type ScheduleRow } from "../../src/shop/schedule";
 import { showDegrees } from "../../src/units/show";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";
@@ -9,15 +9,29 @@ import { strings } from "../strings";
 
 const t = strings.run.marks;
 
-/** The schedule of a run, piece by piece: what to cut, where to mark, what to line up and how to turn. */
+/**
+ * The schedule of a run in its order: of each piece what to cut, where to mark, what to line up and how to turn; of each
+ * factory elbow how it points.
+ */
 export function Marks({ rows }: { rows: readonly ScheduleRow[] }) {
-  const pieces = [...new Set(rows.map((row) => row.Piece))];
   return (
     <>
-      {pieces.map((piece) => (
-        <Piece key={piece} rows={rows.filter((row) => row.Piece === piece)} />
-      ))}
+      {rows.map((row, index) => {
+        if (isElbowRow(row)) return <Elbow key={index} row={row} />;
+        if (row.Piece === rows[index - 1]?.Piece) return null;
+        return <Piece key={index} rows={rows.filter(({ Piece }) => Piece === row.Piece)} />;
+      })}
     </>
+  );
+}
+
+function Elbow({ row }: { row: ScheduleRow }) {
+  return (
+    <div className="rl-card">
+      <h4>{t.elbow(showDegrees(Number(row.Angle)))}</h4>
+      <p>{row.Turn}</p>
+      <div className="rl-hint">{row.Note}</div>
+    </div>
   );
 }
 

@@ -35,9 +35,10 @@ export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
     {
       name: built.run.name,
       outsideDiameter: built.shoe.outsideDiameter,
-      pulls: built.pulls.map(({ pull, parts, joints }): RunPull => ({
+      pulls: built.pulls.map(({ pull, parts, joints, elbows }): RunPull => ({
         path: pullPath(pull),
         couplings: joints,
+        elbows: elbows.map(({ place }) => place),
         straps: supportPlaces(parts.developed, supports),
       })),
     },

@@ -104,6 +104,13 @@ test("the description tells every leg and bend in order", () => {
   expect(scene.description).toBe("leg 48 in., bend 90°, leg 150 in.; 196.3125 in. of conduit.");
 });
 
+test("a factory elbow is called one, in whichever pull it is", () => {
+  const whole = run("up 48, east 100, box, up 30, bend 30 east, ahead 30, bend 60 up, ahead 30");
+  const [first, second] = whole.pulls;
+  const scene = drawRun({ ...whole, pulls: [first!, { ...second!, elbows: [1] }] }, { view: "plan", show: inches });
+  expect(scene.description.match(/(bend|elbow) \d+°/g)).toEqual(["bend 90°", "bend 30°", "elbow 60°"]);
+});
+
 const RUNS = [
   "up 48, east 150, offset 6 up at 30, east 80, north 60, down 30",
   "east 100, north 80, up 60",

@@ -93,6 +93,29 @@ test("legs too short for their bends are told, with the way to the step", async 
   expect(document.activeElement?.getAttribute("aria-label")).toMatch(/^Step [23]$/);
 });
 
+test("a run of PVC has its elbows between its pieces, in the marks and in the drawing", async () => {
+  const { book, user, sheet } = await openRuns();
+  await act(async () => {
+    book.type(sheet, 1, 3, "PVC 40");
+    book.type(sheet, 1, 4, "2");
+    book.type(sheet, 1, ROUTE, "up 24, east 60, up 24");
+  });
+  await user.click(await screen.findByRole("tab", { name: "Marks" }));
+  // NEC chapter 9, table 2, one-shot: 9-1/2 in. for trade size 2 (from memory).
+  const cards = await screen.findAllByRole("heading", { level: 4 });
+  expect(cards.map(({ textContent }) => textContent)).toEqual([
+    "Piece 1: cut 1' 2-1/2\"",
+    "Factory elbow, 90°",
+    "Piece 2: cut 3' 5\"",
+    "Factory elbow, 90°",
+    "Piece 3: cut 1' 2-1/2\"",
+  ]);
+  expect(screen.getAllByText("Straight; nothing to bend.")).toHaveLength(3);
+  expect(screen.getByText("points opposite to the bend before")).toBeTruthy();
+  expect(screen.getAllByText("bought; laid out at 9.5 in. radius")).toHaveLength(2);
+  expect(document.querySelector(".rl-turnable svg desc")?.textContent).toMatch(/elbow 90°.*elbow 90°/);
+});
+
 test("a new run stands under the last, with live formulas in its row", async () => {
   const { book, user } = await openRuns();
   await user.click(screen.getByRole("button", { name: "Add a run" }));

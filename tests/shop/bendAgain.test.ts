@@ -128,9 +128,66 @@ describe("the schedule, bent again on a simulated bench, gives the run back", ()
   });
 });
 
-function buildOrSkip(text: string, anyShoe: Shoe): ReturnType<typeof buildRun> | undefined {
+/** Angles the generator makes often, so that runs have elbows and shop bends in one. */
+const bought = fc.subarray([90, 60, 45, 30, 22.5, 15], { minLength: 1 });
+
+describe("runs with factory elbows", () => {
+  const seen = { elbows: 0, mixed: 0, joined: 0 };
+
+  test("pieces bent again and elbows in between land on the corner points; their lengths add up", () => {
+    fc.assert(
+      fc.property(route, shoe, bought, (text, anyShoe, angles) => {
+        const built = buildOrSkip(text, anyShoe, angles);
+        if (!built) return;
+        const rows = scheduleRun(built);
+        const bent = bendAgain(rows, anyShoe);
+        expect(bent).toHaveLength(built.pulls.length);
+        bent.forEach(({ points }, index) => {
+          const { pull, parts, pieces, elbows, joints } = built.pulls[index]!;
+          if (pull.points.length > 2) expect(misfit(points, pull.points)).toBeLessThan(LANDS_WITHIN);
+          const cut = pieces.reduce((sum, { cutLength }) => sum + cutLength, 0);
+          const arcs = elbows.reduce((sum, { angle, radius }) => sum + (radius * angle * Math.PI) / 180, 0);
+          expect(Math.abs(cut + arcs - parts.developed)).toBeLessThan(LANDS_WITHIN);
+          expect(joints).toHaveLength(pieces.length + elbows.length - 1);
+          const made = pieces.reduce((sum, { bends }) => sum + bends.length, 0);
+          expect(made + elbows.length).toBe(parts.bends.length);
+          seen.elbows += elbows.length;
+          seen.mixed += elbows.length > 0 && made > 0 ? 1 : 0;
+          seen.joined += elbows.length > 0 && pieces.length > elbows.length + 1 ? 1 : 0;
+        });
+        expect(
+          rows.map(({ Piece }) => Piece).filter((piece, at, all) => piece !== "" && piece !== all[at - 1]),
+        ).toEqual(built.pulls.flatMap(({ pieces }) => pieces.map((_, at) => at + pieces[0]!.number)));
+        for (const { cutLength } of built.pulls.flatMap(({ pieces }) => pieces)) {
+          expect(cutLength).toBeLessThanOrEqual(120 + LANDS_WITHIN);
+        }
+      }),
+      { numRuns: 600, seed: 20261125 },
+    );
+  });
+
+  test("the random runs had elbows, shop bends beside them and couplings between", () => {
+    expect(seen.elbows).toBeGreaterThan(200);
+    expect(seen.mixed).toBeGreaterThan(50);
+    expect(seen.joined).toBeGreaterThan(20);
+  });
+
+  test("an elbow turned by a degree is noticed", () => {
+    const built = buildRun(runOf("up 30, east 50, offset 6 up at 30, ahead 40, north 30"), HALF_EMT, [90]);
+    const rows = scheduleRun(built).map((row) => ({ ...row }));
+    const last = rows.filter(({ Kind }) => Kind === "factory elbow").at(-1)!;
+    last.Plane = Number(last.Plane) + 1;
+    expect(misfit(bendAgain(rows, HALF_EMT)[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.1);
+  });
+});
+
+function buildOrSkip(
+  text: string,
+  anyShoe: Shoe,
+  elbows: readonly number[] = [],
+): ReturnType<typeof buildRun> | undefined {
   try {
-    return buildRun(runOf(text), anyShoe);
+    return buildRun(runOf(text), anyShoe, elbows);
   } catch (error) {
     if (isUserError(error)) return undefined;
     throw error;

@@ -47,6 +47,48 @@ test("a sweep tells its shots; it changes direction, as does a bend in two that 
   expect([sweep.gain, sweep.shrink]).toEqual([near(3 * gainOf(30)), undefined]);
 });
 
+describe("factory elbows", () => {
+  const bought = (route: string, which: number, elbows: readonly number[]): BendFacts =>
+    bendFacts(buildRun(runOf(route), HALF_EMT, elbows), which);
+
+  test("an elbow is bought: no mark, but it gains as any bend", () => {
+    const { rows, ...others } = bought("up 20, east 30", 1, [90]);
+    expect(others).toEqual({
+      words: "factory elbow 90°: bought, laid out at 4 in. radius",
+      kind: "factory elbow",
+      gain: near(gainOf(90)),
+      shrink: undefined,
+    });
+    expect(rows.map(({ Bend, Mark, Angle }) => [Bend, Mark, Angle])).toEqual([["", "", 90]]);
+  });
+
+  test("an offset of two elbows shrinks as one that is bent", () => {
+    const { words, shrink, gain } = bought("east 40, offset 6 up at 30, ahead 40", 1, [30]);
+    expect(words).toBe("factory elbow 2 × 30°: bought, laid out at 4 in. radius");
+    expect([gain, shrink]).toEqual([near(2 * gainOf(30)), near(6 * Math.tan(radians(15)) - 2 * gainOf(30))]);
+  });
+
+  test("a saddle whose outer bends are elbows is a saddle with one mark", () => {
+    const { words, kind, rows } = bought("east 40, saddle 4 up at 60, ahead 40", 1, [30]);
+    expect(kind).toBe("three-bend saddle");
+    expect(words).toMatch(/^three-bend saddle 60°: factory elbow 30°, [^,]+ on piece 2, factory elbow 30°$/);
+    expect(rows.map(({ Bend }) => Bend)).toEqual(["", 1, ""]);
+  });
+
+  test("bends behind elbows are found at their count", () => {
+    const route = "up 20, east 40, offset 5 up at 30, ahead 20, north 20";
+    expect([1, 2, 3].map((which) => bought(route, which, [90]).kind)).toEqual([
+      "factory elbow",
+      "offset",
+      "factory elbow",
+    ]);
+    expect(bought(route, 2, [90]).rows.map(({ Piece, Bend }) => [Piece, Bend])).toEqual([
+      [2, 1],
+      [2, 2],
+    ]);
+  });
+});
+
 test("bends are counted through boxes and pieces; the piece is named where there are several", () => {
   const route = "up 30, east 40, box, south 25, up 25";
   expect(facts(route, 1).words).toBe(`stub-up 90°: 2' 1-3/8" on piece 1`);

@@ -1,6 +1,6 @@
 /** Totals of a run, worked out by hand for 1/2 EMT on R 4: a 90 gains 8 − 2π. [in], [°] */
 import { buildRun } from "../../src/shop/buildRun";
-import { pullDegrees, runBends, runDegrees, runLength, runPoints } from "../../src/shop/runTotals";
+import { pullDegrees, runBends, runDegrees, runElbows, runLength, runPoints } from "../../src/shop/runTotals";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 
 const built = (route: string) => buildRun(runOf(route), HALF_EMT);
@@ -15,6 +15,13 @@ test("bends: of all pulls; an offset has two, a sweep its shots", () => {
   expect(runBends(twoPulls())).toBe(3);
   expect(runBends(built("east 40, offset 6 up at 30, ahead 40"))).toBe(2);
   expect(runBends(built("up 60, sweep 24 in 9, east 60"))).toBe(9);
+});
+
+test("factory elbows are not bends to make; their length and degrees count", () => {
+  const elbows = buildRun(runOf("up 36, east 60, offset 6 up at 30, ahead 40"), HALF_EMT, [90]);
+  const bent = built("up 36, east 60, offset 6 up at 30, ahead 40");
+  expect([runBends(elbows), runElbows(elbows), runElbows(bent)]).toEqual([2, 1, 0]);
+  expect([runLength(elbows), runDegrees(elbows)]).toEqual([runLength(bent), runDegrees(bent)]);
 });
 
 test("degrees: of each pull, and the most that any of them has", () => {

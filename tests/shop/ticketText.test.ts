@@ -1,5 +1,5 @@
 /** A ticket's text whole, in each unit, for a ticket with plain numbers. Written by hand. Lengths [in], angles [°]. */
-import { ticketOf, type Ticket } from "../../src/shop/ticket";
+import { ticketOf, ticketsOf, type Ticket } from "../../src/shop/ticket";
 import { TICKET_CAUTIONS } from "../../src/shop/ticketCautions";
 import { ticketText } from "../../src/shop/ticketText";
 import { writerFor } from "../../src/shop/ticketWords";
@@ -127,6 +127,20 @@ test("a joint in line, opposite, and either way round", () => {
   expect(join(180)).toBe("bend 1 points opposite to the last bend of piece 3");
   expect(join(-90)).toBe("bend 1 points 90° counterclockwise from the last bend of piece 3, seen from the datum end");
   expect(join(12.345)).toBe("bend 1 points 12.35° clockwise from the last bend of piece 3, seen from the datum end");
+});
+
+test("how a piece sits against the elbow before it, and what its ends couple to, in words", () => {
+  const join = (roll: number, elbow: number) => writerFor("feet").join({ elbow, roll });
+  expect(join(180, 90)).toBe("bend 1 points opposite to the 90° factory elbow before it");
+  expect(join(-45, 22.5)).toBe(
+    "bend 1 points 45° counterclockwise from the 22.5° factory elbow before it, seen from the datum end",
+  );
+  const built = buildRun(runOf("up 40, east 50, offset 6 up at 30, ahead 40, north 30"), HALF_EMT, [90]);
+  const [first, second] = ticketsOf(built).map((ticket) => ticketText(ticket));
+  expect(first).toContain("Piece 1 of 3; make 1\n");
+  expect(first).toContain("Far end: couples to a factory elbow, 90°\n");
+  expect(second).toContain("Datum end: couples to a factory elbow, 90°\nFar end: couples to a factory elbow, 90°\n");
+  expect(second).toContain("Coupled on: bend 1 points opposite to the 90° factory elbow before it\n");
 });
 
 test("a single length, rounded or exact", () => {

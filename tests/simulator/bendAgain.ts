@@ -39,13 +39,21 @@ function bendPull(tickets: readonly Ticket[], shoe: BenchShoe): Centerline & { p
   const segments: Segment[] = [];
   let end = BENCH;
   let azimuth = 0;
-  const pieces = tickets.map((ticket): BentPiece => {
+  const pieces = tickets.flatMap((ticket): BentPiece[] => {
+    if (ticket.bought) {
+      const { angle, plane, radius } = ticket.bought;
+      azimuth += plane;
+      const elbow = { begin: end, length: (radius * angle * Math.PI) / 180, arc: { angle, radius, azimuth } };
+      segments.push(elbow);
+      end = endOf(elbow);
+      return [];
+    }
     const alone = bendPiece(ticket, shoe, BENCH, 0);
     const joined = bendPiece(ticket, shoe, end, azimuth);
     segments.push(...joined.segments);
     end = joined.end;
     azimuth = joined.azimuth;
-    return { piece: ticket.piece, ...measure(alone.segments, BENCH) };
+    return [{ piece: ticket.piece, ...measure(alone.segments, BENCH) }];
   });
   return { pieces, ...measure(segments, BENCH) };
 }

@@ -4,6 +4,7 @@ import type { RouteStep } from "../../src/route/types";
 import { writeRoute } from "../../src/route/writeRoute";
 import { USUAL_BENCH, type Bench } from "../../src/shop/bench";
 import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
+import { isPiece, pullParts } from "../../src/shop/builtRun";
 import type { Shoe } from "../../src/shop/shoe";
 import { ticketsOf } from "../../src/shop/ticket";
 import { ticketText, type TicketTextOptions } from "../../src/shop/ticketText";
@@ -11,7 +12,7 @@ import { isUserError } from "../../src/units/errors";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 import { randomRoute } from "../support/randomRoutes";
 import { misfit } from "./alignRigid";
-import { followTickets } from "./followTicket";
+import { followPull, followTickets } from "./followTicket";
 
 /** How near the exact text comes to the corner points [in]: ten decimals, added up over a run. */
 const EXACT = 1e-6;
@@ -43,9 +44,9 @@ function allowance({ pulls }: BuiltRun, rounding: number): number {
   return 2 * rounding * straights + HALF_HUNDREDTH * swings + 1e-3;
 }
 
-const buildOrSkip = (route: string, shoe: Shoe, stick: number): BuiltRun | undefined => {
+const buildOrSkip = (route: string, shoe: Shoe, stick: number, elbows: number[] = []): BuiltRun | undefined => {
   try {
-    return buildRun(runOf(route, { stick }), shoe);
+    return buildRun(runOf(route, { stick }), shoe, elbows);
   } catch (error) {
     if (isUserError(error)) return undefined;
     throw error;
@@ -72,13 +73,16 @@ const benches = fc
 const snapped = (steps: readonly RouteStep[]): RouteStep[] =>
   steps.map((step) => ("angle" in step ? { ...step, angle: 15 * Math.round(step.angle / 15) } : step));
 
-const runs = fc
-  .tuple(randomRoute, shoes, fc.constantFrom(120, 240, 480), fc.boolean())
-  .map(([steps, { lead, ...values }, stick, snap]) => {
-    const shoe = { ...SHOE, ...values, deduct: values.radius + SHOE.outsideDiameter / 2 + lead };
-    return buildOrSkip(writeRoute(snap ? snapped(steps) : steps), shoe, stick);
-  })
-  .filter((built): built is BuiltRun => built !== undefined);
+const runsWith = (elbows: fc.Arbitrary<number[]>) =>
+  fc
+    .tuple(randomRoute, shoes, fc.constantFrom(120, 240, 480), fc.boolean(), elbows)
+    .map(([steps, { lead, ...values }, stick, snap, angles]) => {
+      const shoe = { ...SHOE, ...values, deduct: values.radius + SHOE.outsideDiameter / 2 + lead };
+      return buildOrSkip(writeRoute(snap ? snapped(steps) : steps), shoe, stick, angles);
+    })
+    .filter((built): built is BuiltRun => built !== undefined);
+
+const runs = runsWith(fc.constant([]));
 
 describe("random runs in three dimensions, made from the words of their tickets", () => {
   const seen = new Map<string, number>();
@@ -142,6 +146,27 @@ describe("random runs in three dimensions, made from the words of their tickets"
       { numRuns: 150, seed: 7 },
     );
   });
+});
+
+test("runs with some bends bought land on their corner points, their elbows put between the pieces", () => {
+  const seen = { afterElbow: 0, afterPiece: 0 };
+  fc.assert(
+    fc.property(runsWith(fc.subarray([90, 60, 45, 30, 15], { minLength: 1 })), (built) => {
+      const texts = new Map(ticketsOf(built).map((ticket) => [ticket.piece, ticketText(ticket, { exact: true })]));
+      built.pulls.forEach((pull) => {
+        const parts = pullParts(pull).map((part) => (isPiece(part) ? texts.get(part.number)! : part));
+        expect(misfit(followPull(parts).points, pull.pull.points)).toBeLessThan(EXACT);
+      });
+      for (const text of texts.values()) {
+        if (/^Coupled on: .* factory elbow/m.test(text)) seen.afterElbow += 1;
+        if (/^Coupled on: .* of piece/m.test(text) && built.pulls.some(({ elbows }) => elbows.length > 0))
+          seen.afterPiece += 1;
+      }
+    }),
+    { numRuns: 200, seed: 90 },
+  );
+  expect(seen.afterElbow).toBeGreaterThan(20);
+  expect(seen.afterPiece).toBeGreaterThan(5);
 });
 
 describe("one flipped word is noticed", () => {

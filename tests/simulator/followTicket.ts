@@ -30,11 +30,31 @@ export function followTickets(texts: readonly string[]): Centerline[] {
   return pulls.map(couple);
 }
 
-function couple(tickets: readonly PrintedTicket[]): Centerline {
+/** A bend that is bought: no ticket is printed for it. */
+export interface BoughtBend {
+  readonly angle: number;
+  /** From the bend before it [°], clockwise seen from the datum end. */
+  readonly plane: number;
+  readonly radius: number;
+}
+
+/** A pull with bought bends between its pieces: the texts of its tickets and those bends, in order. */
+export const followPull = (parts: readonly (string | BoughtBend)[]): Centerline =>
+  couple(parts.map((part) => (typeof part === "string" ? readTicket(part) : part)));
+
+function couple(parts: readonly (PrintedTicket | BoughtBend)[]): Centerline {
   const segments: Segment[] = [];
   let end: Frame = BENCH;
   let last: number | undefined;
-  for (const ticket of tickets) {
+  for (const ticket of parts) {
+    if ("plane" in ticket) {
+      const { angle, radius, plane } = ticket;
+      last = (last ?? 0) + plane;
+      const elbow = { begin: end, length: (radius * angle * Math.PI) / 180, arc: { angle, radius, azimuth: last } };
+      segments.push(elbow);
+      end = endOf(elbow);
+      continue;
+    }
     const bends = makeBends(ticket);
     // The piece is rolled in its coupling until bend 1 points as the note says.
     const rolled = last === undefined || !bends[0] ? 0 : last + ticket.join - bends[0].azimuth;

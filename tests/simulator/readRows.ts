@@ -10,6 +10,8 @@ export interface Ticket {
   readonly piece: string;
   readonly cutLength: number;
   readonly strokes: readonly Stroke[];
+  /** A bend that is bought: an arc without straight ends, `radius` as its note says. */
+  readonly bought?: { readonly angle: number; readonly plane: number; readonly radius: number };
 }
 
 /** Rows of a table whose first line is the headers. */
@@ -20,6 +22,10 @@ export const rowsOf = ([headers = [], ...lines]: readonly (readonly unknown[])[]
 export function readTickets(rows: readonly Row[]): Ticket[] {
   const tickets: (Ticket & { strokes: Stroke[] })[] = [];
   for (const row of rows) {
+    if (row["Kind"] === "factory elbow") {
+      tickets.push(readElbow(row));
+      continue;
+    }
     const [run, pull, piece] = [text(row, "Run"), String(row["Pull"] ?? ""), text(row, "Piece")];
     const cutLength = number(row, "Cut length");
     let ticket = tickets.at(-1);
@@ -33,6 +39,16 @@ export function readTickets(rows: readonly Row[]): Ticket[] {
     ticket.strokes.push(readStroke(row));
   }
   return tickets;
+}
+
+/** A factory elbow: nothing to cut and nothing to mark. */
+function readElbow(row: Row): Ticket & { strokes: Stroke[] } {
+  const filled = ["Piece", "Cut length", "Bend", "Mark", "Line up", "Hook", "Dial"].filter((cell) => row[cell] !== "");
+  if (filled.length > 0) throw new Error(`${where(row)}: a factory elbow has ${filled.join(", ")}`);
+  const radius = /^bought; laid out at ([\d.]+) in\. radius(;|$)/.exec(text(row, "Note"))?.[1];
+  if (radius === undefined) throw new Error(`${where(row)}: the note names no radius`);
+  const bought = { angle: number(row, "Angle"), plane: number(row, "Plane"), radius: Number(radius) };
+  return { run: text(row, "Run"), pull: String(row["Pull"] ?? ""), piece: "", cutLength: 0, strokes: [], bought };
 }
 
 const readStroke = (row: Row): Stroke => ({

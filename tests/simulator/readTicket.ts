@@ -73,9 +73,10 @@ function readBend(lines: readonly string[]): PrintedBend {
 }
 
 function readJoin(text: string): number {
-  const line = /^Coupled on: bend 1 points (.+) the last bend of piece \d+(, seen from the datum end)?$/m.exec(
-    text,
-  )?.[1];
+  const line =
+    /^Coupled on: bend 1 points (.+) the (?:last bend of piece \d+|\S+° factory elbow before it)(, seen from the datum end)?$/m.exec(
+      text,
+    )?.[1];
   if (line === undefined || line === "the same way as") return 0;
   if (line === "opposite to") return 180;
   const [degrees, way] = find(line, /^(\S+)° (clockwise|counterclockwise) from$/);

@@ -127,6 +127,22 @@ test("runs.dxf has a curve for each pull, in inches, in a layer by size", () => 
   expect(count(8, "PVC-coated_RMC_3-4")).toBeGreaterThan(0);
 });
 
+test("a run with factory elbows is drawn whole; none of its pieces is bent", () => {
+  const pvc = build([
+    ["Run", "Raceway", "Size", "Route"],
+    ["P", "PVC 40", "2", "up 24, east 60, up 24"],
+  ]);
+  expect(pvc.problems).toEqual([]);
+  const [run] = pvc.runs;
+  expect(run!.pulls[0]!.pieces.map(({ bends }) => bends.length)).toEqual([0, 0, 0]);
+  expect(pairs(runsDxf(pvc.runs)).filter(([code, value]) => code === 0 && value === "POLYLINE")).toHaveLength(1);
+  // Rings go round the centerline: their centers reach from the datum to the far end, 60 east and 48 up.
+  const vertices = [...runsObj(pvc.runs).matchAll(/^v (\S+) \S+ (\S+)$/gm)].map(([, x, z]) => [Number(x), Number(z)]);
+  const last = vertices.slice(-16);
+  const mean = (axis: number) => last.reduce((sum, vertex) => sum + vertex[axis]!, 0) / 16;
+  expect([mean(0), mean(1)]).toEqual([expect.closeTo(60, 6), expect.closeTo(48, 6)]);
+});
+
 describe("runs.obj", () => {
   const obj = runsObj(runs.slice(0, 3));
   const vertices = [...obj.matchAll(/^v (\S+) (\S+) (\S+)$/gm)].map(([, ...xyz]) => xyz.map(Number));

@@ -18,6 +18,7 @@ export const cards: Family = {
         `=CONDUIT.BEND.CARD("${ROUTE}","EMT","1/2")`,
         `=CONDUIT.BEND.CARD("${ROUTE}","EMT","1/2",,2)`,
         '=CONDUIT.BEND.CARD("east 40, saddle 4 up at 45, ahead 40","EMT","1/2")',
+        '=CONDUIT.BEND.CARD("up 36, east 60","PVC 40","1/2")',
       ],
       refused: [
         `=CONDUIT.BEND.CARD("${ROUTE}","EMT","1/2",,3)`,

@@ -2,6 +2,9 @@ import { stick } from "../figures/scenes";
 import { ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
 
+/** A run of a size that has no built-in shoe. */
+const LARGE_RUN = '{"Run","Raceway","Size","Route";"F-1","EMT","2","up 40, east 90"}';
+
 export const jobs: Family = {
   file: "jobs",
   title: "A whole job",
@@ -12,11 +15,17 @@ export const jobs: Family = {
         draw: () => stick("east 40.5, offset 6 up at 30, ahead 48"),
         caption: "The piece of run TH-03, before it is bent, on the built-in shoe.",
       },
-      more: [`=CONDUIT.JOB.SCHEDULE(${ONE_RUN})`],
+      more: [
+        `=CONDUIT.JOB.SCHEDULE(${ONE_RUN})`,
+        `=CONDUIT.JOB.SCHEDULE(${LARGE_RUN},,{"Rule","Value";"Factory elbows above size, metal","1-1/4"})`,
+      ],
       refused: [`=CONDUIT.JOB.SCHEDULE(${WITHOUT_SIZE})`, "=CONDUIT.JOB.SCHEDULE(Runs[#All],Prices[#All])"],
     },
     "JOB.CHECKS": {
-      more: [`=CONDUIT.JOB.CHECKS(${ONE_RUN})`],
+      more: [
+        `=CONDUIT.JOB.CHECKS(${ONE_RUN})`,
+        `=CONDUIT.JOB.CHECKS(${LARGE_RUN},,,{"Rule","Value";"Factory elbows above size, metal","large"})`,
+      ],
       refused: [`=CONDUIT.JOB.CHECKS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CHECKS(Runs[#All],Shoes[#All],1999)"],
     },
     "JOB.SETUP": {

@@ -3,6 +3,9 @@ import type { Family, Figure } from "./types";
 
 const ROUTE = "up 36, east 60, offset 6 up at 30, ahead 40";
 
+/** Two 90s and a leg longer than a stick. */
+const ELBOWS = "up 24, east 160, up 24";
+
 const whole: Figure = {
   draw: () => run(ROUTE, "isometric"),
   caption: `The run "${ROUTE}" in 1/2 EMT.`,
@@ -21,10 +24,17 @@ export const runs: Family = {
     "RUN.LENGTH": {
       formula: ["developed length = sum of the legs − sum of the gains, g = 2R · tan(A/2) − R · A · π/180°"],
       figure: { draw: () => run("up 36, east 60", "elevation"), caption: 'The run "up 36, east 60" in 1/2 EMT.' },
-      more: [`=CONDUIT.RUN.LENGTH("up 3', east 5'","EMT","1/2",Shoes[#All])`],
-      refused: [...wrongStep("RUN.LENGTH"), '=CONDUIT.RUN.LENGTH("up 36, east 60","PVC 40","1/2")'],
+      more: [
+        `=CONDUIT.RUN.LENGTH("up 3', east 5'","EMT","1/2",Shoes[#All])`,
+        '=CONDUIT.RUN.LENGTH("up 36, east 60","PVC 40","1/2")',
+      ],
+      refused: [...wrongStep("RUN.LENGTH"), '=CONDUIT.RUN.LENGTH("up 36, east 60","RMC","4")'],
     },
-    "RUN.BENDS": { figure: whole, refused: wrongStep("RUN.BENDS") },
+    "RUN.BENDS": {
+      figure: whole,
+      more: ['=CONDUIT.RUN.BENDS("up 36, east 60","PVC 40","1/2")'],
+      refused: wrongStep("RUN.BENDS"),
+    },
     "RUN.DEGREES": {
       formula: ["degrees = sum of the bends of a pull; the largest of the pulls"],
       figure: {
@@ -47,7 +57,7 @@ export const runs: Family = {
     },
     "RUN.MARKS": {
       figure: { draw: () => stick(ROUTE), caption: `First piece of "${ROUTE}", before it is bent.` },
-      more: [`=CONDUIT.RUN.MARKS("${ROUTE}","EMT","1/2")`],
+      more: [`=CONDUIT.RUN.MARKS("${ROUTE}","EMT","1/2")`, `=CONDUIT.RUN.MARKS("${ELBOWS}","PVC 40","2")`],
       refused: wrongStep("RUN.MARKS"),
     },
   },

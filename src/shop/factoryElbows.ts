@@ -1,0 +1,55 @@
+import { outsideDiameter } from "../raceway/dimensions";
+import { minimumRadius } from "../raceway/minimumRadius";
+import { TRADE_SIZES, type TradeSize } from "../raceway/tradeSize";
+import { isAngle } from "./lineUp";
+import type { Run } from "./runsTable";
+import type { Shoe } from "./shoe";
+
+/**
+ * Above which size bends are bought as factory elbows: a trade size, "none" where the shop bends every size, "all" where
+ * it buys every bend.
+ */
+export type ElbowsAbove = TradeSize | "none" | "all";
+
+/** Which bends a shop buys as factory elbows. */
+export interface ElbowRule {
+  readonly metal: ElbowsAbove;
+  readonly pvc: ElbowsAbove;
+  /** Angles there are elbows of [°]; bends of other angles are made in the shop. */
+  readonly angles: readonly number[];
+  /** Rows of the user's rules that could not be used, in words. */
+  readonly problems: readonly string[];
+}
+
+/** The values the take-off's rules have when the user sets none. Common practice, no source. */
+export const USUAL_ELBOWS: ElbowRule = {
+  metal: "none",
+  pvc: "all",
+  angles: [90, 60, 45, 30, 22.5, 15, 11.25],
+  problems: [],
+};
+
+/** Angles at which a run has factory elbows [°]; none when the shop bends its size. */
+export function elbowAngles({ raceway, size }: Pick<Run, "raceway" | "size">, rule: ElbowRule): readonly number[] {
+  const above = raceway === "PVC 40" || raceway === "PVC 80" ? rule.pvc : rule.metal;
+  if (above === "none") return [];
+  const bought = above === "all" || TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
+  return bought ? rule.angles : [];
+}
+
+/** True when one of the factory elbows has this angle. */
+export const isElbow = (angle: number, angles: readonly number[]): boolean =>
+  angles.some((listed) => isAngle(angle, listed));
+
+/**
+ * What a run is laid out with when every bend of it is a factory elbow: the code's radius for one-shot bends, as steel
+ * elbows have it (common practice), and nothing to hold.
+ */
+export function elbowShoe({ raceway, size }: Pick<Run, "raceway" | "size">): Shoe {
+  const radius = minimumRadius(size, "one-shot");
+  const outside = outsideDiameter(raceway, size);
+  return {
+    ...{ raceway, size, radius, outsideDiameter: outside, deduct: radius + outside / 2, springback: 0 },
+    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source: "no shoe: every bend is a factory elbow" },
+  };
+}
