@@ -6,6 +6,7 @@ import { findingsText } from "../src/shop/findings";
 import { buildOneRun } from "../src/shop/oneRun";
 import { runBends, runDegrees, runElbows, runLength } from "../src/shop/runTotals";
 import { isElbowRow } from "../src/shop/schedule";
+import { readElbowRule } from "../src/takeoff/elbowRule";
 import { formatLength } from "../src/units/length";
 import { toNumber } from "../src/units/number";
 import { optional } from "../src/units/optional";
@@ -28,12 +29,13 @@ import { card, inchesField, listField, numberField, scheduleField, showsCards, t
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [bend] which bend of the run, counted from 1; omitted: the first
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any} a card, or words where this Excel has no cards
  */
-export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], bend?: any): any {
-  return answer([route, raceway, size, shoes, bend], (route, raceway, size, shoes, bend) => {
+export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], bend?: any, rules?: any[][]): any {
+  return answer([route, raceway, size, shoes, bend, rules], (route, raceway, size, shoes, bend, rules) => {
     const which = optional(bend, (value) => toNumber(value, "bend", { min: 1, integer: true })) ?? 1;
-    const built = buildOneRun(route, raceway, size, shoes);
+    const built = buildOneRun(route, raceway, size, shoes, readElbowRule(rules));
     const facts = bendFacts(built, which);
     return showsCards() ? cardOfBend(built, facts) : facts.words;
   });
@@ -53,12 +55,13 @@ export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], b
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition for the check, 2020 or 2023; omitted: 2023
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any} a card, or the developed length [in] where this Excel has no cards
  */
-export function runCard(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): any {
-  return answer([route, raceway, size, shoes, edition], (route, raceway, size, shoes, edition) => {
+export function runCard(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): any {
+  return answer([route, raceway, size, shoes, edition, rules], (route, raceway, size, shoes, edition, rules) => {
     const codeEdition = readEdition(edition);
-    const built = buildOneRun(route, raceway, size, shoes);
+    const built = buildOneRun(route, raceway, size, shoes, readElbowRule(rules));
     if (!showsCards()) return runLength(built);
     return cardOfRun(built, findingsText(checkBuiltRun(built, codeEdition)));
   });

@@ -6,6 +6,7 @@ import { buildOneRun, oneRun } from "../src/shop/oneRun";
 import { readShoes } from "../src/shop/shoeBook";
 import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
 import { scheduleRun, scheduleTable } from "../src/shop/schedule";
+import { readElbowRule } from "../src/takeoff/elbowRule";
 import { isUserError } from "../src/units/errors";
 import { answer } from "./answer";
 
@@ -21,11 +22,12 @@ import { answer } from "./answer";
  * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} developed length [in]
  */
-export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
-    runLength(buildOneRun(route, raceway, size, shoes)),
+export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
+  return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
+    runLength(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
   );
 }
 
@@ -40,11 +42,12 @@ export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} bends
  */
-export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
-    runBends(buildOneRun(route, raceway, size, shoes)),
+export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
+  return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
+    runBends(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
   );
 }
 
@@ -59,11 +62,12 @@ export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][])
  * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} degrees
  */
-export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][]): number {
-  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
-    runDegrees(buildOneRun(route, raceway, size, shoes)),
+export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
+  return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
+    runDegrees(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
   );
 }
 
@@ -79,15 +83,17 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {string} the findings, or OK
  */
-export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any): string {
-  return answer([route, raceway, size, shoes, edition], (route, raceway, size, shoes, edition) => {
+export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): string {
+  return answer([route, raceway, size, shoes, edition, rules], (route, raceway, size, shoes, edition, rules) => {
     const codeEdition = readEdition(edition);
     const run = oneRun(route, raceway, size);
     const book = readShoes(shoes);
+    const elbows = readElbowRule(rules);
     try {
-      return findingsText(checkBuiltRun(buildRunWith(run, book), codeEdition));
+      return findingsText(checkBuiltRun(buildRunWith(run, book, elbows), codeEdition));
     } catch (error) {
       if (!isUserError(error)) throw error;
       return findingsText([notBuilt("run", error.message)]);
@@ -106,11 +112,12 @@ export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], e
  * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} points with a header row
  */
-export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
-  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
-    runPoints(buildOneRun(route, raceway, size, shoes)),
+export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): any[][] {
+  return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
+    runPoints(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
   );
 }
 
@@ -126,10 +133,11 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size: 1/2, 3/4, 1 …
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} schedule with a header row
  */
-export function runMarks(route: any, raceway: any, size: any, shoes?: any[][]): any[][] {
-  return answer([route, raceway, size, shoes], (route, raceway, size, shoes) =>
-    scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes))),
+export function runMarks(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): any[][] {
+  return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
+    scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes, readElbowRule(rules)))),
   );
 }

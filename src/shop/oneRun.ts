@@ -2,6 +2,7 @@ import { readRaceway } from "../raceway/raceway";
 import { readTradeSize } from "../raceway/tradeSize";
 import { InputError, quoteValue } from "../units/errors";
 import { buildRunWith, type BuiltRun } from "./buildRun";
+import type { ElbowRule } from "./factoryElbows";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "./shoeBook";
 
@@ -30,7 +31,13 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
   };
 }
 
-/** Reads the arguments of a RUN function and works the run out, with factory elbows as usual. */
-export function buildOneRun(route: unknown, raceway: unknown, size: unknown, shoes: unknown): BuiltRun {
-  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes));
+/** Reads the arguments of a RUN function and works the run out. */
+export function buildOneRun(
+  route: unknown,
+  raceway: unknown,
+  size: unknown,
+  shoes: unknown,
+  elbows?: ElbowRule,
+): BuiltRun {
+  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), elbows);
 }

@@ -5,6 +5,14 @@ const EPOCH = 25569;
 /** Excel counts a 29 February 1900 that there was not; before it the day is another one. */
 const FIRST_RIGHT_DAY = 61;
 
+const MILLISECONDS = 86_400_000;
+const CALENDAR = new Intl.DateTimeFormat("en-US", {
+  year: "numeric",
+  month: "2-digit",
+  day: "2-digit",
+  timeZone: "UTC",
+});
+
 /**
  * A day as a workbook holds it: the number of a date as 2026-12-01, so that days sort; text as it is written. Excel
  * counts from 1900; a workbook that counts from 1904 should hold its days as text.
@@ -14,5 +22,6 @@ const FIRST_RIGHT_DAY = 61;
 export function dayText(cell: unknown): string {
   if (cell === null || cell === undefined) return "";
   if (typeof cell !== "number" || cell < FIRST_RIGHT_DAY || cell >= LAST_DAY + 1) return String(cell).trim();
-  return new Date((Math.floor(cell) - EPOCH) * 86_400_000).toISOString().slice(0, 10);
+  const parts = CALENDAR.formatToParts((Math.floor(cell) - EPOCH) * MILLISECONDS);
+  return ["year", "month", "day"].map((wanted) => parts.find(({ type }) => type === wanted)?.value ?? "").join("-");
 }

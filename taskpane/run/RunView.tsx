@@ -86,8 +86,8 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   const draft = joinRoute(steps);
   const cells = run.table?.cells;
   const worked = useMemo(
-    () => workOut(cells ?? [], run.row, draft, tables.Shoes?.cells),
-    [cells, run.row, draft, tables.Shoes],
+    () => workOut(cells ?? [], run.row, draft, tables.Shoes?.cells, tables.Rules?.cells),
+    [cells, run.row, draft, tables.Shoes, tables.Rules],
   );
   const notes = useMemo(() => notesOf(worked), [worked]);
   const toStep = (step: number) =>

@@ -64,7 +64,10 @@ export function useRun(): SelectedRun {
         ...given,
       };
       const asText = Object.fromEntries(Object.entries(entries).map(([column, cell]) => [column, plainText(cell)]));
-      const free = await appendRows(workbook, "Runs", table, [asText], names.Shoes);
+      const free = await appendRows(workbook, "Runs", table, [asText], {
+        shoes: names.Shoes,
+        rules: tables.Rules && names.Rules,
+      });
       await reload();
       await selectRun(free);
     },

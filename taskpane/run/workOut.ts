@@ -5,6 +5,7 @@ import { readEdition } from "../../src/raceway/edition";
 import { RUN_COLUMNS, readRuns } from "../../src/shop/runsTable";
 import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule";
 import { readShoes } from "../../src/shop/shoeBook";
+import { readElbowRule } from "../../src/takeoff/elbowRule";
 import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
@@ -25,12 +26,14 @@ const NOTHING: WorkedRun = { schedule: [], findings: [], problem: "", step: unde
  * Works out one row of a Runs table with a route that may still be a draft.
  * @param cells the table, header row first; @param row 1 for the first row under the header
  * @param shoes the Shoes table's cells; undefined: the built-in shoes
+ * @param rules the Rules table's cells; undefined: the built-in rules
  */
 export function workOut(
   cells: readonly (readonly Cell[])[],
   row: number,
   route: string,
   shoes: readonly (readonly Cell[])[] | undefined,
+  rules?: readonly (readonly Cell[])[],
 ): WorkedRun {
   const headers = cells[0] ?? [];
   const own = [...(cells[row] ?? [])];
@@ -41,7 +44,7 @@ export function workOut(
     const read = readRuns([headers, own])[0];
     if (!read) return NOTHING;
     if ("problem" in read) return failed(read.problem);
-    const built = buildRunWith(read.run, readShoes(shoes));
+    const built = buildRunWith(read.run, readShoes(shoes), readElbowRule(rules));
     const findings = checkBuiltRun(built, readEdition(undefined));
     return { built, schedule: scheduleRun(built), findings, problem: "", step: undefined };
   });

@@ -33,11 +33,11 @@ export function DemoJob({ setUp }: { setUp: SetUp }) {
       const job = await readDemoJob().catch((error: Error) => {
         throw new Error(t.notFound(error.message));
       });
-      await setUp.carryOut(job);
+      const inUse = (await setUp.carryOut(job)) ?? names;
       for (const [name, known] of Object.entries(tables) as [TableName, TableCells | undefined][]) {
         const rows = job[name];
         if (!known || !rows || (name !== "Runs" && writtenRows(known.cells, columnsOf(name)).length > 0)) continue;
-        await appendRows(workbook, name, known, rows, names.Shoes);
+        await appendRows(workbook, name, known, rows, { shoes: inUse.Shoes, rules: inUse.Rules });
       }
       await reload();
       setStep("done");

@@ -11,8 +11,8 @@ export interface SetUp {
   names: Names | undefined;
   plan: PlanItem[];
   setPlan(plan: PlanItem[]): void;
-  /** Makes what is not there; new tables take the rows given for them. */
-  carryOut(rows?: Partial<Record<TableName, Rows>>): Promise<void>;
+  /** Makes what is not there; new tables take the rows given for them. Answers the names in use from then on. */
+  carryOut(rows?: Partial<Record<TableName, Rows>>): Promise<Names | undefined>;
   look(): Promise<void>;
 }
 
@@ -33,10 +33,10 @@ export function useSetUp(): SetUp {
   }, [look, ledger.tables]);
 
   const carryOut = async (rows: Partial<Record<TableName, Rows>> = {}) => {
-    if (!found) return;
+    if (!found) return undefined;
     const names = plannedNames(found.plan, found.names);
     const missing = found.plan.filter(({ there }) => !there);
-    if (missing.length === 0) return;
+    if (missing.length === 0) return names;
     await workbook.writeNames(names);
     await workbook.setUp(
       missing.flatMap(({ item, sheet }) => (isTable(item) ? [newTable(item, sheet.trim(), names, rows[item])] : [])),
@@ -44,6 +44,7 @@ export function useSetUp(): SetUp {
     );
     await ledger.reload();
     await look();
+    return names;
   };
 
   return {

@@ -3,6 +3,7 @@ import { jobTickets, type JobTickets } from "../../src/shop/jobTickets";
 import { readBench } from "../../src/shop/bench";
 import { readRuns } from "../../src/shop/runsTable";
 import { readShoes } from "../../src/shop/shoeBook";
+import { readElbowRule } from "../../src/takeoff/elbowRule";
 import { attempt } from "../components/attempt";
 import { useLedger } from "../hooks/useLedger";
 
@@ -11,15 +12,15 @@ import { useLedger } from "../hooks/useLedger";
  * changes. A table that cannot be read at all comes back as one problem.
  */
 export function useTickets(row: number | "all"): JobTickets {
-  const { Runs, Shoes, Bench } = useLedger().tables;
+  const { Runs, Shoes, Rules, Bench } = useLedger().tables;
   return useMemo(() => {
     const [headers = [], ...lines] = Runs?.cells ?? [];
     const cells = [headers, ...(row === "all" ? lines : lines.slice(row - 1, row))];
     const tried = attempt(() => {
       // Where nothing is said of the bench, the order is the schedule's.
       const bench = Bench ? readBench(Bench.cells) : undefined;
-      return jobTickets(readRuns(cells), readShoes(Shoes?.cells), bench);
+      return jobTickets(readRuns(cells), readShoes(Shoes?.cells), bench, readElbowRule(Rules?.cells));
     });
     return tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message: tried.problem ?? "" }] };
-  }, [Runs, Shoes, Bench, row]);
+  }, [Runs, Shoes, Rules, Bench, row]);
 }

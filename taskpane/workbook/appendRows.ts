@@ -4,7 +4,7 @@ import type { Cell, TableName } from "./items";
 import type { Rows } from "./newTables";
 import { columnsOf } from "./plan";
 import { firstFreeRow } from "./rows";
-import { runRowCells } from "./runRow";
+import { runRowCells, type RunTables } from "./runRow";
 
 /**
  * Writes rows under the last written one of a table: empty rows are filled first, then the table grows.
@@ -15,12 +15,12 @@ export async function appendRows(
   name: TableName,
   table: TableCells,
   rows: Rows,
-  shoesTable: string,
+  tables: RunTables,
 ): Promise<number> {
   const headers = table.cells[0] ?? [];
   const free = firstFreeRow(table.cells, columnsOf(name));
   const lines = rows.map((given, index): Cell[] => {
-    if (name === "Runs") return runRowCells(headers, table.row + free + index, table.column, given, shoesTable);
+    if (name === "Runs") return runRowCells(headers, table.row + free + index, table.column, given, tables);
     return headers.map((header) => given[String(header)] ?? "");
   });
   const room = Math.max(0, table.cells.length - free);

@@ -40,7 +40,7 @@ export function newTable(
   const lines = rows.length > 0 ? rows : [{}];
   const body = lines.map((given, index) =>
     table === "Runs"
-      ? runRowCells(headers, index + 1, 0, given, names.Shoes)
+      ? runRowCells(headers, index + 1, 0, given, { shoes: names.Shoes, rules: names.Rules })
       : headers.map((header) => given[header] ?? ""),
   );
   const choices = [
@@ -105,11 +105,11 @@ function shoeRows(): Rows {
 export function newResult(result: ResultName, sheet: string, names: Names): NewResult {
   const all = (table: TableName) => `${names[table]}[#All]`;
   const formulas: Record<ResultName, string> = {
-    Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")})`,
-    "Set-up": `JOB.SETUP(${all("Runs")},${all("Shoes")},${all("Bench")})`,
+    Schedule: `JOB.SCHEDULE(${all("Runs")},${all("Shoes")},${all("Rules")})`,
+    "Set-up": `JOB.SETUP(${all("Runs")},${all("Shoes")},${all("Bench")},${all("Rules")})`,
     Takeoff: `JOB.TAKEOFF(${all("Runs")},${all("Prices")},${all("Shoes")},,${all("Labor")},${all("Rules")},${all("Stock")})`,
     "Bend counts": `JOB.BENDS(${all("Runs")},,${all("Shoes")},${all("Labor")},${all("Rules")})`,
-    Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")})`,
+    Checks: `JOB.CHECKS(${all("Runs")},${all("Shoes")},,${all("Rules")})`,
     "Cutting plan": `JOB.CUTS(${all("Runs")},${all("Stock")},${all("Shoes")},,,${all("Rules")})`,
   };
   return { sheet, formula: `=CONDUIT.${formulas[result]}` };

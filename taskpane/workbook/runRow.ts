@@ -20,6 +20,19 @@ export const RUN_ENTRIES = [
 /** Columns of a new Runs table that follow by formula, and the function behind each. */
 export const RUN_FORMULAS = { Length: "LENGTH", Bends: "BENDS", Degrees: "DEGREES", Check: "CHECK" } as const;
 
+/** Names of the tables that a run's formulas read besides its own row. */
+export interface RunTables {
+  readonly shoes: string;
+  /** Undefined in a workbook without rules of its own. */
+  readonly rules: string | undefined;
+}
+
+/** What follows route, raceway and size in a run's formula. */
+export function runArguments(formula: string, { shoes, rules }: RunTables): string {
+  const edition = formula === RUN_FORMULAS.Check ? "," : "";
+  return `,${shoes}[#All]${rules === undefined ? "" : `${edition},${rules}[#All]`}`;
+}
+
 export const RUN_HEADERS: readonly string[] = [...RUN_ENTRIES, ...Object.keys(RUN_FORMULAS)];
 
 /**
@@ -33,7 +46,7 @@ export function runRowCells(
   row: number,
   column: number,
   given: Readonly<Record<string, Cell>>,
-  shoesTable: string,
+  tables: RunTables,
 ): Cell[] {
   const places = columnPlaces(headers, RUN_COLUMNS);
   const at = (name: string) => cellName(row, column + (places.get(name) ?? 0));
@@ -43,7 +56,7 @@ export function runRowCells(
     if (name !== undefined) return given[name] ?? "";
     const wanted = RUN_FORMULAS[String(header) as keyof typeof RUN_FORMULAS];
     if (!wanted) return given[String(header)] ?? "";
-    const call = `CONDUIT.RUN.${wanted}(${at("Route")},${at("Raceway")},${at("Size")},${shoesTable}[#All])`;
+    const call = `CONDUIT.RUN.${wanted}(${at("Route")},${at("Raceway")},${at("Size")}${runArguments(wanted, tables)})`;
     return `=IF(${at("Route")}="","",${call})`;
   });
 }

@@ -11,9 +11,9 @@ const sizes: readonly TradeSize[] = ["1/2", "3/4", "1"];
 
 /** The formula columns that follow each run, with the letters of Route, Raceway and Size. */
 const perRun: readonly [heading: string, formula: (row: number) => string][] = [
-  ["Length in.", (row) => `=CONDUIT.RUN.LENGTH(F${row},D${row},E${row})`],
-  ["Degrees", (row) => `=CONDUIT.RUN.DEGREES(F${row},D${row},E${row})`],
-  ["Check", (row) => `=CONDUIT.RUN.CHECK(F${row},D${row},E${row})`],
+  ["Length in.", (row) => `=CONDUIT.RUN.LENGTH(F${row},D${row},E${row},Shoes!A:H,Rules!A:D)`],
+  ["Degrees", (row) => `=CONDUIT.RUN.DEGREES(F${row},D${row},E${row},Shoes!A:H,Rules!A:D)`],
+  ["Check", (row) => `=CONDUIT.RUN.CHECK(F${row},D${row},E${row},Shoes!A:H,,Rules!A:D)`],
 ];
 
 const runs: DemoSheet = {
@@ -132,11 +132,11 @@ export const demoBook: DemoBook = {
   sheets: [
     runs,
     shoes,
-    result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:N,Shoes!A:H)", [
+    result("Schedule", "=CONDUIT.JOB.SCHEDULE(Runs!A:N,Shoes!A:H,Rules!A:D)", [
       ...[70, 55, [95, inches] as const, 50, 150, [95, inches] as const, 70, 65, [75, degrees] as const],
       ...[[75, degrees] as const, 230, [75, degrees] as const, 320, 75, 50, 100, 85, 90, 110, 110, 125, 55],
     ]),
-    result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:N,Shoes!A:H,Bench!A:B)", [
+    result("Set-up", "=CONDUIT.JOB.SETUP(Runs!A:N,Shoes!A:H,Bench!A:B,Rules!A:D)", [
       ...[70, 55, 50, 50, [95, inches] as const, 70, 65, [75, degrees] as const, 260],
       ...[reach, reach, reach, reach, reach, 420],
     ]),
@@ -158,7 +158,7 @@ export const demoBook: DemoBook = {
     result("Shop load", '=CONDUIT.JOB.BENDS(Runs!A:N,"Date, Crew, Raceway, Size",Shoes!A:H,Labor!A:B,Rules!A:D)', [
       ...[95, 60, 125, 60, 80, [80, "0.00"] as const, 320],
     ]),
-    result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:N,Shoes!A:H)", [80, 80, 180, 480, 420]),
+    result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:N,Shoes!A:H,,Rules!A:D)", [80, 80, 180, 480, 420]),
     result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:N,Runs!A:N,Shoes!A:H,Rules!A:D,Stock!A:E)", [
       ...[110, 320, 110, 260, 260, 110],
     ]),

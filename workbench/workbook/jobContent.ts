@@ -4,7 +4,7 @@ import { STICK } from "../../src/shop/runsTable";
 import { attempt } from "../../taskpane/components/attempt";
 import { RESULTS, TABLES } from "../../taskpane/workbook/items";
 import { newResult, newTable } from "../../taskpane/workbook/newTables";
-import { RUN_FORMULAS } from "../../taskpane/workbook/runRow";
+import { runArguments, RUN_FORMULAS } from "../../taskpane/workbook/runRow";
 import type { CellValue } from "../engine";
 import { columnLook, columnWidth, inputHeading } from "./dress";
 import type { RunList } from "./runsFromCsv";
@@ -14,6 +14,8 @@ import type { ContentCell, SheetContent } from "./sheetContent";
 const names = Object.fromEntries([...TABLES, ...RESULTS].map((name) => [name, name])) as Parameters<
   typeof newResult
 >[2];
+
+const RUN_TABLES = { shoes: names.Shoes, rules: names.Rules };
 
 /** The workbook of a job: what people fill in, and result sheets of one live formula each. */
 export function jobContent(runs: RunList): SheetContent[] {
@@ -56,7 +58,7 @@ function runsCells({ headers, rows }: RunList): (ContentCell | null)[][] {
 
 function runFormula(name: string): string {
   const own = (column: string) => `Runs[[#This Row],[${column}]]`;
-  return `=IF(${own("Route")}="","",CONDUIT.RUN.${name}(${own("Route")},${own("Raceway")},${own("Size")},Shoes[#All]))`;
+  return `=IF(${own("Route")}="","",CONDUIT.RUN.${name}(${own("Route")},${own("Raceway")},${own("Size")}${runArguments(name, RUN_TABLES)}))`;
 }
 
 /** Sticks to buy for each raceway and size the runs name. */
