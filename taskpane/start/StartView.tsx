@@ -47,7 +47,7 @@ export function StartView({ toRun }: { toRun(): void }) {
           <Button
             appearance="primary"
             disabledFocusable={task.busy || !namesFit}
-            onClick={() => void task.run(() => setUp.carryOut())}
+            onClick={() => void task.run(async () => void (await setUp.carryOut()))}
           >
             {task.busy ? strings.common.working : t.setUp.button}
           </Button>

@@ -102,14 +102,16 @@ test("a run of PVC has its elbows between its pieces, in the marks and in the dr
   });
   await user.click(await screen.findByRole("tab", { name: "Marks" }));
   // NEC chapter 9, table 2, one-shot: 9-1/2 in. for trade size 2 (from memory).
-  const cards = await screen.findAllByRole("heading", { level: 4 });
-  expect(cards.map(({ textContent }) => textContent)).toEqual([
-    "Piece 1: cut 1' 2-1/2\"",
-    "Factory elbow, 90°",
-    "Piece 2: cut 3' 5\"",
-    "Factory elbow, 90°",
-    "Piece 3: cut 1' 2-1/2\"",
-  ]);
+  const cards = () => screen.getAllByRole("heading", { level: 4 }).map(({ textContent }) => textContent);
+  await waitFor(() =>
+    expect(cards()).toEqual([
+      "Piece 1: cut 1' 2-1/2\"",
+      "Factory elbow, 90°",
+      "Piece 2: cut 3' 5\"",
+      "Factory elbow, 90°",
+      "Piece 3: cut 1' 2-1/2\"",
+    ]),
+  );
   expect(screen.getAllByText("Straight; nothing to bend.")).toHaveLength(3);
   expect(screen.getByText("points opposite to the bend before")).toBeTruthy();
   expect(screen.getAllByText("bought; laid out at 9.5 in. radius")).toHaveLength(2);
@@ -122,7 +124,7 @@ test("a new run stands under the last, with live formulas in its row", async () 
   await waitFor(() => expect(book.table("Runs").rows).toBe(4));
   const row = book.cellsOf("Runs")[3] ?? [];
   expect(row.slice(0, 7)).toEqual(["Run 3", "Quay", "", "EMT", "1/2", "", 1]);
-  expect(row[10]).toBe('=IF(F4="","",CONDUIT.RUN.LENGTH(F4,D4,E4,Shoes[#All]))');
+  expect(row[10]).toBe('=IF(F4="","",CONDUIT.RUN.LENGTH(F4,D4,E4,Shoes[#All],Rules[#All]))');
   expect(await screen.findByText(/No steps yet/)).toBeTruthy();
 });
 

@@ -1,5 +1,6 @@
 import { screen } from "@testing-library/react";
 import { readBench, USUAL_BENCH } from "../../src/shop/bench";
+import { readRules, rulesTable } from "../../src/takeoff/rules";
 import { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
@@ -29,8 +30,19 @@ test("an empty workbook gets seven tables and six result sheets", async () => {
     "Checks",
     "Cutting plan",
   ]);
-  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All])");
-  expect(book.sheet("Set-up").at(0, 0)).toBe("=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],Bench[#All])");
+  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All],Rules[#All])");
+  expect(book.sheet("Set-up").at(0, 0)).toBe("=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],Bench[#All],Rules[#All])");
+  expect(book.sheet("Takeoff").at(0, 0)).toBe(
+    "=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All])",
+  );
+  expect(book.cellsOf("Runs")[1]!.at(-1)).toBe('=IF(F2="","",CONDUIT.RUN.CHECK(F2,D2,E2,Shoes[#All],,Rules[#All]))');
+  // The rules as they are built in, each with its source; a size among them is text.
+  expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)));
+  const sized = book.cellsOf("Rules").findIndex(([rule]) => rule === "Factory elbows above size, metal");
+  expect([book.sheet("Rules").formats.get(`${sized},1`), book.sheet("Rules").formats.get("1,1")]).toEqual([
+    "@",
+    "General",
+  ]);
   expect(readBench(book.cellsOf("Bench"))).toEqual(USUAL_BENCH);
 });
 
@@ -50,5 +62,5 @@ test("a sheet of the person's named Runs stays; another name is offered", async 
   await pressSetUp(book);
   expect(book.sheet("Runs").at(0, 0)).toBe("my own");
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
-  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs_2[#All],Shoes[#All])");
+  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs_2[#All],Shoes[#All],Rules[#All])");
 });

@@ -62,7 +62,7 @@ test("with runs in the workbook the demo job asks, and goes below them", async (
   expect(book.table("Runs").rows).toBe(3);
   await user.click(screen.getByRole("button", { name: "Add below" }));
   await waitFor(() => expect(book.table("Runs").rows).toBe(5));
-  expect(book.cellsOf("Runs")[3]?.[10]).toBe('=IF(F4="","",CONDUIT.RUN.LENGTH(F4,D4,E4,Shoes[#All]))');
+  expect(book.cellsOf("Runs")[3]?.[10]).toBe('=IF(F4="","",CONDUIT.RUN.LENGTH(F4,D4,E4,Shoes[#All],Rules[#All]))');
 });
 
 test("a demo job that cannot be read is told with what to do", async () => {
@@ -83,7 +83,7 @@ test("a table whose headers say what is needed is used as it is", async () => {
   await waitFor(() => expect(book.settings.get("raceway-ledger.names")).toMatchObject({ Runs: "Feeders" }));
   await user.click(screen.getByRole("button", { name: "Set up" }));
   await screen.findByText(/This workbook is set up/);
-  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Feeders[#All],Shoes[#All])");
+  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Feeders[#All],Shoes[#All],Rules[#All])");
   expect(book.tables.map(({ name }) => name)).not.toContain("Runs");
 });
 
