@@ -36,7 +36,7 @@ test("every piece of the job is named once, as often as its run's quantity", () 
       named.set(name, (named.get(name) ?? 0) + Number(times));
     }
   }
-  const runs = records(demoRuns.map((row) => [...row])).filter(({ Run }) => Run !== "PR-09");
+  const runs = records(demoRuns.map((row) => row.map((cell) => cell ?? ""))).filter(({ Run }) => Run !== "PR-09");
   for (const { Run, Quantity } of runs) {
     const pieces = [...named].filter(([name]) => name.startsWith(`${Run}/`));
     expect(pieces.length).toBeGreaterThan(0);

@@ -35,7 +35,7 @@ export interface Readded {
 
 export const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-export const readded: Readded[] = records(demoRuns.map((row) => [...row]))
+export const readded: Readded[] = records(demoRuns.map((row) => row.map((cell) => cell ?? "")))
   .filter((run) => run["Run"] !== CANNOT_BE_BUILT)
   .map((run) => {
     const kind = `${run["Raceway"]} ${run["Size"]}`;

@@ -15,10 +15,10 @@ export const RUN_HEADERS = [
   "From",
   "To",
   "Conductors",
+  "Date",
+  "Crew",
   "Fittings",
   "Grounding bushing",
-  "Crew",
-  "Date",
 ] as const;
 
 type DemoRun = readonly [
@@ -315,14 +315,11 @@ const RUNS: readonly DemoRun[] = [
   ],
 ];
 
-/** Excel's numbers of 2026-05-04, -06 and -11. */
-const [FIRST_WEEK, MIDDLE, SECOND_WEEK] = [46146, 46148, 46153];
-
-/** Who bends an area's runs, and when. */
-const BENDING: Record<DemoRun[1], readonly [crew: string, date: number]> = {
-  "Ticket hall": ["A", FIRST_WEEK],
-  "Pump room": ["B", MIDDLE],
-  "Dock lighting": ["B", SECOND_WEEK],
+/** When an area's runs are bent, and by whom. */
+const BENDING: Record<DemoRun[1], readonly [date: string, crew: string]> = {
+  "Ticket hall": ["2026-05-04", "A"],
+  "Pump room": ["2026-05-06", "B"],
+  "Dock lighting": ["2026-05-11", "B"],
 };
 
 /** Runs with fittings other than the usual, and where grounding bushings are asked for. */
@@ -331,19 +328,21 @@ const GROUNDING: Readonly<Record<string, string>> = { "PR-01": "both", "PR-07": 
 
 const JOB = "Ferry terminal";
 
+type RunCell = string | number | null;
+
 /** The Runs table of the demo job, header row first. */
-export const demoRuns: readonly (readonly (string | number)[])[] = [
+export const demoRuns: readonly (readonly RunCell[])[] = [
   RUN_HEADERS,
   ...RUNS.map(([run, area, ...rest]) => {
-    return [run, JOB, area, ...rest, FITTINGS[run] ?? "", GROUNDING[run] ?? "", ...BENDING[area]];
+    return [run, JOB, area, ...rest, ...BENDING[area], FITTINGS[run] ?? null, GROUNDING[run] ?? null];
   }),
 ];
 
 /** The runs as they were issued before two changes: TH-03 had a lower rise and DL-07 was not there yet. */
-export const issuedRuns: readonly (readonly (string | number)[])[] = demoRuns
+export const issuedRuns: readonly (readonly RunCell[])[] = demoRuns
   .filter(([run]) => run !== "DL-07")
   .map((row) => (row[0] === "TH-03" ? row.map(lowerRise) : row));
 
-function lowerRise(cell: string | number): string | number {
+function lowerRise(cell: RunCell): RunCell {
   return typeof cell === "string" ? cell.replace("offset 6 up", "offset 4 up") : cell;
 }

@@ -17,6 +17,7 @@ const long = ["Route", "Note", "Check", "Finding", "Fix", "Item", "Turn", "For",
 export function columnLook(header: string, typed = false): Look {
   const wrap = long.includes(header) ? { wrap: true } : {};
   if (counts.includes(header)) return { align: "right" };
+  if (header === "Date") return { format: "yyyy-mm-dd", align: "left" };
   if (money.includes(header)) return { format: "#,##0.00" };
   if (typed || header === "Size" || header === "Made for") return { format: "@", ...wrap };
   if (inches.includes(header)) return { format: NUMBER_FORMATS.inches };

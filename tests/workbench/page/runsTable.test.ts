@@ -95,7 +95,10 @@ describe("a table the pane set up", () => {
 
   test("has its empty rows filled before it grows", async () => {
     await open({ id: "w", sheetOrder: ["s"], sheets: { s: { id: "s", name: "Sheet1" } } });
-    await setUp([newTable("Runs", "Runs", names), newTable("Shoes", "Shoes", names)], []);
+    await setUp(
+      (["Runs", "Shoes", "Rules"] as const).map((table) => newTable(table, table, names)),
+      [],
+    );
     const { place, values } = await add(list("up 36, east 60;1/2;R-1;EMT\nup 48, east 60;1/2;R-2;EMT"));
     expect(place.row).toBe(1);
     expect(runs().place.rows).toBe(3);

@@ -15,13 +15,19 @@ export function shownValues(book: ExcelJS.Workbook, name: string): Shown[][] {
   const sheet = book.getWorksheet(name);
   if (!sheet) throw new Error(`The file has no sheet ${name}.`);
   return Array.from({ length: sheet.rowCount }, (_, row) =>
-    Array.from({ length: sheet.columnCount }, (_, column) => shown(sheet.getCell(row + 1, column + 1).value)),
+    Array.from({ length: sheet.columnCount }, (_, column) => shownIn(sheet.getCell(row + 1, column + 1))),
   );
 }
+
+/** The reader keeps a formula's result of 0 out of its value. */
+const shownIn = (cell: ExcelJS.Cell): Shown =>
+  cell.type === ExcelJS.ValueType.Formula ? shown(cell.result as ExcelJS.CellValue) : shown(cell.value);
 
 function shown(value: ExcelJS.CellValue): Shown {
   if (value === null || value === undefined) return null;
   if (typeof value !== "object") return value;
+  // The number of a date, which the other reader makes a date of: 25569 is 1970-01-01.
+  if (value instanceof Date) return 25569 + value.getTime() / 86_400_000;
   if ("error" in value) return value.error;
   if ("result" in value) return shown(value.result as ExcelJS.CellValue);
   if ("formula" in value || "sharedFormula" in value) return null;

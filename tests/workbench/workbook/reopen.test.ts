@@ -41,7 +41,9 @@ test("a written workbook, opened again, works out every value anew and the same"
       expect([name, trimmed(values)]).toEqual([name, trimmed(inFile)]);
     }
     // Worked out, not read: a changed run changes the schedule.
-    expect(book.sheet("Schedule").range("A1").formulas[0]![0]).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All])");
+    expect(book.sheet("Schedule").range("A1").formulas[0]![0]).toBe(
+      "=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All],Rules[#All])",
+    );
   });
 });
 

@@ -3,7 +3,7 @@ import { readRuns } from "../../../src/shop/runsTable";
 import { scheduleRuns, scheduleTable } from "../../../src/shop/schedule";
 import { readShoes } from "../../../src/shop/shoeBook";
 import { bendCounts } from "../../../src/takeoff/bendCounts";
-import { demoRuns } from "../../../workbench/demo/ferryTerminal";
+import { demoRuns, RUN_HEADERS } from "../../../workbench/demo/ferryTerminal";
 import { demoWorkbook } from "./demoFile";
 import { partOf, readWithExcelJs, shownValues } from "./otherReader";
 
@@ -35,7 +35,7 @@ describe("the workbook of a job, read by another library", () => {
   });
 
   test("keeps every run as it was written, sizes as text and quantities as numbers", () => {
-    const written = shownValues(book, "Runs").map((row) => row.slice(0, 10));
+    const written = shownValues(book, "Runs").map((row) => row.slice(0, RUN_HEADERS.length));
     expect(written).toEqual(demoRuns.map((row) => [...row]));
     expect(written[1]![4]).toBe("1/2");
     expect(written[1]![6]).toBe(4);
@@ -52,15 +52,17 @@ describe("the workbook of a job, read by another library", () => {
 
   test("an error stays an error, beside its formula", () => {
     const unbuildable = demoRuns.findIndex(([run]) => run === "PR-09") + 1;
-    expect(book.getWorksheet("Runs")!.getCell(`K${unbuildable}`).value).toMatchObject({ result: { error: "#VALUE!" } });
+    expect(book.getWorksheet("Runs")!.getCell(unbuildable, RUN_HEADERS.length + 1).value).toMatchObject({
+      result: { error: "#VALUE!" },
+    });
   });
 
   test("formulas are spelled as files spell an add-in's functions", () => {
     const formula = (sheet: string, cell: string) => book.getWorksheet(sheet)!.getCell(cell).formula;
-    expect(formula("Schedule", "A1")).toBe("_xldudf_CONDUIT_JOB_SCHEDULE(Runs[#All],Shoes[#All])");
-    expect(formula("Runs", "K2")).toBe(
+    expect(formula("Schedule", "A1")).toBe("_xldudf_CONDUIT_JOB_SCHEDULE(Runs[#All],Shoes[#All],Rules[#All])");
+    expect(formula("Runs", "O2")).toBe(
       'IF(Runs[[#This Row],[Route]]="","",_xldudf_CONDUIT_RUN_LENGTH(Runs[[#This Row],[Route]],' +
-        "Runs[[#This Row],[Raceway]],Runs[[#This Row],[Size]],Shoes[#All]))",
+        "Runs[[#This Row],[Raceway]],Runs[[#This Row],[Size]],Shoes[#All],Rules[#All]))",
     );
   });
 
