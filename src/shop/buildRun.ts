@@ -5,7 +5,7 @@ import { resolveRoute } from "../route/resolveRoute";
 import type { Pull } from "../route/types";
 import { outsideDiameter } from "../raceway/dimensions";
 import { minimumRadius } from "../raceway/minimumRadius";
-import { InputError, NotListedError } from "../units/errors";
+import { InputError, isUserError, NotListedError } from "../units/errors";
 import { buildPull } from "./buildPull";
 import type { BuiltRun } from "./builtRun";
 import { elbowAngles, elbowShoe, isElbow, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
@@ -45,7 +45,7 @@ export function buildRun(run: Run, shoe: Shoe, elbows: readonly number[] = []): 
  * @throws InputError or NotListedError when the run cannot be built
  */
 export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun {
-  const angles = elbowAngles(run, elbows);
+  const angles = elbowAngles(run, elbows, () => hasShoe(run, shoes));
   if (angles.length > 0 && hasOnlyElbows(run, angles)) return buildRun(run, elbowShoe(run), angles);
   let shoe: Shoe;
   try {
@@ -57,6 +57,16 @@ export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUA
     return built;
   }
   return buildRun(run, shoe, angles);
+}
+
+/** A row of Shoes that cannot be used is a shoe too: it is told where it is wanted. */
+function hasShoe({ raceway, size }: Run, shoes: ShoeBook): boolean {
+  try {
+    return shoes.shoeFor(raceway, size) !== undefined;
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return !(error instanceof NotListedError);
+  }
 }
 
 const pullsOf = ({ route }: Run, { radius, outsideDiameter }: Shoe): Pull[] =>

@@ -7,9 +7,9 @@ import type { Shoe } from "./shoe";
 
 /**
  * Above which size bends are bought as factory elbows: a trade size, "none" where the shop bends every size, "all" where
- * it buys every bend.
+ * it buys every bend, "no shoe" where it buys those of the sizes it has no shoe for.
  */
-export type ElbowsAbove = TradeSize | "none" | "all";
+export type ElbowsAbove = TradeSize | "none" | "all" | "no shoe";
 
 /** Which bends a shop buys as factory elbows. */
 export interface ElbowRule {
@@ -24,17 +24,24 @@ export interface ElbowRule {
 /** The values the take-off's rules have when the user sets none. Common practice, no source. */
 export const USUAL_ELBOWS: ElbowRule = {
   metal: "none",
-  pvc: "all",
+  pvc: "no shoe",
   angles: [90, 60, 45, 30, 22.5, 15, 11.25],
   problems: [],
 };
 
-/** Angles at which a run has factory elbows [°]; none when the shop bends its size. */
-export function elbowAngles({ raceway, size }: Pick<Run, "raceway" | "size">, rule: ElbowRule): readonly number[] {
+/** Angles at which a run has factory elbows [°]; none when the shop bends its size. @param hasShoe for this run */
+export function elbowAngles(
+  { raceway, size }: Pick<Run, "raceway" | "size">,
+  rule: ElbowRule,
+  hasShoe: () => boolean,
+): readonly number[] {
   const above = raceway === "PVC 40" || raceway === "PVC 80" ? rule.pvc : rule.metal;
-  if (above === "none") return [];
-  const bought = above === "all" || TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
-  return bought ? rule.angles : [];
+  return isBought(above, size, hasShoe) ? rule.angles : [];
+}
+
+function isBought(above: ElbowsAbove, size: TradeSize, hasShoe: () => boolean): boolean {
+  if (above === "none" || above === "all") return above === "all";
+  return above === "no shoe" ? !hasShoe() : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
 }
 
 /** True when one of the factory elbows has this angle. */

@@ -5,9 +5,8 @@ import { toInches } from "../units/length";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
 
-/** Factory elbows above no size: every bend is made in the shop. Above all: every bend is bought. */
-const NO_SIZE = "none";
-export const ALL_SIZES = "all";
+/** Factory elbows above no size, above all, or of the sizes the shop has no shoe for. */
+const ELBOW_WORDS: readonly string[] = ["none", "all", "no shoe"];
 
 type Reader = (cell: unknown, name: string) => string | number;
 
@@ -22,12 +21,12 @@ const READERS: Record<string, Reader> = {
     const word = String(cell ?? "")
       .trim()
       .toLowerCase();
-    if (word === NO_SIZE || word === ALL_SIZES) return word;
+    if (ELBOW_WORDS.includes(word)) return word;
     try {
       return readTradeSize(cell);
     } catch (error) {
       if (!isUserError(error)) throw error;
-      throw mistake(name, "none, all or a trade size", cell);
+      throw mistake(name, "none, all, no shoe or a trade size", cell);
     }
   },
   deg(cell, name) {

@@ -32,7 +32,7 @@ const linesOf = ({ pulls }: BuiltRun): (number | string)[][] =>
 
 describe("which bends are bought", () => {
   const rule = (cells: Partial<ElbowRule>): ElbowRule => ({ ...USUAL_ELBOWS, angles: [90, 45], ...cells });
-  test.each<[string, Partial<ElbowRule>, Run["raceway"], Run["size"], boolean]>([
+  test.each<[string, Partial<ElbowRule>, Run["raceway"], Run["size"], boolean, shoe?: boolean]>([
     ["no metal, as usual", {}, "RMC", "4", false],
     ["all PVC, as usual", {}, "PVC 40", "1/2", true],
     ["all PVC, whatever its wall", {}, "PVC 80", "6", true],
@@ -42,10 +42,14 @@ describe("which bends are bought", () => {
     ["not a smaller one", { metal: "1" }, "EMT", "3/4", false],
     ["all metal", { metal: "all" }, "IMC", "1/2", true],
     ["PVC above a size", { pvc: "1" }, "PVC 40", "1", false],
+    ["no PVC that Shoes has a shoe for, as usual", {}, "PVC 40", "1", false, true],
+    ["all PVC, shoe or not", { pvc: "all" }, "PVC 40", "1", true, true],
+    ["metal without a shoe", { metal: "no shoe" }, "EMT", "2", true],
+    ["metal with one", { metal: "no shoe" }, "EMT", "2", false, true],
     ["no PVC", { pvc: "none" }, "PVC 40", "6", false],
     ["metal's rule is not PVC's", { metal: "all", pvc: "none" }, "PVC 80", "2", false],
-  ])("%s", (_, cells, raceway, size, bought) => {
-    expect(elbowAngles({ raceway, size }, rule(cells))).toEqual(bought ? [90, 45] : []);
+  ])("%s", (_, cells, raceway, size, bought, shoe = false) => {
+    expect(elbowAngles({ raceway, size }, rule(cells), () => shoe)).toEqual(bought ? [90, 45] : []);
   });
 });
 
@@ -90,7 +94,7 @@ describe("a run of PVC", () => {
     );
   });
 
-  test("a rule to bend it, or a row of Shoes, counts only where the rule says so", () => {
+  test("is bent where Shoes has a shoe for it, unless the rule says otherwise", () => {
     const run = runOf("up 40, east 90", { raceway: "PVC 40", size: "1" });
     const own = readShoes([
       ["Raceway", "Size", "Radius", "Deduct"],
@@ -98,7 +102,11 @@ describe("a run of PVC", () => {
     ]);
     const radius = (rule?: ElbowRule) => buildRunWith(run, own, rule).shoe.radius;
     // NEC chapter 9, table 2: 5-3/4 in. for trade size 1.
-    expect([radius(), radius({ ...USUAL_ELBOWS, pvc: "none" })]).toEqual([5.75, 8]);
+    expect([radius({ ...USUAL_ELBOWS, pvc: "all" }), radius({ ...USUAL_ELBOWS, pvc: "none" })]).toEqual([5.75, 8]);
+    expect([radius(), buildRunWith(run, SHOES).shoe.radius]).toEqual([8, 5.75]);
+    // A row of Shoes that cannot be used is told, not passed over for elbows.
+    const broken = readShoes([["Raceway", "Size", "Radius"], ["PVC 40", "1", -8]]); // prettier-ignore
+    expect(() => buildRunWith(run, broken)).toThrow(/shoes row 2/);
     expect(() => buildRunWith(run, SHOES, { ...USUAL_ELBOWS, pvc: "none" })).toThrow("no built-in shoe for PVC 40 1");
   });
 });

@@ -29,7 +29,7 @@ test.each([
   [
     "Factory elbows above size, metal",
     "big",
-    '"Factory elbows above size, metal" must be none, all or a trade size; got "big".',
+    '"Factory elbows above size, metal" must be none, all, no shoe or a trade size; got "big".',
   ],
   ["Factory elbow angles", "90, 45, x", '"Factory elbow angles" must be angles parted by commas; got "90, 45, x".'],
 ])("a rule that cannot be used leaves the built-in one: %s %s", (rule, value, message) => {
