@@ -100,6 +100,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Crew: run.crew,
   Fittings: run.fittings,
   "Grounding bushing": run.groundingBushing,
+  Straps: run.straps === undefined ? "" : String(run.straps),
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

@@ -10,6 +10,7 @@ const root = path.join(__dirname, "..", "..");
 /** A test file that cannot even be loaded is a test that fails: without this a mutant that breaks it would be no result. */
 const load = require.extensions[".ts"];
 require.extensions[".ts"] = (module, file) => {
+  if (file.endsWith(".test.ts")) addEach();
   try {
     load(module, file);
   } catch (error) {
@@ -19,6 +20,11 @@ require.extensions[".ts"] = (module, file) => {
     });
   }
 };
+
+/** Mocha makes its words anew for every file, without `each`. */
+function addEach() {
+  for (const word of ["describe", "it"]) globalThis[word].each ??= bind(globalThis[word], false);
+}
 
 /** Tests that count what their random runs came upon: they need all their runs. */
 const COUNTS_RUNS = /covered every line-up|had both hooks|a low bench asks for/;
