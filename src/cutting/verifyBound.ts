@@ -21,8 +21,13 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
     request.pieces.reduce((sum, piece) => (piece.length === length ? sum + piece.quantity : sum), 0),
   );
   const lists = plan.certificate.prices;
+  const priceOf = (list: readonly number[]): number => list.reduce((sum, price, k) => sum + price * demands[k]!, 0);
+  // Whole numbers whose sums are exact, too.
   const sound = lists.every(
-    (list) => list.length === lengths.length && list.every((price) => Number.isSafeInteger(price) && price >= 0),
+    (list) =>
+      list.length === lengths.length &&
+      list.every((price) => Number.isSafeInteger(price) && price >= 0) &&
+      Number.isSafeInteger(priceOf(list)),
   );
   if (!sound) return ["the certificate does not price every length in whole numbers"];
   const kerf = request.kerf ?? 0;
@@ -42,7 +47,7 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
     const table = mostWorth(weights, demands, list, Math.max(...kinds.map((kind) => kind.room)));
     return {
       worths: kinds.map((kind) => table[kind.room]!),
-      need: list.reduce((sum, price, k) => sum + price * demands[k]!, 0),
+      need: priceOf(list),
     };
   });
   return canBeCheaper(kinds, claims, plan.missingSticks * missing + plan.bound - settled - 1)

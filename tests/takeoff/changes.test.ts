@@ -161,3 +161,33 @@ test("what could not be counted or read is told with its state, and the other ce
 test("a missing header of the state before is told as such", () => {
   expect(() => changes([["Run"]], runsRange(A))).toThrow('before must have the columns "Raceway", "Size", "Route"');
 });
+
+test("of a run that can no longer be read every cell is told as gone; a new one has no route to show", () => {
+  const told = runRows(changes(runsRange(B), runsRange({ ...B, Size: "7" })));
+  expect(told).toEqual([
+    ["changed", "B", "Job", "Pier", ""],
+    ["changed", "B", "Raceway", "EMT", ""],
+    ["changed", "B", "Size", "1/2", ""],
+    ["changed", "B", "Route", "east 80", ""],
+    ["changed", "B", "Quantity", "2", ""],
+    ["changed", "B", "Stick", "10' 0\"", ""],
+    ["changed", "B", "Row", "", expect.stringMatching(/^not read: Size must be /)],
+  ]);
+  const bad = { ...C, Size: "7" };
+  expect(runRows(changes(runsRange(B, bad), runsRange(B)))).toEqual([["gone", "C", "", "", ""]]);
+  expect(runRows(changes(runsRange(B), runsRange(B, bad)))).toEqual([["added", "C", "", "", ""]]);
+});
+
+test("a route that cannot be read is compared as it is written", () => {
+  const [before, after] = ["sideways", "sideways 2"].map((Route) => runsRange({ ...C, Route }));
+  expect(runRows(changes(before, after))).toEqual([["changed", "C", "Route", "sideways", "sideways 2"]]);
+});
+
+test("runs are paired within their job before the job may have changed", () => {
+  const [pier, quay] = [A, { ...A, Job: "Quay", Route: "east 99" }];
+  const after = runsRange({ ...quay, Route: "east 98" }, { ...pier, Job: "Zoo" });
+  expect(runRows(changes(runsRange(pier, quay), after)).sort()).toEqual([
+    ["changed", "A", "Job", "Pier", "Zoo"],
+    ["changed", "A", "Route", "east 99", "east 98"],
+  ]);
+});

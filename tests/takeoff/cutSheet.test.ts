@@ -8,7 +8,7 @@ const plan = (change: Partial<CutPlan>): CutPlan => ({
   stocks: [kind, { ...kind, length: 64, cost: 0, quantity: 2 }],
   patterns: [],
   used: [0, 0],
-  ...{ sticks: 0, onHand: 0, missing: [], missingSticks: 0, cost: 0, bound: 0, proven: true },
+  ...{ sticks: 0, onHand: 0, missing: [], missingSticks: 0, missingPatterns: [], cost: 0, bound: 0, proven: true },
   ...{ longestRemnant: 0, longestProven: false, remnants: [], stockLength: 0, pieceLength: 0, waste: 0, wasteShare: 0 },
   certificate: { pairs: [], prices: [] },
   ...{ stopped: "proven", steps: 0 },

@@ -95,3 +95,9 @@ test("what is told in words leaves the other columns empty; conductors are not t
     ["", "", "", "not read", "", "", "", "Quantity is 0 or empty and counts as 1: Z"],
   ]);
 });
+
+test("a shortest offcut below nothing is refused; an empty text takes the rule's", () => {
+  const runs = runsRange(straight("A", 100));
+  expect(() => jobCuts(runs, { keep: -1 })).toThrow("keep must be at least 0 in.; got -1 in.");
+  expect(jobCuts(runs, { keep: "", kerf: "" })).toEqual(jobCuts(runs));
+});

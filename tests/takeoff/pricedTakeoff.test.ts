@@ -120,3 +120,25 @@ test("a table without its headers is refused", () => {
   expect(() => takeoff([["Run", "Route"]])).toThrow('runs must have the columns "Raceway", "Size"');
   expect(() => takeoff(runs, { prices: [["Item"]] })).toThrow('prices must have the column "Price"');
 });
+
+test("all that has no price or no minutes is named, once each, the kinds of note apart", () => {
+  const table = takeoff(runs, { prices: [["Item", "Price"]], labor: [["Operation", "Minutes"]] });
+  expect(rowWhere(table, { Item: "Total, without what the note names" })).toMatchObject({
+    ...{ Unit: "", Quantity: "", "Unit price": "", Extension: 0, Minutes: "", Hours: 0 },
+    Note:
+      "no price for EMT 1/2 conduit, 10 ft stick, EMT 1/2 set-screw coupling, EMT 1/2 set-screw connector, " +
+      "EMT 1/2 strap; no minutes for conduit, coupling, connector, strap, offset, stub-up",
+  });
+});
+
+test("couplings that all come with the sticks are installed all the same; a line of none has no minutes", () => {
+  const given = [
+    ["Operation", "Minutes"],
+    ["coupling", 6],
+  ];
+  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 30'" }), { labor: given });
+  expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling" })).toMatchObject({ Quantity: 0, Minutes: "", Hours: 0 });
+  expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling, with the sticks" })).toMatchObject({
+    ...{ Quantity: 2, Minutes: 6, Hours: 0.2 },
+  });
+});

@@ -210,3 +210,91 @@ describe("grouping", () => {
     );
   });
 });
+
+describe("grouping by a range of names", () => {
+  const runs = runsRange({ Run: "A", Job: "Pier", Area: "East", Route: "east 40" });
+
+  test("empty cells and empty places between commas are passed over, a name given twice counts once", () => {
+    const headers = ["Job", "Area", "Item", "Unit", "Quantity", "Note"];
+    for (const by of [[["Job", null, "Area", ""]], "Job,, Area,", "Job; Area; job"]) {
+      expect(takeoff(runs, { by })[0]).toEqual(headers);
+    }
+  });
+
+  test("none stands alone", () => {
+    expect(takeoff(runs, { by: "None" })[0]![0]).toBe("Item");
+    expect(() => takeoff(runs, { by: "none, Job" })).toThrow('got "none".');
+  });
+});
+
+describe("conductors", () => {
+  const run = { Run: "A", Route: "east 20'", Conductors: "2 250 THHN + 1 1/0 XHHW + 1 300 THHN + 1 4/0 THHN" };
+
+  test("sizes from 250 on are kcmil, smaller ones AWG; they are counted in feet, after all else", () => {
+    // 20 ft and 3 ft at each end.
+    expect(takeoff(runsRange(run)).slice(-4)).toEqual([
+      ["#1/0 XHHW conductor", "ft", 26, ""],
+      ["#4/0 THHN conductor", "ft", 26, ""],
+      ["250 kcmil THHN conductor", "ft", 52, ""],
+      ["300 kcmil THHN conductor", "ft", 26, ""],
+    ]);
+  });
+
+  test("they are bought and pulled: prices and minutes find them", () => {
+    const prices = [
+      ["Item", "Unit", "Price"],
+      ["250 kcmil THHN conductor", "M ft", 5000],
+    ];
+    const labor = [
+      ["Operation", "Minutes"],
+      ["conductor", 0.5],
+    ];
+    expect(rowWhere(takeoff(runsRange(run), { prices, labor }), { Item: "250 kcmil THHN conductor" })).toMatchObject({
+      ...{ "Unit price": 5, Extension: 52 * 5, Minutes: 0.5 },
+      Hours: 26 / 60,
+    });
+  });
+
+  test("what cannot be read names its column", () => {
+    const table = takeoff(runsRange({ ...run, Conductors: "many" }));
+    expect(rowWhere(table, { Item: "not counted: conductors of A" })["Note"]).toMatch(/^Conductors must be count, /);
+  });
+});
+
+describe("factory elbows above a size", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Factory elbows above size, metal", "3/4"],
+  ];
+
+  test.each([
+    ["1/2", 1, 0],
+    ["3/4", 1, 0],
+    ["1", 0, 1],
+  ])("%s: %d bent, %d bought", (Size, bent, bought) => {
+    const table = takeoff(runsRange({ Run: "R", Size, Route: "up 40, east 40" }), { rules });
+    const count = (item: string) => (items(table).includes(item) ? quantityOf(table, item) : 0);
+    expect([count(`EMT ${Size} bend`), count(`EMT ${Size} 90° elbow`)]).toEqual([bent, bought]);
+  });
+
+  test("a bend between elbows is part of its stretch of conduit", () => {
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, bend 25 east, ahead 40, bend 45 east, ahead 40" };
+    const table = takeoff(runsRange(run), { shoes, rules });
+    const tangent = (angle: number) => 5.75 * Math.tan((angle * Math.PI) / 360);
+    const arc = (5.75 * 25 * Math.PI) / 180;
+    // Legs of 40 less the setbacks at both corners, and the arc of the bend.
+    const stretches = [40 - tangent(25) + arc + 40 - tangent(25) - tangent(45), 40 - tangent(45)];
+    expect(quantityOf(table, "RMC 1 conduit")).toBeCloseTo((stretches[0]! + stretches[1]!) / 12, FEET);
+    // Two stretches and an elbow between: two couplings, one of which comes with the only stick.
+    expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(1);
+  });
+});
+
+test("how many sticks are needed at least is said where their number is not proven", () => {
+  // More pieces than are planned for, one to a stick. By length alone: 15000 x 1905 / 1921 sixteenths.
+  const table = takeoff(runsRange({ Run: "A", Route: "east 119", Quantity: 15_000 }));
+  expect(rowWhere(table, { Item: "EMT 1/2 conduit, 10 ft stick" })).toMatchObject({
+    Quantity: 15_000,
+    Note: "at least 14876 are needed",
+  });
+});

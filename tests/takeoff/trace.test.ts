@@ -55,3 +55,11 @@ test("rules and shoes that could not be read are told", () => {
     ["not read", "", "", "", "", expect.stringContaining("rules row 2")],
   ]);
 });
+
+test.each([[""], ["  "], [7], [null]])("%p is no item's name", (item) => {
+  expect(() => trace(runs, item)).toThrow("item must be the name of an item of the take-off; got ");
+});
+
+test("spaces around an item's name do not matter", () => {
+  expect(trace(runs, "  IMC 1 bend ")).toEqual(trace(runs, "IMC 1 bend"));
+});
