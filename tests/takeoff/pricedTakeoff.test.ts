@@ -142,3 +142,16 @@ test("couplings that all come with the sticks are installed all the same; a line
     ...{ Quantity: 2, Minutes: 6, Hours: 0.2 },
   });
 });
+
+test("work without minutes has none in its line; notes of different kinds stand side by side", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Factory elbows above size, metal", "3/4"],
+  ];
+  const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40, down 40" };
+  const table = takeoff(runsRange(run), { rules, prices, labor });
+  expect(rowWhere(table, { Item: "RMC 1 threaded coupling" })).toMatchObject({
+    ...{ Quantity: 3, Minutes: "", Hours: "" },
+    Note: "4 needed, 1 come with the sticks; no price for RMC 1 threaded coupling",
+  });
+});

@@ -298,3 +298,118 @@ test("how many sticks are needed at least is said where their number is not prov
     Note: "at least 14876 are needed",
   });
 });
+
+describe("PVC 80 is PVC, too", () => {
+  const pvc = (Raceway: string) =>
+    takeoff(runsRange({ Run: "P", Raceway, Size: "1", Route: "east 100', up 40" }), { shoes });
+
+  test.each(["PVC 40", "PVC 80"])("%s: elbows are bought, expansion fittings counted", (raceway) => {
+    expect(quantityOf(pvc(raceway), `${raceway} 1 expansion fitting`)).toBe(1);
+    expect(quantityOf(pvc(raceway), `${raceway} 1 90° elbow`)).toBe(1);
+  });
+});
+
+describe("conduit between factory elbows", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Factory elbows above size, metal", "3/4"],
+  ];
+  /** Feet of conduit, and couplings in all: those to buy and those with the sticks. */
+  const taken = (route: string, radius = 5.75) => {
+    const table = takeoff(runsRange({ Run: "R", Raceway: "RMC", Size: "1", Route: route }), {
+      ...{ rules, shoes: shoesRange(["RMC", "1", radius]) },
+    });
+    const couplings = ["RMC 1 threaded coupling", "RMC 1 threaded coupling, with the sticks"];
+    const count = couplings.reduce((sum, item) => sum + quantityOf(table, item), 0);
+    return [Number((quantityOf(table, "RMC 1 conduit") * 12).toFixed(6)), count];
+  };
+
+  test("none between elbows that meet: two pieces, two elbows, three couplings", () => {
+    // Two setbacks of 5.75 in. take the whole leg of 11.5 in.
+    expect(taken("up 40, east 11.5, down 40")).toEqual([2 * 34.25, 3]);
+  });
+
+  test("a stretch just as long as a stick is one piece, a longer one full sticks and a rest", () => {
+    expect(taken("east 125.75, up 40")).toEqual([120 + 34.25, 2]);
+    expect(taken("east 126.75, up 40")).toEqual([121 + 34.25, 3]);
+    // 294.25 in. are two sticks and 54.25 in.; with 34.25 in. and the elbow four couplings.
+    expect(taken("east 300, up 40")).toEqual([294.25 + 34.25, 4]);
+  });
+
+  test("elbows alone have the code's radius whatever the shop's shoe; beside other bends, the shoe's", () => {
+    const tangent = (angle: number, radius: number) => radius * Math.tan((angle * Math.PI) / 360);
+    expect(taken("up 40, east 40", 7)[0]).toBeCloseTo(80 - 2 * 5.75, 5);
+    const arc = (7 * 25 * Math.PI) / 180;
+    const both = 120 - 2 * tangent(25, 7) + arc - 2 * tangent(45, 7);
+    expect(taken("up 40, bend 25 east, ahead 40, bend 45 east, ahead 40", 7)[0]).toBeCloseTo(both, 5);
+  });
+
+  test("elbows are installed, and stand after the couplings", () => {
+    const labor = [
+      ["Operation", "Minutes"],
+      ["elbow", 12],
+    ];
+    const table = takeoff(runsRange({ Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40" }), {
+      rules,
+      labor,
+    });
+    expect(rowWhere(table, { Item: "RMC 1 90° elbow" })).toMatchObject({ Quantity: 1, Hours: 0.2 });
+    const places = ["RMC 1 threaded coupling", "RMC 1 90° elbow", "RMC 1 locknut"].map((item) =>
+      items(table).indexOf(item),
+    );
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+});
+
+test("no coupling is in a bend: where two sticks could only meet in it, there are three", () => {
+  // The bend is from 114 to 120.28 of 234.28 in.; two sticks of 120 meet between 114.28 and 120 in.
+  const table = takeoff(runsRange({ Run: "A", Route: "east 118, up 118" }), { shoes });
+  expect(quantityOf(table, "EMT 1/2 set-screw coupling")).toBe(2);
+});
+
+test("couplings that come with the sticks are as many as the rule says for each", () => {
+  const couplings = (each: number) => {
+    const rules = [
+      ["Rule", "Value"],
+      ["Couplings with each stick, RMC", each],
+    ];
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40, down 40" };
+    const elbows = ["Factory elbows above size, metal", "3/4"];
+    const table = takeoff(runsRange(run), { shoes, rules: [...rules, elbows] });
+    return ["RMC 1 threaded coupling, with the sticks", "RMC 1 threaded coupling"].map((item) =>
+      items(table).includes(item) ? quantityOf(table, item) : "no line",
+    );
+  };
+  // Four couplings are needed, one stick is bought.
+  expect([couplings(0), couplings(2), couplings(9)]).toEqual([
+    ["no line", 4],
+    [2, 2],
+    [4, 0],
+  ]);
+});
+
+describe("which lines belong together", () => {
+  test("labels run together by chance are two groups", () => {
+    const runs = runsRange(
+      { Run: "A", Job: "1", Area: "23", Route: "east 40" },
+      { Run: "B", Job: "12", Area: "3", Route: "east 40" },
+    );
+    const conduit = records(takeoff(runs, { by: "Job, Area" })).filter((row) => row["Item"] === "EMT 1/2 conduit");
+    expect(conduit.map((row) => [row["Job"], row["Area"]])).toEqual([
+      ["1", "23"],
+      ["12", "3"],
+    ]);
+  });
+
+  test("a box is in the first of its groups, wherever the runs stand", () => {
+    const ends = { Route: "east 40", To: "JB-1" };
+    const runs = runsRange({ Run: "A", Area: "Dock", ...ends }, { Run: "B", Area: "East", ...ends });
+    expect(rowWhere(takeoff(runs, { by: "Area" }), { Item: "Box" })["Area"]).toBe("Dock");
+  });
+
+  test("sizes stand as the trade lists them", () => {
+    const runs = runsRange(...["1-1/4", "1", "1/2", "3/4"].map((Size) => ({ Run: Size, Size, Route: "east 40" })));
+    const conduit = items(takeoff(runs)).filter((item) => String(item).endsWith("conduit"));
+    expect(conduit).toEqual(["1/2", "3/4", "1", "1-1/4"].map((size) => `EMT ${size} conduit`));
+  });
+});
