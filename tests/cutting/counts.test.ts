@@ -56,6 +56,16 @@ describe("the cheapest numbers of bins that satisfy what is proven", () => {
     expect(leastCounts(bins, cuts, new Set(["3,0", "0,2", "2,1"]))).toBeUndefined();
   });
 
+  it("keeps the cheapest, though a dearer one looks cheaper before its main bins are whole", () => {
+    // With the other bin a third of a main one is left to do, which takes a whole one: 1 + 5 > 5.
+    expect(leastCounts([bin(5, Infinity), bin(1, 1)], [cut(3, 3, 2)])).toEqual({ cost: 5, counts: [1, 0] });
+  });
+
+  it("finds what is cheaper by one of a million", () => {
+    const bins = [bin(1_000_001, Infinity), bin(500_000, 1), bin(500_000, 1)];
+    expect(leastCounts(bins, [cut(2, 2, 1, 1)])).toEqual({ cost: 1_000_000, counts: [0, 1, 1] });
+  });
+
   it("satisfies every cut, not only one", () => {
     // The first asks for 2 main bins, the second for 5 unless the other kind serves it: 1 x 3 + 2 x 2 < 5 x 2.
     expect(leastCounts([bin(2, Infinity), bin(3, 1)], [cut(4, 2, 0), cut(10, 2, 6)])).toEqual({

@@ -41,8 +41,8 @@ describe("a request in order", () => {
       { length: 80, cost: 20 },
     ];
     const kinds = [kind(80, 20), kind(60, 0, 5, ["rack 1", "rack 2"]), kind(60, 4), kind(60, 9, Infinity, ["mill"])];
-    expect(canonical({ pieces: TWO, stocks }).kinds).toEqual([...kinds, kind(60, 9, 2)]);
-    expect(canonical({ pieces: TWO, stocks: stocks.reverse() }).kinds).toEqual([...kinds, kind(60, 9, 2)]);
+    expect(canonical({ pieces: TWO, stocks }).kinds).toStrictEqual([...kinds, kind(60, 9, 2)]);
+    expect(canonical({ pieces: TWO, stocks: stocks.reverse() }).kinds).toStrictEqual([...kinds, kind(60, 9, 2)]);
   });
 
   it("puts sticks to be bought together, too, and counts each of them 1 unless it has a price", () => {
@@ -50,6 +50,10 @@ describe("a request in order", () => {
   });
 
   it.each<[string, Partial<CutRequest>]>([
+    [
+      "stock 3 must have a price when others have one, or none may have; got an empty price.",
+      { stocks: [{ length: 50, quantity: 1 }, { length: 60, cost: 9 }, { length: 70 }] },
+    ],
     ["stocks must have at least one stick; every quantity is 0.", { stocks: [{ length: 60, quantity: 0 }] }],
     ["minimum offcut must be a whole number from 0 to 10000000; got -1.", { minimumOffcut: -1 }],
     [
@@ -181,6 +185,20 @@ describe("in the solver's terms", () => {
     expect(translate({ pieces, stocks })).toEqual({
       ...{ weights: [7, 4], demands: [2, 1], kindOf: [-1, 0, 1] },
       bins: [bin(8, 22), bin(8, 7, 1), bin(6, 5, 3)],
+    });
+  });
+
+  it("where all stock may run out, has a stick for what cannot be placed, as long as the longest", () => {
+    expect(
+      translate({
+        pieces: TWO,
+        stocks: [
+          { length: 80, quantity: 1 },
+          { length: 120, quantity: 1 },
+        ],
+      }),
+    ).toEqual({
+      ...{ weights: [1], demands: [2], bins: [bin(3, 1), bin(3, 0, 1), bin(2, 0, 1)], kindOf: [-1, 0, 1] },
     });
   });
 

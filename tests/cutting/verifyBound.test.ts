@@ -132,8 +132,10 @@ describe("price lists", () => {
     expect(wrong(request, [stick(100, 3, 2)], { prices: [[1, 1]] }, 7, 1)).toEqual(unproved(7));
     expect(wrong(request, [stick(100, 3, 2)], { prices: [[1, 1]] }, 0, 2)).toEqual(unproved(0));
     expect(wrong(request, [stick(100, 3, 3)], { prices: [[1, 1]] }, 0, 1)).toEqual(unproved(0));
-    // It is as long as the longest: were it a stick of 60, no 80 would ever fit.
+    // It is as long as the longest, so that one holds the 80. Were it a stick of 60, no 80 would ever fit.
     expect(wrong({ pieces: pieces(80) }, [stick(60, 1, 1), stick(100, 1, 0)], { prices: [[1]] }, 0, 1)).toEqual([]);
+    const longer = [stick(60, 1, 1), stick(100, 1, 0)];
+    expect(wrong({ pieces: pieces(80) }, longer, { prices: [[1]] }, 0, 2)).toEqual(unproved(0));
   });
 });
 
@@ -184,8 +186,22 @@ describe("pairs", () => {
     ["half of one", pair(50, 50, 0.5)],
     ["a piece there is not", pair(51, 49)],
     ["a partner there is not", pair(50, 49)],
+    ["a lone piece there is not", pair(51, 0)],
   ])("%s is no pair", (_, bad) => {
     expect(wrong({ pieces: pieces(50, 50) }, hundred, { pairs: [bad] }, 1)).toEqual(NO_PAIRS);
+  });
+
+  it("a partner must be there even where none fits", () => {
+    expect(wrong({ pieces: pieces(80) }, hundred, { pairs: [pair(80, 49)] }, 1)).toEqual(NO_PAIRS);
+  });
+
+  it("two of the longest are none where two others fit beside one", () => {
+    expect(wrong({ pieces: pieces(40, 40, 30, 25) }, hundred, { pairs: [pair(40, 40)] }, 1)).toEqual(NO_PAIRS);
+    expect(wrong({ pieces: pieces(40, 40, 30, 31) }, hundred, { pairs: [pair(40, 40)] }, 1)).toEqual([]);
+  });
+
+  it("there are none where every stick may run out", () => {
+    expect(wrong({ pieces: pieces(70, 30) }, [stick(100, 1, 1)], { pairs: [pair(70, 30)] }, 1)).toEqual(NO_PAIRS);
   });
 
   it("where all weights are multiples of one number, so is what a stick holds", () => {

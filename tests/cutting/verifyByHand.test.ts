@@ -151,6 +151,26 @@ describe("what is counted", () => {
     expect(found.slice(0, problems.length)).toEqual(problems);
   });
 
+  it("sticks on hand are not those to be bought, even at the same price", () => {
+    const stocks = [
+      { length: 60, cost: 9 },
+      { length: 60, cost: 9, quantity: 2 },
+    ];
+    const pieces = [{ length: 40, quantity: 1 }];
+    const priced: CutPlan = {
+      ...plan,
+      stocks: [bought(60, 9), onHand(60, 2, 9)],
+      patterns: [{ stock: 1, count: 1, cuts: [one(40)], remnant: 20 }],
+      ...{ used: [0, 1], sticks: 0, onHand: 1, cost: 9, bound: 9, longestRemnant: 20, remnants: [20] },
+      ...{ stockLength: 60, pieceLength: 40, waste: 0, wasteShare: 0, certificate: { pairs: [], prices: [[1]] } },
+    };
+    expect(verifyPlan({ pieces, stocks }, priced)).toEqual([]);
+    for (const others of [[onHand(60, 3, 9)], [], [bought(60, 9)]]) {
+      const wrong = { ...priced, stocks: [bought(60, 9), ...others] };
+      expect(verifyPlan({ pieces, stocks }, wrong)[0]).toBe("the plan's stocks are not the request's");
+    }
+  });
+
   it("a plan that is not proven need not say so", () => {
     expect(
       verifyPlan(
