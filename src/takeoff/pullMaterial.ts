@@ -21,8 +21,8 @@ export interface PullMaterial {
   readonly joints: number;
 }
 
-/** Straight conduit shorter than this between two elbows is none [in]. */
-const NO_LENGTH = 1e-6;
+/** Straight conduit no longer than this is none [in]: the saw's nearest sixteenth is nothing. */
+const NO_LENGTH = 1 / 32;
 
 /** A pull whose every bend is made in the shop: its pieces as the schedule has them. */
 export const bentMaterial = (pull: BuiltPull): PullMaterial => ({
@@ -62,6 +62,6 @@ export function elbowMaterial(pull: BuiltPull, angles: readonly number[], stick:
 }
 
 function fullSticks(length: number, stick: number): number[] {
-  const pieces = Math.max(1, Math.ceil(length / stick - NO_LENGTH));
+  const pieces = Math.max(1, Math.ceil((length - NO_LENGTH) / stick));
   return [...Array<number>(pieces - 1).fill(stick), length - (pieces - 1) * stick];
 }

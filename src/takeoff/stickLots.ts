@@ -1,4 +1,3 @@
-import { roundUpToSteps } from "../cutting/grid";
 import type { CutPiece } from "../cutting/request";
 import type { Raceway } from "../raceway/raceway";
 import type { TradeSize } from "../raceway/tradeSize";
@@ -7,7 +6,7 @@ import { stickItem } from "./item";
 import { labelKey, type LineBook, type TakeoffLine } from "./lineBook";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
-import { COUNT_GRID, countSticks } from "./stickCount";
+import { countGrid, countSticks, stickSteps } from "./stickCount";
 import { WorkShares } from "./workShares";
 
 /** Joints of a group that take the same couplings. */
@@ -69,11 +68,14 @@ export class StickLots {
 }
 
 /** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
-const stickPieces = (works: readonly RunWork[], rules: RuleBook): CutPiece[] =>
-  lotPieces(works, COUNT_GRID, rules).map((piece) => ({
+function stickPieces(works: readonly RunWork[], rules: RuleBook): CutPiece[] {
+  const { stick } = works[0]!.run;
+  const longest = stickSteps(stick);
+  return lotPieces(works, countGrid(stick), rules).map((piece) => ({
     ...piece,
-    length: Math.min(piece.length, roundUpToSteps(works[0]!.run.stick, COUNT_GRID)),
+    length: Math.min(piece.length, longest),
   }));
+}
 
 function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): void {
   const given = Math.min(line.quantity, withSticks);

@@ -108,6 +108,13 @@ describe("price lists", () => {
     ).toEqual(unproved(6));
   });
 
+  it("large prices prove no more than small ones: a stick whose worth is just what is asked for is enough", () => {
+    for (const price of [1, 1e3, 1e9]) {
+      expect(wrong({ pieces: pieces(50, 50) }, [stick(100)], { prices: [[price]] }, 1)).toEqual([]);
+      expect(wrong({ pieces: pieces(50, 50) }, [stick(100)], { prices: [[price]] }, 2)).toEqual(unproved(2));
+    }
+  });
+
   it("what is on hand serves first, at its cost and no more often than it is there", () => {
     const request = { pieces: pieces(50, 50, 50, 50) };
     // Two offcuts hold one each; the other two take one stick.

@@ -1,5 +1,6 @@
 /** Which runs are cut from the same sticks, and from which. */
 import { jobCuts } from "../../src/takeoff/jobCuts";
+import { takeoff } from "../../src/takeoff/takeoff";
 import { records, runsRange } from "./tables";
 
 const straight = (Run: string, inches: number, more: Record<string, string | number> = {}) => ({
@@ -100,4 +101,12 @@ test("a shortest offcut below nothing is refused; an empty text takes the rule's
   const runs = runsRange(straight("A", 100));
   expect(() => jobCuts(runs, { keep: -1 })).toThrow("keep must be at least 0 in.; got -1 in.");
   expect(jobCuts(runs, { keep: "", kerf: "" })).toEqual(jobCuts(runs));
+});
+
+test("a run shorter than the saw's smallest step takes one, and hides no other", () => {
+  const runs = runsRange(straight("A", 0.01), straight("B", 70, { Quantity: 3 }));
+  const named = (ranges: object) => cells(jobCuts(runs, ranges), "Cut", "For").filter(([, label]) => label !== "");
+  expect(named({})).toContainEqual(['70", 1/16"', expect.stringContaining("A/1")]);
+  expect(named({ kerf: "2 mm" })).toContainEqual(["1778 mm, 0.3 mm", expect.stringContaining("A/1")]);
+  expect(takeoff(runs).find(([item]) => item === "EMT 1/2 conduit, 10 ft stick")![2]).toBe(3);
 });

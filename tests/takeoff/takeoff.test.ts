@@ -336,6 +336,13 @@ describe("conduit between factory elbows", () => {
     expect(taken("east 300, up 40")).toEqual([294.25 + 34.25, 4]);
   });
 
+  test("what is cut to nothing is none: less than 1/32 in. between elbows, or over a full stick", () => {
+    expect(taken("up 40, east 11.53, down 40")).toEqual([2 * 34.25, 3]);
+    expect(taken("up 40, east 11.54, down 40")).toEqual([2 * 34.25 + 0.04, 4]);
+    expect(taken("east 125.78, up 40")).toEqual([120.03 + 34.25, 2]);
+    expect(taken("east 125.79, up 40")).toEqual([154.29, 3]);
+  });
+
   test("elbows alone have the code's radius whatever the shop's shoe; beside other bends, the shoe's", () => {
     const tangent = (angle: number, radius: number) => radius * Math.tan((angle * Math.PI) / 360);
     expect(taken("up 40, east 40", 7)[0]).toBeCloseTo(80 - 2 * 5.75, 5);
@@ -411,5 +418,37 @@ describe("which lines belong together", () => {
     const runs = runsRange(...["1-1/4", "1", "1/2", "3/4"].map((Size) => ({ Run: Size, Size, Route: "east 40" })));
     const conduit = items(takeoff(runs)).filter((item) => String(item).endsWith("conduit"));
     expect(conduit).toEqual(["1/2", "3/4", "1", "1-1/4"].map((size) => `EMT ${size} conduit`));
+  });
+});
+
+describe("sticks that do not come in sixteenths", () => {
+  const sticks = (millimeters: number, Stick: string | number, quantity = 2) => {
+    const run = { Run: "A", Route: `east ${millimeters / 25.4}`, Stick, Quantity: quantity };
+    const table = takeoff(runsRange(run, { Run: "B", Route: "east 60" }));
+    expect(quantityOf(table, "EMT 1/2 conduit, 10 ft stick")).toBe(1);
+    return Number(records(table).find(({ Item }) => /9\.8425|8\.3358|8\.3359/.test(String(Item)))?.["Quantity"]);
+  };
+
+  test("3 m: counted in tenths of a millimeter, the kerf of 1/16 in. as 1.6 mm", () => {
+    // 2 x 1499.2 + 1.6 fill 3000; a tenth more on each does not fit.
+    expect([sticks(1499.2, "3000 mm"), sticks(1499.3, "3000 mm")]).toEqual([1, 2]);
+    expect([sticks(3000, "3000 mm"), sticks(6000, "3000 mm", 1)]).toEqual([2, 2]);
+  });
+
+  test("a length on no grid holds the tenths of a millimeter below it", () => {
+    // 100.03 in. are 2540.762 mm: 2 x 1269.5 and 1.6 are 2540.6, 2 x 1269.6 and 1.6 are 2540.8.
+    expect([sticks(1269.5, 100.03), sticks(1269.6, 100.03), sticks(2540.762, 100.03)]).toEqual([1, 2, 2]);
+  });
+
+  test("of thirty-seconds: two pieces of 40 and 39-31/32 in. with a kerf of 1/32 in.", () => {
+    const rules = [
+      ["Rule", "Value"],
+      ["Saw kerf", 1 / 32],
+    ];
+    const of = (Stick: number) =>
+      takeoff(runsRange({ Run: "A", Route: "east 40", Quantity: 2, Stick }), { rules }).find(([item]) =>
+        String(item).endsWith("stick"),
+      )![2];
+    expect([of(80 + 1 / 32), of(80)]).toEqual([1, 2]);
   });
 });
