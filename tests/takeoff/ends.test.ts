@@ -17,6 +17,11 @@ describe("grounding bushings", () => {
   test.each([
     ["", 0, 4],
     ["no", 0, 4],
+    ["None", 0, 4],
+    ["false", 0, 4],
+    ["to", 1, 3],
+    ["yes", 2, 2],
+    ["true", 2, 2],
     ["from", 1, 3],
     ["both", 2, 2],
     ["all", 4, 0],
@@ -112,4 +117,26 @@ test("the rule may name no words at all", () => {
   ];
   const runs = runsRange({ Run: "A", Route: "east 60", From: "Panel A", To: "JB-1" });
   expect([quantityOf(takeoff(runs, { rules }), "Box"), quantityOf(takeoff(runs), "Box")]).toEqual([2, 1]);
+});
+
+test.each(["east 60,box", "east 60; BOX ,", "east 60\nbox", "east 60, box;", "east 60, box, north 60"])(
+  "%p has one pull box",
+  (Route) => {
+    expect(quantityOf(takeoff(runsRange({ Run: "A", Route })), "EMT 1/2 pull box")).toBe(1);
+  },
+);
+
+test("boxes are bought and set: prices and minutes find them, and they stand before the conductors", () => {
+  const prices = [
+    ["Item", "Price"],
+    ["Box", 3],
+  ];
+  const labor = [
+    ["Operation", "Minutes"],
+    ["box", 15],
+  ];
+  const run = { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Conductors: "3 #12 THHN" };
+  const table = takeoff(runsRange(run), { prices, labor });
+  expect(rowWhere(table, { Item: "Box" })).toMatchObject({ Quantity: 2, Extension: 6, Hours: 0.5 });
+  expect(items(table).slice(-3, -1)).toEqual(["Box", "#12 THHN conductor"]);
 });

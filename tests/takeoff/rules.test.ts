@@ -18,6 +18,8 @@ test("every rule says where it comes from", () => {
 test.each([
   ["Straps per supports", 2, 'no rule is called "Straps per supports"; JOB.RULES lists the rules.'],
   ["Straps per support", -1, '"Straps per support" must be a whole number at least 0; got -1.'],
+  ["Saw kerf", -1, '"Saw kerf" must be at least 0; got -1.'],
+  ["Expansion temperature change", -1, '"Expansion temperature change" must be at least 0; got -1.'],
   ["Straps per support", null, '"Straps per support" must be a number; got an empty cell.'],
   ["Expansion fitting travel", 0, '"Expansion fitting travel" must be above 0; got 0.'],
   ["Support edition", 2019, '"Support edition" must be 2020 or 2023; got 2019.'],

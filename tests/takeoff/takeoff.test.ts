@@ -452,3 +452,10 @@ describe("sticks that do not come in sixteenths", () => {
     expect([of(80 + 1 / 32), of(80)]).toEqual([1, 2]);
   });
 });
+
+test("runs may be grouped by where they go and when they are done", () => {
+  const run = { Run: "A", Route: "east 40", From: "JB-1", To: "JB-2", Date: "2026-05-04", Crew: "Day" };
+  expect(takeoff(runsRange(run), { by: "From, To, Date, Crew, Run" })[1]!.slice(0, 6)).toEqual([
+    ...["JB-1", "JB-2", "2026-05-04", "Day", "A", "EMT 1/2 conduit"],
+  ]);
+});
