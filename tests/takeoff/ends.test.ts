@@ -139,4 +139,6 @@ test("boxes are bought and set: prices and minutes find them, and they stand bef
   const table = takeoff(runsRange(run), { prices, labor });
   expect(rowWhere(table, { Item: "Box" })).toMatchObject({ Quantity: 2, Extension: 6, Hours: 0.5 });
   expect(items(table).slice(-3, -1)).toEqual(["Box", "#12 THHN conductor"]);
+  const none = takeoff(runsRange(run), { labor: [["Operation", "Minutes"]] });
+  expect(records(none).pop()!["Note"]).toBe("no minutes for conduit, connector, strap, box, conductor");
 });
