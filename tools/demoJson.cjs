@@ -5,7 +5,13 @@ const { transformFileSync } = require("@swc/core");
 const folder = path.join(__dirname, "..", "workbench", "demo");
 const FILES = {
   "ferryTerminal.ts": { demoRuns: "Runs" },
-  "ferryTables.ts": { demoStock: "Stock", demoPrices: "Prices", demoLabor: "Labor", demoRules: "Rules", demoBench: "Bench" },
+  "ferryTables.ts": {
+    demoStock: "Stock",
+    demoPrices: "Prices",
+    demoLabor: "Labor",
+    demoRules: "Rules",
+    demoBench: "Bench",
+  },
 };
 
 /** What a file of plain data exports; such a file imports types only. */

@@ -74,6 +74,7 @@ function stockKinds(stocks: readonly CutStock[]): StockKind[] {
     if (stock.label) kind.labels.push(stock.label);
     kinds.set(key, kind);
   });
+  if (kinds.size === 0) throw new InputError("stocks must have at least one stick; every quantity is 0.");
   for (const kind of kinds.values()) kind.labels.sort();
   return [...kinds.values()].sort(
     (a, b) => b.length - a.length || a.cost - b.cost || (a.quantity === b.quantity ? 0 : b.quantity - a.quantity),
@@ -81,7 +82,7 @@ function stockKinds(stocks: readonly CutStock[]): StockKind[] {
 }
 
 function refuseTooLong({ lengths, kinds, allowance }: Canonical, grid: CutGrid): void {
-  const longest = kinds[0]?.length ?? 0;
+  const longest = kinds[0]!.length;
   const piece = lengths[0];
   if (piece === undefined || piece + allowance <= longest) return;
   const extra = allowance > 0 ? ` with its thread allowance of ${showSteps(allowance, grid)}` : "";

@@ -46,6 +46,8 @@ export interface CutPlan {
   missing: Cuts[];
   /** How many more of the longest sticks would hold them. */
   missingSticks: number;
+  /** How these would be cut. */
+  missingPatterns: Pick<CutPattern, "count" | "cuts">[];
   /** Sum of the costs of the sticks. Unpriced sticks to be bought count 1, so this is their number then. */
   cost: number;
   /** No plan at all costs less than this. */

@@ -16,13 +16,13 @@ export function toPlan(
   const used = kinds.map(() => 0);
   const patterns = new Map<string, CutPattern>();
   const missing = new Map<number, number>();
-  let missingSticks = 0;
+  const missingPatterns: CutPlan["missingPatterns"] = [];
   for (const { fill, count } of packing.plan) {
     const cuts: Cuts[] = fill.items.map((item, k) => ({ length: lengths[item]!, count: fill.copies[k]! }));
     cuts.sort((a, b) => b.length - a.length);
     const stock = kindOf[fill.bin]!;
     if (stock < 0) {
-      missingSticks += count;
+      missingPatterns.push({ count, cuts });
       for (const cut of cuts) missing.set(cut.length, (missing.get(cut.length) ?? 0) + count * cut.count);
       continue;
     }
@@ -47,6 +47,7 @@ export function toPlan(
     0,
   );
   const waste = stockLength - pieceLength - remnants.reduce((sum, remnant) => sum + remnant, 0);
+  const missingSticks = missingPatterns.reduce((sum, { count: some }) => sum + some, 0);
   const missingCost = missingSticks * model.bins[0]!.cost;
   const count = (limited: boolean): number =>
     used.reduce((sum, some, k) => (limited === (kinds[k]!.quantity !== Infinity) ? sum + some : sum), 0);
@@ -58,6 +59,7 @@ export function toPlan(
     onHand: count(true),
     missing: [...missing].map(([length, some]) => ({ length, count: some })).sort((a, b) => b.length - a.length),
     missingSticks,
+    missingPatterns,
     cost: packing.cost - missingCost,
     bound: Math.max(0, packing.bound - missingCost),
     proven: packing.cost === packing.bound,

@@ -2,13 +2,13 @@
  * Checks a plan against its request without any of the solver's code: its own counting, its own knapsack, its own
  * argument for the bound. Nothing is shown that this does not accept.
  */
-import type { CutPlan } from "./plan";
+import type { CutPlan, Cuts } from "./plan";
 import type { CutRequest } from "./request";
 import { checkBound } from "./verifyBound";
 
 /** What is wrong with the plan, in words; empty when nothing is. */
 export function verifyPlan(request: CutRequest, plan: CutPlan): string[] {
-  const patterns = [...checkStocks(request, plan), ...checkPatterns(request, plan)];
+  const patterns = [...checkStocks(request, plan), ...checkPatterns(request, plan), ...checkMissing(request, plan)];
   return patterns.length > 0 ? patterns : [...checkTotals(request, plan), ...checkBound(request, plan)];
 }
 
@@ -32,24 +32,16 @@ function checkStocks(request: CutRequest, plan: CutPlan): string[] {
 function checkPatterns(request: CutRequest, plan: CutPlan): string[] {
   const problems: string[] = [];
   const kerf = request.kerf ?? 0;
-  const allowance = request.allowance ?? 0;
   const used = plan.stocks.map(() => 0);
   const made = new Map<number, number>();
   const add = (length: number, count: number): void => void made.set(length, (made.get(length) ?? 0) + count);
   plan.patterns.forEach(({ stock, count, cuts, remnant }, line) => {
     const stick = plan.stocks[stock];
-    const whole =
-      Number.isInteger(count) && count > 0 && cuts.every((cut) => Number.isInteger(cut.count) && cut.count > 0);
-    if (!stick || !whole) return void problems.push(`pattern ${line + 1} is not in whole sticks and pieces`);
+    if (!stick || !isWhole(count, cuts))
+      return void problems.push(`pattern ${line + 1} is not in whole sticks and pieces`);
     used[stock]! += count;
-    let pieces = 0;
-    let length = 0;
-    for (const cut of cuts) {
-      pieces += cut.count;
-      length += cut.count * (cut.length + allowance);
-      add(cut.length, count * cut.count);
-    }
-    const rest = stick.length - length - (pieces - 1) * kerf;
+    for (const cut of cuts) add(cut.length, count * cut.count);
+    const rest = stick.length - lengthOf(cuts, request);
     if (rest < 0) problems.push(`pattern ${line + 1} is ${-rest} steps longer than its stick`);
     if (remnant !== Math.max(0, rest - kerf)) problems.push(`pattern ${line + 1} states a wrong remnant`);
   });
@@ -63,6 +55,36 @@ function checkPatterns(request: CutRequest, plan: CutPlan): string[] {
   for (const [length, count] of made)
     if (count !== 0) problems.push(`length ${length} is cut ${count} times too often`);
   return problems;
+}
+
+/** What has no stick would be cut from as many more of the longest sticks as the plan says. */
+function checkMissing(request: CutRequest, plan: CutPlan): string[] {
+  const problems: string[] = [];
+  const longest = Math.max(...plan.stocks.map((stick) => stick.length));
+  const left = new Map<number, number>();
+  const add = (length: number, count: number): void => void left.set(length, (left.get(length) ?? 0) + count);
+  let sticks = 0;
+  plan.missingPatterns.forEach(({ count, cuts }, line) => {
+    if (!isWhole(count, cuts) || lengthOf(cuts, request) > longest)
+      problems.push(`missing pattern ${line + 1} does not fit the longest stick in whole pieces`);
+    sticks += count;
+    for (const cut of cuts) add(cut.length, count * cut.count);
+  });
+  for (const { length, count } of plan.missing) add(length, -count);
+  if ([...left.values()].some((count) => count !== 0))
+    problems.push("the missing patterns do not hold what is missing");
+  if (sticks !== plan.missingSticks)
+    problems.push(`missingSticks is stated as ${plan.missingSticks}, should be ${sticks}`);
+  return problems;
+}
+
+const isWhole = (count: number, cuts: readonly Cuts[]): boolean =>
+  [count, ...cuts.map((cut) => cut.count)].every((some) => Number.isInteger(some) && some > 0);
+
+/** Length of a stick that these pieces are cut from, with a saw cut between any two. */
+function lengthOf(cuts: readonly Cuts[], { kerf = 0, allowance = 0 }: CutRequest): number {
+  const pieces = cuts.reduce((sum, cut) => sum + cut.count, 0);
+  return cuts.reduce((sum, cut) => sum + cut.count * (cut.length + allowance), 0) + (pieces - 1) * kerf;
 }
 
 /** The sums follow from the patterns. */

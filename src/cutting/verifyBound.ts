@@ -21,19 +21,26 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
     request.pieces.reduce((sum, piece) => (piece.length === length ? sum + piece.quantity : sum), 0),
   );
   const lists = plan.certificate.prices;
+  const priceOf = (list: readonly number[]): number => list.reduce((sum, price, k) => sum + price * demands[k]!, 0);
+  // Whole numbers whose sums are exact, too.
   const sound = lists.every(
-    (list) => list.length === lengths.length && list.every((price) => Number.isSafeInteger(price) && price >= 0),
+    (list) =>
+      list.length === lengths.length &&
+      list.every((price) => Number.isSafeInteger(price) && price >= 0) &&
+      Number.isSafeInteger(priceOf(list)),
   );
   if (!sound) return ["the certificate does not price every length in whole numbers"];
   const kerf = request.kerf ?? 0;
+  // No plan takes more sticks than there are pieces.
+  const pieces = demands.reduce((sum, demand) => sum + demand, 0);
   const kinds: Kind[] = plan.stocks.map((stock) => ({
     room: stock.length + kerf,
     cost: stock.cost,
-    limit: stock.quantity,
+    limit: stock.quantity === Infinity ? Infinity : Math.min(stock.quantity, pieces),
   }));
   // A missing stick counts more than all others together: first as few of them as possible, then the cost.
   const dearest = Math.max(...kinds.map((kind) => kind.cost));
-  const missing = dearest * demands.reduce((sum, demand) => sum + demand, 0) + 1;
+  const missing = dearest * pieces + 1;
   kinds.push({ room: Math.max(...kinds.map((kind) => kind.room)), cost: missing, limit: Infinity });
   const weights = lengths.map((length) => length + (request.allowance ?? 0) + kerf);
   const settled = checkPairs(weights, lengths, demands, kinds, plan.certificate.pairs);
@@ -42,7 +49,7 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
     const table = mostWorth(weights, demands, list, Math.max(...kinds.map((kind) => kind.room)));
     return {
       worths: kinds.map((kind) => table[kind.room]!),
-      need: list.reduce((sum, price, k) => sum + price * demands[k]!, 0),
+      need: priceOf(list),
     };
   });
   return canBeCheaper(kinds, claims, plan.missingSticks * missing + plan.bound - settled - 1)

@@ -21,8 +21,8 @@ export interface PullMaking {
 /** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
 const COUPLING_SEAT = 1;
 
-/** Straight conduit shorter than this beside an elbow is none [in]. */
-const NO_LENGTH = 1e-6;
+/** Straight conduit no longer than this beside an elbow is none [in]: the saw's nearest sixteenth is nothing. */
+const NO_LENGTH = 1 / 32;
 
 /** A stretch of a pull between elbows and ends, in developed positions [in]. */
 interface Stretch {
@@ -80,9 +80,10 @@ function stretches(bends: readonly PieceBend[], developed: number, elbows: reado
 }
 
 /** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
-function pieceEnds({ from, to }: Stretch, zones: readonly JoinZone[], { stick, shoe }: PullMaking): number[] {
+function pieceEnds({ from, to, elbow }: Stretch, zones: readonly JoinZone[], { stick, shoe }: PullMaking): number[] {
   const length = to - from;
-  if (length <= NO_LENGTH) return [];
+  const besideElbow = from > 0 || elbow !== undefined;
+  if (besideElbow && length <= NO_LENGTH) return [];
   const own = zones
     .filter((zone) => zone.from >= from && zone.to <= to)
     .map((zone) => ({ from: zone.from - from, to: zone.to - from }));

@@ -63,9 +63,10 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
     ...notRead(rows, shoes, rules, labor),
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
-  const blank = [...by, "Bends", ...(labor ? ["Hours"] : [])].map(() => "");
+  const headers = [...by, "Bends", ...(labor ? ["Hours"] : []), "Note"];
+  const blank = headers.slice(1).map(() => "");
   return [
-    [...by, "Bends", ...(labor ? ["Hours"] : []), "Note"],
+    headers,
     ...[...(by.length > 0 ? sorted : []), total].map((line) => lineCells(line, labor)),
     ...problems.map((problem) => [...blank, problem]),
   ];

@@ -3,7 +3,7 @@ import { InputError } from "../units/errors";
 import { show } from "../units/show";
 
 /** Coarsest first. */
-const GRIDS: readonly CutGrid[] = ["1/16", "1/32", "0.1 mm"];
+export const GRIDS: readonly CutGrid[] = ["1/16", "1/32", "0.1 mm"];
 
 /**
  * The coarsest grid that every length stands on. Lengths are never rounded.
@@ -14,7 +14,7 @@ const GRIDS: readonly CutGrid[] = ["1/16", "1/32", "0.1 mm"];
 export function gridFor(lengths: readonly number[]): CutGrid {
   let left = GRIDS;
   for (const length of lengths) {
-    left = left.filter((grid) => isOn(length, grid));
+    left = left.filter((grid) => isOnGrid(length, grid));
     if (left.length === 0) {
       throw new InputError(
         `lengths, sticks and kerf must all be whole numbers of 1/32 in., or all of 0.1 mm; ` +
@@ -25,7 +25,8 @@ export function gridFor(lengths: readonly number[]): CutGrid {
   return left[0]!;
 }
 
-function isOn(length: number, grid: CutGrid): boolean {
+/** True when a length [in] is a whole number of the grid's steps. */
+export function isOnGrid(length: number, grid: CutGrid): boolean {
   try {
     toSteps(length, grid, "length");
     return true;

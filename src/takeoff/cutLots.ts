@@ -62,7 +62,8 @@ export function lotPieces(works: readonly RunWork[], grid: CutGrid, rules: RuleB
   });
 }
 
+/** At least one: nothing is not cut. */
 function nearestSteps(inches: number, grid: CutGrid): number {
-  if (grid === "0.1 mm") return Math.round(inches * 254);
-  return Math.round(inches * 16) * (grid === "1/32" ? 2 : 1);
+  if (grid === "0.1 mm") return Math.max(1, Math.round(inches * 254));
+  return Math.max(1, Math.round(inches * 16)) * (grid === "1/32" ? 2 : 1);
 }

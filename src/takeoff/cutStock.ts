@@ -54,13 +54,16 @@ const STICK_COLUMNS = [
 
 /** Longest stick that is taken for one [in]: 40 ft. */
 const LONGEST = 480;
+/** Highest price of a stick that is planned with. */
+const DEAREST = 10_000;
 
 function readStick(row: TableRow): Stick {
   const [onHand, price] = [row.get("On hand"), row.get("Price")];
+  const isBought = onHand === null || isBuy(onHand);
   return {
     length: toInches(row.get("Length"), "Length", { above: 0, max: LONGEST }),
-    onHand: onHand === null || isBuy(onHand) ? null : toNumber(onHand, "On hand", { min: 0, integer: true }),
-    price: price === null ? null : toNumber(price, "Price", { min: 0 }),
+    onHand: isBought ? null : toNumber(onHand, "On hand", { min: 0, integer: true }),
+    price: price === null ? null : toNumber(price, "Price", { min: isBought ? 1 / PRICE_STEPS : 0, max: DEAREST }),
   };
 }
 

@@ -15,15 +15,16 @@ export const BOX: Item = { name: "Box", kind: "box", unit: "each", bought: true 
 
 /**
  * The boxes named in From and To. The same name in the same job is the same box; Quantity does not multiply it. Ends
- * without a name, open ends, and names with one of the words of the rule "Ends that are no boxes" are passed over.
+ * without a name (a dash is none), open ends, and names with one of the words of the rule "Ends that are no boxes" are passed over.
  */
 export function namedBoxes(runs: readonly Run[], rules: RuleBook): NamedBox[] {
   const notBoxes = rules.text("Ends that are no boxes").split(/[,;]/).map(lookUpKey).filter(Boolean);
   const boxes = new Map<string, { name: string; runs: Run[] }>();
   for (const run of runs) {
     for (const name of new Set([run.from, run.to])) {
-      if (name === "" || isOpen(name) || notBoxes.some((words) => hasWords(name, words))) continue;
-      const key = JSON.stringify([lookUpKey(run.job), lookUpKey(name)]);
+      const nameKey = lookUpKey(name);
+      if (nameKey === "" || isOpen(name) || notBoxes.some((words) => hasWords(name, words))) continue;
+      const key = JSON.stringify([lookUpKey(run.job), nameKey]);
       const box = boxes.get(key);
       if (!box) boxes.set(key, { name, runs: [run] });
       else if (box.runs[box.runs.length - 1] !== run) box.runs.push(run);

@@ -44,9 +44,12 @@ function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
   const own = list.find(item.name);
   if (own) return inUnit(own, item);
   if (item.stockPrice !== undefined) return { unitPrice: item.stockPrice, note: "price from Stock" };
-  const foot = item.stickFeet === undefined ? undefined : list.find(`${item.raceway} ${item.size} conduit`);
-  if (!foot || item.stickFeet === undefined) return { unitPrice: null, note: `no price for ${item.name}` };
-  const { unitPrice, note } = inUnit(foot, { name: `${item.raceway} ${item.size} conduit`, unit: "ft" });
+  const none = { unitPrice: null, note: `no price for ${item.name}` };
+  if (item.stickFeet === undefined) return none;
+  const conduit = `${item.raceway} ${item.size} conduit`;
+  const foot = list.find(conduit);
+  if (!foot) return none;
+  const { unitPrice, note } = inUnit(foot, { name: conduit, unit: "ft" });
   return unitPrice === null
     ? { unitPrice, note }
     : { unitPrice: unitPrice * item.stickFeet, note: note || "priced by the foot" };

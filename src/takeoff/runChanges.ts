@@ -33,15 +33,14 @@ interface Entry {
 export function runChanges(before: readonly RunRow[], after: readonly RunRow[]): RunChange[] {
   const pairs = pairUp(before.map(entryOf), after.map(entryOf));
   const changes = pairs.flatMap(([old, now]): RunChange[] => {
-    if (!old && now)
-      return [{ change: "added", run: now.name, column: "", before: "", after: now.cells["Route"] ?? "" }];
-    if (old && !now)
-      return [{ change: "gone", run: old.name, column: "", before: old.cells["Route"] ?? "", after: "" }];
-    return old && now ? changedCells(old, now) : [];
+    if (!old) return [{ change: "added", run: now.name, column: "", before: "", after: now.cells["Route"] ?? "" }];
+    if (!now) return [{ change: "gone", run: old.name, column: "", before: old.cells["Route"] ?? "", after: "" }];
+    return changedCells(old, now);
   });
-  const order = ["added", "gone", "changed"];
-  return changes.sort((a, b) => order.indexOf(a.change) - order.indexOf(b.change) || naturalOrder(a.run, b.run));
+  return changes.sort((a, b) => ORDER[a.change] - ORDER[b.change] || naturalOrder(a.run, b.run));
 }
+
+const ORDER: Record<RunChange["change"], number> = { added: 0, gone: 1, changed: 2 };
 
 function changedCells(old: Entry, now: Entry): RunChange[] {
   const columns = new Set([...Object.keys(old.cells), ...Object.keys(now.cells)]);
@@ -51,7 +50,7 @@ function changedCells(old: Entry, now: Entry): RunChange[] {
   });
 }
 
-type Pair = readonly [Entry | undefined, Entry | undefined];
+type Pair = readonly [Entry, Entry] | readonly [Entry, undefined] | readonly [undefined, Entry];
 
 /** Pairs equal rows first, then rows of the same name and job, then of the same name; the rest stay alone. */
 function pairUp(before: Entry[], after: Entry[]): Pair[] {
@@ -100,6 +99,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Crew: run.crew,
   Fittings: run.fittings,
   "Grounding bushing": run.groundingBushing,
+  Straps: run.straps === undefined ? "" : String(run.straps),
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

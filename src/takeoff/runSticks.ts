@@ -1,10 +1,9 @@
-import { roundUpToSteps } from "../cutting/grid";
 import type { CutPiece } from "../cutting/request";
 import { lotPieces } from "./cutLots";
 import { labelKey } from "./lineBook";
 import type { RuleBook } from "./rules";
 import type { RunWork } from "./runWork";
-import { COUNT_GRID, countSticks } from "./stickCount";
+import { countGrid, countSticks, stickSteps } from "./stickCount";
 import type { CountedSticks } from "./stickLots";
 import { WorkShares } from "./workShares";
 
@@ -41,8 +40,11 @@ export function countRunSticks(works: readonly RunWork[], rules: RuleBook, maxSt
 }
 
 /** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
-const stickPieces = (works: readonly RunWork[], rules: RuleBook): CutPiece[] =>
-  lotPieces(works, COUNT_GRID, rules).map((piece) => ({
+function stickPieces(works: readonly RunWork[], rules: RuleBook): CutPiece[] {
+  const { stick } = works[0]!.run;
+  const longest = stickSteps(stick);
+  return lotPieces(works, countGrid(stick), rules).map((piece) => ({
     ...piece,
-    length: Math.min(piece.length, roundUpToSteps(works[0]!.run.stick, COUNT_GRID)),
+    length: Math.min(piece.length, longest),
   }));
+}

@@ -1,6 +1,7 @@
-import { roundUpToSteps, toSteps, type CutGrid } from "../cutting/grid";
+import { roundUpToSteps, type CutGrid } from "../cutting/grid";
 import type { CutPiece, CutRequest } from "../cutting/request";
 import { planCutsInSteps } from "../cutting/solve";
+import { isOnGrid, GRIDS } from "./cutGrid";
 
 /** How many sticks pieces are cut from. */
 export interface StickCount {
@@ -11,8 +12,17 @@ export interface StickCount {
   readonly steps: number;
 }
 
-/** A sixteenth is what the schedule is rounded to; a kerf between two is taken up to the next. */
-export const COUNT_GRID: CutGrid = "1/16";
+/**
+ * The steps that pieces of a stick are counted in: sixteenths, as the schedule is rounded, or the coarsest grid the stick
+ * stands on; for one that stands on none, tenths of a millimeter. A kerf between two steps is taken up to the next.
+ *
+ * @param stick [in]
+ */
+export const countGrid = (stick: number): CutGrid => GRIDS.find((grid) => isOnGrid(stick, grid)) ?? "0.1 mm";
+
+/** Whole steps in a stick [in]: one between two steps holds no more than the lower. */
+export const stickSteps = (stick: number): number => -roundUpToSteps(-stick, countGrid(stick));
+
 /** Most pieces that a plan is made for while a sheet waits; beyond, best fit has to do, a stick or two off the least. */
 const MOST_PIECES = 10_000;
 
@@ -20,21 +30,22 @@ const MOST_PIECES = 10_000;
  * Sticks of one length for pieces no longer than it: by best fit where that needs no more than the bare length of the
  * pieces does, otherwise by a cutting plan.
  *
- * @param pieces in steps of COUNT_GRID
+ * @param pieces in steps of the stick's countGrid
  * @param stick [in]
  * @param kerf [in]
  * @param steps work that a plan may take
  */
 export function countSticks(pieces: readonly CutPiece[], stick: number, kerf: number, steps: number): StickCount {
-  const cut = roundUpToSteps(kerf, COUNT_GRID);
-  const length = toSteps(stick, COUNT_GRID, "Stick");
+  const grid = countGrid(stick);
+  const cut = roundUpToSteps(kerf, grid);
+  const length = stickSteps(stick);
   const weights = pieces.map((piece) => ({ weight: piece.length + cut, quantity: piece.quantity }));
   const weight = weights.reduce((sum, piece) => sum + piece.weight * piece.quantity, 0);
   const least = Math.ceil(weight / (length + cut));
   const fitted = bestFit(weights, length + cut);
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (fitted === least || count > MOST_PIECES || steps === 0) return { sticks: fitted, least, steps: 0 };
-  const planned = planUntilProven({ pieces, stocks: [{ length }], grid: COUNT_GRID, kerf: cut }, steps);
+  const planned = planUntilProven({ pieces, stocks: [{ length }], grid, kerf: cut }, steps);
   return { ...planned, sticks: Math.min(fitted, planned.sticks), least: Math.max(least, planned.least) };
 }
 

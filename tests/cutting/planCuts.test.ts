@@ -159,3 +159,13 @@ function firstFitDecreasing(lengths: readonly number[], stick: number): number {
   }
   return rooms.length;
 }
+
+test("more offcuts on hand than there are pieces: only so many count for the proof", () => {
+  // A whole stick must be bought; by room alone three offcuts of half a stick would hold both pieces.
+  const plan = planCuts({
+    pieces: [1920, 960].map((length) => ({ length, quantity: 1 })),
+    stocks: [{ length: 1920 }, { length: 960, quantity: 3 }],
+    kerf: 1,
+  });
+  expect(plan).toMatchObject({ sticks: 1, onHand: 1, bound: 1, proven: true });
+});

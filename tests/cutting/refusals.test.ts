@@ -1,7 +1,7 @@
 import { InputError } from "../../src/units/errors";
 import { planCuts } from "../../src/cutting/solve";
 import type { CutRequest } from "../../src/cutting/request";
-import { roundUpToSteps, stepsToInches, toSteps } from "../../src/cutting/grid";
+import { roundUpToSteps, showSteps, stepsToInches, toSteps } from "../../src/cutting/grid";
 
 const good: CutRequest = { pieces: [{ length: 640, quantity: 2 }], stocks: [{ length: 1920 }] };
 
@@ -49,5 +49,27 @@ describe("the grid", () => {
   it("rounds up only when asked to", () => {
     expect(roundUpToSteps(40.03, "1/16")).toBe(641);
     expect(roundUpToSteps(40.0625, "1/16")).toBe(641);
+  });
+
+  it.each([
+    [40.03, "1/32", '1/32 in.; got 40.03 in., between 40" and 40-1/32".'],
+    [0.001, "0.1 mm", "0.1 mm; got 0.001 in., between 0 mm and 0.1 mm."],
+    [1.001, "0.1 mm", "0.1 mm; got 1.001 in., between 25.4 mm and 25.5 mm."],
+  ] as const)("names the neighbors on every grid: %d in steps of %s", (inches, grid, message) => {
+    expect(() => toSteps(inches, grid, "kerf")).toThrow(`kerf must be a whole number of ${message}`);
+  });
+
+  it("takes what is off by the rounding of the machine alone", () => {
+    // In binary, ten times 0.1 + 0.2 make a little more than 3.
+    expect((0.1 + 0.2) * 10).toBeGreaterThan(3);
+    expect(toSteps((0.1 + 0.2) * 10, "1/16", "length")).toBe(48);
+    expect(roundUpToSteps((0.1 + 0.2) * 10, "1/16")).toBe(48);
+    expect(roundUpToSteps(3.0001, "1/16")).toBe(49);
+  });
+
+  it("writes steps as people do", () => {
+    expect(showSteps(25, "1/16")).toBe('1-9/16"');
+    expect(showSteps(25, "1/32")).toBe('25/32"');
+    expect(showSteps(255, "0.1 mm")).toBe("25.5 mm");
   });
 });

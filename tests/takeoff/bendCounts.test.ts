@@ -77,3 +77,37 @@ test("an unknown column is refused", () => {
     /^by must name columns out of Job, .*, Kind, Angle; got "Week"\.$/,
   );
 });
+
+test("what could not be counted stands in the last column, the others stay empty; conductors bend nothing", () => {
+  const spoilt = runsRange(
+    { Run: "A", Route: "up 40, east 60", Conductors: "many" },
+    { Run: "X", Route: "up 40, east 60", Size: "9" },
+  );
+  const labor = [
+    ["Operation", "Minutes"],
+    ["bend", 0],
+  ];
+  expect(bendCounts(spoilt, { by: "Run", labor })).toEqual([
+    ["Run", "Bends", "Hours", "Note"],
+    ["A", 1, 0, ""],
+    ["Total", 1, 0, ""],
+    ["", "", "", expect.stringMatching(/^not counted: X: Size must be /)],
+    ["", "", "", "labor row 2: Minutes is 0 or empty and counts as no time"],
+  ]);
+  expect(bendCounts(spoilt, { by: "Run" })[3]).toEqual(["", "", expect.stringMatching(/^not counted: X: /)]);
+});
+
+test("angles stand by their value: 11.25 before 11.5, 2 before 10", () => {
+  const kicks = [11.5, 11.25, 10, 2].map((angle) => ({
+    Run: `K${angle}`,
+    Route: `east 60, bend ${angle} up, ahead 60`,
+  }));
+  expect(bendCounts(runsRange(...kicks), { by: "Angle" }).map((row) => row[0])).toEqual([
+    ...["Angle", 2, 10, 11.25, 11.5],
+    "Total",
+  ]);
+});
+
+test("an empty cell asks for the usual columns", () => {
+  expect(bendCounts(runs, { by: "" })).toEqual(bendCounts(runs));
+});

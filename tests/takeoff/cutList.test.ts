@@ -123,3 +123,94 @@ test.each([
 ])("%s is refused", (_, call, message) => {
   expect(call).toThrow(message);
 });
+
+test("empty cells may be handed over as 0: passed over without a quantity, or with one of 0", () => {
+  const cuts = (table: (string | number)[][]) => table.slice(2).map((row) => row[2]);
+  expect(cuts(plan(column(40, 0)))).toEqual(['40"']);
+  expect(cuts(plan(column(40, 0), column(1, 0)))).toEqual(['40"']);
+  expect(cuts(plan(column(40, null), column(1, null)))).toEqual(['40"']);
+  expect(cuts(plan(column(40, null), column(1, 0)))).toEqual(['40"']);
+});
+
+test("a length with a quantity of 0 is told as not cut, by its place", () => {
+  const table = plan(column(40, 50, 60), column(1, 0, 0));
+  expect(table.slice(3)).toEqual([
+    ["", "not cut", "", "", "quantity 2 is 0 or empty"],
+    ["", "not cut", "", "", "quantity 3 is 0 or empty"],
+  ]);
+});
+
+test("a quantity that is missing in the first place is missed, too", () => {
+  expect(() => plan(column(40, 50), column(null, 2))).toThrow("quantity 1 must be a number; got an empty cell.");
+});
+
+test("one cell is a stick's length, and an empty text the usual one; a range of one column is a stock", () => {
+  const stick = (stock: unknown) => plan(column(40), null, stock)[2]![1];
+  expect([stick([[96]]), stick(""), stick([["Length"], [84]]), stick([["Stick"], [72]])]).toEqual([
+    ...['96"', '120"', '84"', '72"'],
+  ]);
+});
+
+test.each([
+  ["a stick of nothing", 0, "stock must be above 0 in. and at most 480 in.; got 0 in."],
+  ["a stick longer than they come", [[481]], "stock must be above 0 in. and at most 480 in.; got 481 in."],
+  ["a row that cannot be read", [["Length"], ["long"]], "stock row 2: Length must be"],
+  [
+    "a price beyond what is planned with",
+    [
+      ["Length", "Price"],
+      [120, 10_001],
+    ],
+    "stock row 2: Price must be at least 0.001 and at most 10000; got 10001.",
+  ],
+  [
+    "a price of next to nothing",
+    [
+      ["Length", "Price"],
+      [120, 0.0004],
+    ],
+    "stock row 2: Price must be at least 0.001 and at most 10000; got 0.0004.",
+  ],
+  [
+    "no stick at all",
+    [
+      ["Length", "On hand"],
+      [120, 0],
+    ],
+    "stocks must have at least one stick; every quantity is 0.",
+  ],
+])("%s is refused", (_, stock, message) => {
+  expect(() => plan(column(40), null, stock)).toThrow(message);
+});
+
+test("no stick at all is refused, too, where nothing is to be cut", () => {
+  const none = [
+    ["Length", "On hand"],
+    [120, 0],
+  ];
+  expect(() => plan(column(40), column(0), none)).toThrow("stocks must have at least one stick; every quantity is 0.");
+});
+
+test("the dearest and the cheapest price that is planned with", () => {
+  const cut = (price: number) =>
+    plan(column(40), null, [
+      ["Length", "Price"],
+      [120, price],
+    ])[1]![2];
+  expect(cut(10_000)).toBe("1 stick to buy for 10,000.00; at least 10,000.00 needed: proven least");
+  // Money is shown to the cent.
+  expect(cut(0.01)).toBe("1 stick to buy for 0.01; at least 0.01 needed: proven least");
+});
+
+test("an offcut on hand may cost nothing", () => {
+  const stock = [
+    ["Length", "On hand", "Price"],
+    [120, null, 10],
+    [60, 1, 0.0001],
+  ];
+  expect(rowWhere(plan(column(50), null, stock), { Stick: '60" on hand' })["Cut"]).toBe('50"');
+});
+
+test("a kerf off the grid is taken on a finer one that all stand on", () => {
+  expect(plan(column(40), column(2), 120, 1 / 32)[2]).toEqual([1, '120"', '2 × 40"', '39-15/16"', "keep the rest"]);
+});

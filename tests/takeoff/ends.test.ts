@@ -1,5 +1,6 @@
 /** What stands at the ends of runs: bushings and boxes. */
 import { takeoff } from "../../src/takeoff/takeoff";
+import { trace } from "../../src/takeoff/trace";
 import { quantityOf, records, rowWhere, runsRange, shoesRange } from "./tables";
 
 const shoes = shoesRange(["RMC", "1", 5.75]);
@@ -16,6 +17,11 @@ describe("grounding bushings", () => {
   test.each([
     ["", 0, 4],
     ["no", 0, 4],
+    ["None", 0, 4],
+    ["false", 0, 4],
+    ["to", 1, 3],
+    ["yes", 2, 2],
+    ["true", 2, 2],
     ["from", 1, 3],
     ["both", 2, 2],
     ["all", 4, 0],
@@ -77,4 +83,67 @@ describe("boxes", () => {
     expect(quantityOf(table, "EMT 1/2 bushing")).toBe(1);
     expect(quantityOf(table, "Box")).toBe(1);
   });
+});
+
+test("an end that is only a dash has no name", () => {
+  const table = takeoff(
+    runsRange({ Run: "A", Route: "east 60", From: "-", To: "JB-1" }, { Run: "B", Route: "east 60", From: "—" }),
+  );
+  expect(quantityOf(table, "Box")).toBe(1);
+});
+
+test("names in other letters are told apart", () => {
+  const table = takeoff(
+    runsRange(
+      { Run: "A", Route: "east 60", From: "Щит А", To: "Щит Б" },
+      { Run: "B", Route: "east 60", From: "Ö", To: "щит а" },
+    ),
+  );
+  expect(quantityOf(table, "Box")).toBe(3);
+});
+
+test("a run that begins and ends at one box is at it once, however the name is written", () => {
+  const runs = runsRange({ Run: "A", Route: "up 40, east 60", From: "JB-1", To: "jb-1" });
+  expect(trace(runs, "Box")[1]).toEqual(["A", 2, 1, 1, 1, "JB-1"]);
+  expect(rowWhere(takeoff(runs), { Item: "Box" })["Note"]).toBe(
+    "one for each name in From and To; Quantity does not multiply it",
+  );
+});
+
+test("the rule may name no words at all", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Ends that are no boxes", null],
+  ];
+  const runs = runsRange({ Run: "A", Route: "east 60", From: "Panel A", To: "JB-1" });
+  expect([quantityOf(takeoff(runs, { rules }), "Box"), quantityOf(takeoff(runs), "Box")]).toEqual([2, 1]);
+});
+
+test.each(["east 60,box", "east 60; BOX ,", "east 60\nbox", "east 60, box;", "east 60, box, north 60"])(
+  "%p has one pull box",
+  (Route) => {
+    expect(quantityOf(takeoff(runsRange({ Run: "A", Route })), "EMT 1/2 pull box")).toBe(1);
+  },
+);
+
+test("boxes are bought and set: prices and minutes find them, and they stand before the conductors", () => {
+  const prices = [
+    ["Item", "Price"],
+    ["Box", 3],
+  ];
+  const labor = [
+    ["Operation", "Minutes"],
+    ["box", 15],
+  ];
+  const run = { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Conductors: "3 #12 THHN" };
+  const table = takeoff(runsRange(run), { prices, labor });
+  expect(rowWhere(table, { Item: "Box" })).toMatchObject({ Quantity: 2, Extension: 6, Hours: 0.5 });
+  expect(items(table).slice(-3, -1)).toEqual(["Box", "#12 THHN conductor"]);
+  const none = takeoff(runsRange(run), {
+    labor: [
+      ["Operation", "Minutes"],
+      ["paint", 9],
+    ],
+  });
+  expect(records(none).pop()!["Note"]).toBe("no minutes for conduit, connector, strap, box, conductor");
 });

@@ -15,3 +15,7 @@ test("the order does not depend on the order before", () => {
     }),
   );
 });
+
+test("an empty label comes first", () => {
+  expect(["5", "", "a"].sort(naturalOrder)).toEqual(["", "5", "a"]);
+});

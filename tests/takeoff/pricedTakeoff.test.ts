@@ -128,3 +128,38 @@ test("a table without its headers is refused", () => {
   expect(() => takeoff([["Run", "Route"]])).toThrow('runs must have the columns "Raceway", "Size"');
   expect(() => takeoff(runs, { prices: [["Item"]] })).toThrow('prices must have the column "Price"');
 });
+
+test("all that has no price or no minutes is named, once each, the kinds of note apart", () => {
+  const table = takeoff(runs, { prices: [["Item", "Price"], ["paint", 9]], labor: [["Operation", "Minutes"], ["paint", 9]] }); // prettier-ignore
+  expect(rowWhere(table, { Item: "Total, without what the note names" })).toMatchObject({
+    ...{ Unit: "", Quantity: "", "Unit price": "", Extension: 0, Minutes: "", Hours: 0 },
+    Note:
+      "no price for EMT 1/2 conduit, 10 ft stick, EMT 1/2 set-screw coupling, EMT 1/2 set-screw connector, " +
+      "EMT 1/2 strap; no minutes for conduit, coupling, connector, strap, offset, stub-up",
+  });
+});
+
+test("couplings that all come with the sticks are installed all the same; a line of none has no minutes", () => {
+  const given = [
+    ["Operation", "Minutes"],
+    ["coupling", 6],
+  ];
+  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 30'" }), { labor: given });
+  expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling" })).toMatchObject({ Quantity: 0, Minutes: "", Hours: 0 });
+  expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling, with the sticks" })).toMatchObject({
+    ...{ Quantity: 2, Minutes: 6, Hours: 0.2 },
+  });
+});
+
+test("work without minutes has none in its line; notes of different kinds stand side by side", () => {
+  const rules = [
+    ["Rule", "Value"],
+    ["Factory elbows above size, metal", "3/4"],
+  ];
+  const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "up 40, east 40, down 40" };
+  const table = takeoff(runsRange(run), { rules, prices, labor });
+  expect(rowWhere(table, { Item: "RMC 1 threaded coupling" })).toMatchObject({
+    ...{ Quantity: 3, Minutes: "", Hours: "" },
+    Note: "4 needed, 1 come with the sticks; no price for RMC 1 threaded coupling",
+  });
+});

@@ -72,3 +72,31 @@ test("bad rows are told and hide no good one", () => {
   expect(prices.priceOf(strap).unitPrice).toBeNull();
   expect(prices.priceOf(sizedItem(EMT, "bushing")).unitPrice).toBe(0.3);
 });
+
+test("a price of 0 counts, and is told since an empty cell may be handed over as 0", () => {
+  expect(pricesOf(["EMT 3/4 strap", "each", 0]).priceOf(strap).note).toBe("price of EMT 3/4 strap is 0 or empty");
+});
+
+test("conduit priced by the piece does not price sticks", () => {
+  expect(pricesOf(["EMT 3/4 conduit", "each", 60]).priceOf(stick)).toEqual({
+    unitPrice: null,
+    note: "no price for EMT 3/4 conduit per ft: prices has it per each",
+  });
+});
+
+test("only sticks go by the price of the foot", () => {
+  expect(pricesOf(["EMT 3/4 conduit", "ft", 1]).priceOf(strap)).toEqual({
+    unitPrice: null,
+    note: "no price for EMT 3/4 strap",
+  });
+});
+
+test("the column may be called Unit price; a price below 0 is told", () => {
+  const prices = readPrices([
+    ["Item", "Unit price"],
+    ["EMT 3/4 strap", 0.2],
+    ["Box", -1],
+  ]);
+  expect(prices.priceOf(strap).unitPrice).toBe(0.2);
+  expect(prices.problems).toEqual(["prices row 3: Price must be at least 0; got -1."]);
+});

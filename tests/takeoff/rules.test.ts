@@ -1,4 +1,5 @@
 import { readRules, rulesTable } from "../../src/takeoff/rules";
+import { readRuleValue } from "../../src/takeoff/ruleValue";
 
 const rulesOf = (...rows: (string | number | null)[][]) => readRules([["Rule", "Value"], ...rows]);
 
@@ -23,6 +24,8 @@ test("every rule says where it comes from", () => {
 test.each([
   ["Straps per supports", 2, 'no rule is called "Straps per supports"; JOB.RULES lists the rules.'],
   ["Straps per support", -1, '"Straps per support" must be a whole number at least 0; got -1.'],
+  ["Saw kerf", -1, '"Saw kerf" must be at least 0 in.; got -1 in.'],
+  ["Expansion temperature change", -1, '"Expansion temperature change" must be at least 0; got -1.'],
   ["Straps per support", null, '"Straps per support" must be a number; got an empty cell.'],
   ["Expansion fitting travel", 0, '"Expansion fitting travel" must be above 0; got 0.'],
   ["Support edition", 2019, '"Support edition" must be 2020 or 2023; got 2019.'],
@@ -51,4 +54,38 @@ test("a rule that stands twice is told", () => {
   expect(rulesOf(["Straps per support", 2], ["Straps per support", 3]).problems).toEqual([
     'rules row 3: "Straps per support" stands twice; keep one row for each rule.',
   ]);
+});
+
+test("the table of rules has its headers", () => {
+  expect(rulesTable(readRules(null))[0]).toEqual(["Rule", "Value", "Unit", "Source"]);
+  expect(() => readRules([["Rule"]])).toThrow('rules must have the column "Value"');
+  expect(() => readRules([["Value"]])).toThrow('rules must have the column "Rule"');
+});
+
+test.each([
+  ["Factory elbows above size, metal", " ALL ", "all"],
+  ["Factory elbows above size, metal", "None", "none"],
+  ["Factory elbows above size, metal", "1-1/4", "1-1/4"],
+  ["Factory elbow angles", "90 ; 45,22.5", "90, 45, 22.5"],
+  ["Factory elbow angles", 90, "90"],
+  ["Ends that are no boxes", 0, ""],
+  ["Ends that are no boxes", null, ""],
+  ["Ends that are no boxes", " pump, fan ", "pump, fan"],
+])("%s may be %p", (rule, value, read) => {
+  const book = rulesOf([rule, value]);
+  expect(book.problems).toEqual([]);
+  expect(book.text(rule)).toBe(read);
+});
+
+test.each([["90, 0"], ["0"], ["-45"], [null]])("elbow angles cannot be %p", (value) => {
+  expect(rulesOf(["Factory elbow angles", value]).problems).toEqual([
+    expect.stringContaining('"Factory elbow angles" must be angles parted by commas; got '),
+  ]);
+});
+
+test("a rule that is not there, or of a unit that nothing reads, is a fault of ours", () => {
+  expect(() => readRules(null).number("Staples")).toThrow(new RangeError('no rule "Staples"'));
+  expect(() => readRuleValue(1, { rule: "Staples", unit: "boxes" })).toThrow(
+    new RangeError("no reader for the unit boxes of rule Staples"),
+  );
 });

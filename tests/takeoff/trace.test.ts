@@ -83,3 +83,23 @@ describe("a trace of an order with groups", () => {
     ]);
   });
 });
+
+test.each([[""], ["  "], [7], [null]])("%p is no item's name", (item) => {
+  expect(() => trace(runs, item)).toThrow("item must be the name of an item of the take-off; got ");
+});
+
+test("spaces around an item's name do not matter", () => {
+  expect(trace(runs, "  IMC 1 bend ")).toEqual(trace(runs, "IMC 1 bend"));
+});
+
+test("sticks are shared by their runs; couplings that come with them belong to none", () => {
+  // B's 2 x 3 sticks, and A's 145 in. less two bends take two.
+  expect(trace(runs, "IMC 1 conduit, 10 ft stick").slice(1, -1)).toEqual([
+    ["B, A", "2, 3", 8, 1, 8, ""],
+    ["Total", "", "", "", 8, "each"],
+  ]);
+  expect(trace(runs, "IMC 1 threaded coupling, with the sticks").slice(1, -1)).toEqual([
+    ["", "", 5, 1, 5, "5 needed, 8 come with the sticks"],
+    ["Total", "", "", "", 5, "each"],
+  ]);
+});

@@ -7,18 +7,30 @@ require("../typescript.cjs");
 
 const root = path.join(__dirname, "..", "..");
 
-/** A test file that cannot even be loaded is a test that fails: without this a mutant that breaks it would be no result. */
+/**
+ * Each test file is a suite of its own: mocha would run the tests outside of `describe` of all files first, and so the
+ * slow ones of the last file before the quick ones of the first. A test file that cannot even be loaded is a test that
+ * fails: without this a mutant that breaks it would be no result.
+ */
 const load = require.extensions[".ts"];
 require.extensions[".ts"] = (module, file) => {
-  try {
-    load(module, file);
-  } catch (error) {
-    if (!file.endsWith(".test.ts")) throw error;
-    globalThis.it(`${path.basename(file)} can be loaded`, () => {
-      throw error;
-    });
-  }
+  if (!file.endsWith(".test.ts")) return load(module, file);
+  addEach();
+  globalThis.describe(path.basename(file), () => {
+    try {
+      load(module, file);
+    } catch (error) {
+      globalThis.it("can be loaded", () => {
+        throw error;
+      });
+    }
+  });
 };
+
+/** Mocha makes its words anew for every file, without `each`. */
+function addEach() {
+  for (const word of ["describe", "it"]) globalThis[word].each ??= bind(globalThis[word], false);
+}
 
 /** Tests that count what their random runs came upon: they need all their runs. */
 const COUNTS_RUNS = /covered every line-up|had both hooks|a low bench asks for/;

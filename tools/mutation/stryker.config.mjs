@@ -1,4 +1,4 @@
-// Mutation testing of a room that holds the trade's geometry (bends, geometry or shop):
+// Mutation testing of one room (bends, cutting, geometry, shop or takeoff):
 //   MUTATION_ROOM=shop npm run mutate
 // or of some of its files:
 //   MUTATION_ROOM=shop npm run mutate -- --mutate "src/shop/marks.ts,src/shop/pieces.ts"
@@ -14,7 +14,17 @@ const TESTS = {
     ...["tests/shop/!(bendAgain).test.ts", "tests/drawing/drawShoe.test.ts"],
     ...["tests/shop/bendAgain.test.ts", "tests/simulator/*.test.ts"],
   ],
+  // Without the demo's totals: they work the whole demo out while they are loaded, so that each change would have all
+  // tests loaded anew.
+  takeoff: [
+    ...["tests/takeoff/!(*Laws|demoTotals).test.ts", "tests/functions/takeoff.test.ts", "tests/functions/cuts.test.ts"],
+    "tests/takeoff/*Laws.test.ts",
+  ],
+  // Without what asks the whole solver for large plans: that judges the search, and takes a minute for each change.
+  cutting: ["tests/cutting/!(laws|planCuts).test.ts"],
 };
+/** Of the cutting room only what is exact: the search is heuristic, and `npm run bench:cuts` judges it. */
+const CUTTING_FILES = ["verify", "verifyBound", "toModel", "toPlan", "grid", "kinds", "request", "counts"];
 const room = process.env.MUTATION_ROOM ?? "bends";
 if (!(room in TESTS)) throw new Error(`MUTATION_ROOM must be ${Object.keys(TESTS).join(", ")}; got ${room}.`);
 
@@ -22,7 +32,7 @@ export default {
   packageManager: "npm",
   testRunner: "mocha",
   plugins: ["@stryker-mutator/mocha-runner"],
-  mutate: [`src/${room}/*.ts`],
+  mutate: room === "cutting" ? CUTTING_FILES.map((file) => `src/cutting/${file}.ts`) : [`src/${room}/*.ts`],
   mochaOptions: {
     "no-config": true,
     require: ["./tools/mutation/jestWords.cjs"],
