@@ -4,6 +4,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
+import { demoRuns as rows, RUN_HEADERS } from "../../workbench/demo/ferryTerminal";
 import type { CellValue } from "../../workbench/engine";
 import { readWithExcelJs, shownValues } from "../workbench/workbook/otherReader";
 import { withBench } from "./atPage";
@@ -88,7 +89,7 @@ async function everySheet(): Promise<[string, CellValue[][]][]> {
 }
 
 const runNames = async () => (await bench.sheet("Runs")).map(([name]) => name);
-const demoRuns = 29;
+const demoRuns = rows.length - 1;
 
 test("a saved workbook opens again to the same values, in place of what was changed since, which is kept", async () => {
   const before = await everySheet();
@@ -188,7 +189,7 @@ test("runs pasted with headers in another order are added under the last one, an
     ["@B", "EMT", "3/4", `up 4', east 2' 6"`],
   ]);
   // Corner to corner less the gain of a 90 on a 4 in. radius, by hand.
-  expect(added[0]![10]).toBeCloseTo(96 - (8 - 2 * Math.PI), 9);
+  expect(added[0]![RUN_HEADERS.length]).toBeCloseTo(96 - (8 - 2 * Math.PI), 9);
 
   // Somebody goes into the cell and out again: the name stays a name.
   const cell = `Runs!A${demoRuns + 2}`;
