@@ -150,13 +150,13 @@ export const demoBook: DemoBook = {
     ]),
     traced,
     result("Cutting plan", "=CONDUIT.JOB.CUTS(Runs!A:N,Stock!A:E,Shoes!A:H,,,Rules!A:D)", [
-      ...[125, 55, 60, 115, 420, 150, 330, 480],
+      ...[140, 55, 60, 115, 490, 155, 330, 480],
     ]),
     result("Bend counts", '=CONDUIT.JOB.BENDS(Runs!A:N,"Area, Raceway, Size, Kind",Shoes!A:H,Labor!A:B,Rules!A:D)', [
-      ...[120, 125, 60, 150, 80, [80, "0.00"] as const, 320],
+      ...[120, 140, 60, 150, 80, [80, "0.00"] as const, 320],
     ]),
     result("Shop load", '=CONDUIT.JOB.BENDS(Runs!A:N,"Date, Crew, Raceway, Size",Shoes!A:H,Labor!A:B,Rules!A:D)', [
-      ...[95, 60, 125, 60, 80, [80, "0.00"] as const, 320],
+      ...[95, 60, 140, 60, 80, [80, "0.00"] as const, 320],
     ]),
     result("Checks", "=CONDUIT.JOB.CHECKS(Runs!A:N,Shoes!A:H,,Rules!A:D)", [80, 80, 180, 480, 420]),
     result("Changes", "=CONDUIT.JOB.CHANGES('As issued'!A:N,Runs!A:N,Shoes!A:H,Rules!A:D,Stock!A:E)", [
