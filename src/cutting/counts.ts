@@ -1,4 +1,5 @@
-import type { Bin } from "./model";
+import type { Bin, Model } from "./model";
+import { greatestSums } from "./subsetSum";
 
 /**
  * What whole prices prove: if no bin of kind k can hold pieces worth more than `worths[k]`, every plan has
@@ -8,6 +9,13 @@ export interface Cut {
   prices: Float64Array;
   worths: number[];
   demand: number;
+}
+
+/** The simplest proof: no bin holds more than the greatest sum of pieces up to its capacity. */
+export function volumeCut(model: Model): Cut {
+  const prices = Float64Array.from(model.weights);
+  const demand = prices.reduce((sum, weight, item) => sum + weight * model.demands[item]!, 0);
+  return { prices, worths: greatestSums(model), demand };
 }
 
 export interface BinCounts {
@@ -32,7 +40,7 @@ export function leastCounts(
   const visit = (depth: number, cost: number): void => {
     if (best && cost + leastMore(bins, cuts, needs, open, depth) >= best.cost) return;
     if (depth === open.length) {
-      const mains = Math.max(0, ...cuts.map((cut, c) => Math.ceil(needs[c]! / cut.worths[0]!)));
+      const mains = Math.max(0, ...cuts.map((cut, c) => (needs[c]! > 0 ? Math.ceil(needs[c]! / cut.worths[0]!) : 0)));
       const total = cost + mains * bins[0]!.cost;
       counts[0] = mains;
       if ((!best || total < best.cost) && !skip?.has(counts.join())) best = { cost: total, counts: [...counts] };

@@ -15,6 +15,13 @@ export function thriftyOrder({ bins }: Model): number[] {
   return bins.map((_, k) => k).sort((a, b) => rate(a) - rate(b) || bins[a]!.capacity - bins[b]!.capacity || a - b);
 }
 
+/** First-fit and best-fit decreasing. */
+export function greedyPlans(model: Model): FillCount[][] {
+  const limits = model.bins.map((bin) => bin.limit);
+  const order = thriftyOrder(model);
+  return (["first", "fullest"] as const).map((choose) => placeDecreasing(model, model.demands, limits, order, choose));
+}
+
 /** Order in which bins are opened when all but the main one are there to be used. */
 export function mainLast({ bins }: Model): number[] {
   const others = bins.map((_, k) => k).slice(1);

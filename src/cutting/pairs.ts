@@ -12,14 +12,16 @@ export interface Paired {
  * Takes out bins that need no search. With one kind of bin, a piece i and the largest piece j that fits beside it may
  * share a bin alone if they fill it exactly, or if no two other pieces fit beside i: whatever lies beside i in a best
  * plan can change places with j. Where nothing fits beside i, it stays alone. Each bin taken out may allow the next.
+ *
+ * @param small only pieces of at least this weight are paired off, which holds when one bin is smaller than that
  */
-export function takePairs({ weights, demands, bins }: Model): Paired {
+export function takePairs({ weights, demands, bins }: Model, small = 0): Paired {
   const left = Int32Array.from(demands);
   const pairs: FillCount[] = [];
   const capacity = bins[0]!.capacity;
   for (let found = true; found;) {
     found = false;
-    for (let i = 0; i < left.length; i++) {
+    for (let i = 0; i < left.length && weights[i]! >= small; i++) {
       while (left[i]! > 0) {
         left[i]!--;
         const room = capacity - weights[i]!;

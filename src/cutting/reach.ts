@@ -26,7 +26,8 @@ export interface Reached {
 
 /** Are pieces short enough for the bins that filling bins exactly may work? */
 export function suitsFilling(model: Model, counts: readonly number[]): boolean {
-  return piecesLeft(model.demands) >= FILL_PIECES * counts.reduce((sum, count) => sum + count, 0);
+  const pieces = piecesLeft(model.demands);
+  return pieces > FILL_TAIL && pieces >= FILL_PIECES * counts.reduce((sum, count) => sum + count, 0);
 }
 
 /** Fills bins exactly and dives for the rest; answers a plan within `counts` if that works out. */

@@ -1,11 +1,14 @@
+import { bisectRoom } from "./bisectRoom";
+import { volumeCut } from "./counts";
 import type { Cut } from "./counts";
-import { worthTable } from "./knapsackTable";
-import { binCounts, fillWeight } from "./model";
+import { leastRoom } from "./leastRoom";
+import { binCounts, fillWeight, restOf } from "./model";
 import type { FillCount, Model } from "./model";
-import { reach } from "./reach";
+import { takePairs } from "./pairs";
+import type { RoomSearch } from "./roomSearch";
+import { suitsSqueezing } from "./squeezeInto";
+import { squeezeRoom } from "./squeezeRoom";
 import type { Work } from "./work";
-
-const TRIES = 3;
 
 export interface RemnantSearch {
   plan: FillCount[];
@@ -14,8 +17,8 @@ export interface RemnantSearch {
 }
 
 /**
- * Looks for a plan with the same bins that leaves one bought bin as empty as it can be: one bin is replaced by a small
- * one, and the smallest that will do is sought by bisection. Whole prices prove from below how small it can be at all.
+ * Looks for a plan with the same bins that leaves one bought bin as empty as it can be. With one kind of bin, pieces too
+ * heavy to lie in the emptied bin are paired off first.
  */
 export function* longestRemnant(
   model: Model,
@@ -27,47 +30,35 @@ export function* longestRemnant(
   const counts = binCounts(model, found);
   const bin = largestBought(model, counts);
   if (bin === undefined) return { plan: [...found], proven: false };
+  const enough = Math.min(...found.filter(({ fill }) => fill.bin === bin).map(({ fill }) => fillWeight(model, fill)));
+  const { pairs, left } = model.bins.length === 1 ? takePairs(model, enough) : { pairs: [], left: model.demands };
   const others = counts.map((count, k) => (k === bin ? count - 1 : count));
-  const lightest = (plan: readonly FillCount[]): number =>
-    Math.min(...plan.filter(({ fill }) => fill.bin === bin).map(({ fill }) => fillWeight(model, fill)));
-  let plan = [...found];
-  let enough = lightest(plan);
-  let least = Math.max(...cuts.map((cut) => leastRoom(model, cut, others, bin, work)));
-  let proven = true;
-  let probe = least;
-  while (least < enough && !work.over()) {
-    const small = { capacity: probe, cost: 0, limit: 1 };
-    const extended: Model = { ...model, bins: [...model.bins, small] };
-    const answer = yield* reach(extended, [...others, 1], plan, TRIES, seed, work);
-    if (answer.plan) {
-      // The small bin, last in the extended model, is a part of one of the others.
-      plan = answer.plan.map(({ fill, count }) => ({
-        fill: fill.bin === model.bins.length ? { ...fill, bin } : fill,
-        count,
-      }));
-      enough = Math.min(probe, lightest(plan));
-    } else {
-      const bound = answer.cut ? leastRoom(model, answer.cut, others, bin, work) : 0;
-      if (!answer.impossible) proven = false;
-      least = Math.max(bound, probe + 1);
-    }
-    probe = answer.impossible ? least : Math.floor((least + enough) / 2);
-  }
-  return { plan, proven: proven && least >= enough };
+  for (const { count } of pairs) others[bin]! -= count;
+  // The heavy pieces alone need all the bins: none of them can hold less than the lightest does now.
+  if (others[bin]! < 0) return { plan: [...found], proven: true };
+
+  const rest = restOf(model, left);
+  const valid = pairs.length > 0 ? [volumeCut(rest.model)] : [volumeCut(rest.model), ...cuts];
+  const lightest = rest.model.weights.at(-1)!;
+  const search: RoomSearch = {
+    model: rest.model,
+    others,
+    bin,
+    known: found.flatMap(({ fill, count }) => {
+      const inward = rest.inward(fill);
+      return inward ? { fill: inward, count } : [];
+    }),
+    plan: undefined,
+    enough,
+    // An empty bin could be left out, and the plan would cost less than is possible.
+    least: Math.max(lightest, ...valid.map((cut) => leastRoom(rest.model, cut, others, enough, work))),
+  };
+  if (suitsSqueezing(rest.model)) yield* squeezeRoom(search, pairs.length === 0, seed, work);
+  const proven = yield* bisectRoom(search, seed, work);
+  return { plan: search.plan ? [...pairs, ...rest.outward(search.plan)] : [...found], proven };
 }
 
 function largestBought(model: Model, counts: readonly number[]): number | undefined {
   const bought = counts.map((_, k) => k).filter((k) => counts[k]! > 0 && model.bins[k]!.cost > 0);
   return bought.sort((a, b) => model.bins[b]!.capacity - model.bins[a]!.capacity || a - b)[0];
-}
-
-/** The smallest room that, beside the other bins, can be worth what the pieces still lack at these prices. */
-function leastRoom(model: Model, cut: Cut, others: readonly number[], bin: number, work: Work): number {
-  const { weights, demands } = model;
-  const need = others.reduce((sum, count, k) => sum - count * cut.worths[k]!, cut.demand);
-  if (need <= 0) return 1;
-  const capacity = model.bins[bin]!.capacity;
-  const { best } = worthTable({ weights, prices: cut.prices, bounds: demands }, capacity, work);
-  const room = best.findIndex((worth) => worth >= need);
-  return room < 0 ? capacity : room;
 }

@@ -1,7 +1,8 @@
 import { fewerPatterns } from "./fewerPatterns";
 import { canonical } from "./kinds";
-import { pack, volumeCut } from "./pack";
-import type { Packing, Standing } from "./pack";
+import { volumeCut } from "./counts";
+import { pack } from "./pack";
+import type { Packing, Standing } from "./packing";
 import type { CutPlan, CutProgress } from "./plan";
 import { longestRemnant } from "./remnants";
 import type { CutRequest } from "./request";
@@ -13,7 +14,7 @@ import { Work } from "./work";
 import type { WorkLimits } from "./work";
 
 /** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
-const POLISH_STEPS = 5e7;
+const POLISH_STEPS = 2e8;
 const POLISH_SHARE = 4;
 /** Steps for the fewest patterns. */
 const PATTERN_STEPS = 3e7;

@@ -1,5 +1,5 @@
 import type { Fill } from "./model";
-import type { Packing } from "./pack";
+import type { Packing } from "./packing";
 import type { Canonical } from "./kinds";
 import type { CutPattern, CutPlan, Cuts } from "./plan";
 import type { Translated } from "./toModel";

@@ -99,6 +99,18 @@ describe("planCuts", () => {
     expect(plan).toMatchObject({ sticks: 3, longestRemnant: 80, longestProven: true });
   });
 
+  it.each([11, 12, 13])("leaves the whole waste on one stick where all others can be full (seed %i)", (seed) => {
+    // By construction: 40 full sticks of 1,900 cut in five, and 700 more. So 41 sticks, and no remnant is longer than 1,200.
+    const random = seededRandom(seed);
+    const stick = (): number[] => {
+      const cuts = Array.from({ length: 4 }, () => 150 + Math.floor(random() * 250));
+      return [...cuts, 1900 - cuts.reduce((sum, cut) => sum + cut, 0)];
+    };
+    const pieces = once([...Array.from({ length: 40 }, stick).flat(), 300, 400]);
+    const plan = planCuts({ pieces, stocks: [{ length: 1900 }] });
+    expect(plan).toMatchObject({ sticks: 41, proven: true, longestRemnant: 1200, longestProven: true });
+  });
+
   it("counts remnants shorter than the minimum offcut as waste", () => {
     const request = { pieces: [{ length: 70, quantity: 1 }], stocks: [{ length: 100 }] };
     expect(planCuts({ ...request, minimumOffcut: 30 })).toMatchObject({ remnants: [30], waste: 0, wasteShare: 0 });
