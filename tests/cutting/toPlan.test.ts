@@ -1,7 +1,7 @@
 /** A packing turned back into lengths, added up by hand. Sticks of 100 and offcuts of 60; a cut of 2, 1 for the thread. */
 import type { Canonical } from "../../src/cutting/kinds";
 import type { FillCount } from "../../src/cutting/model";
-import type { Packing } from "../../src/cutting/pack";
+import type { Packing } from "../../src/cutting/packing";
 import { toPlan } from "../../src/cutting/toPlan";
 
 const request: Canonical = {
