@@ -61,7 +61,8 @@ test("JOB.SCHEDULE, JOB.CHECKS and JOB.SETUP take the rules as their last argume
 
 test("a rule that cannot be read is told in each, and the usual one counts", () => {
   const bad = rules(["Factory elbows above size, PVC", "big"]);
-  const message = 'rules row 2: "Factory elbows above size, PVC" must be none, all, no shoe or a trade size; got "big".';
+  const message =
+    'rules row 2: "Factory elbows above size, PVC" must be none, all, no shoe or a trade size; got "big".';
   expect(jobSchedule(RUNS, SHOES, bad).slice(0, -1)).toEqual(jobSchedule(RUNS, SHOES));
   expect(cells(jobSchedule(RUNS, SHOES, bad), "Run", "Kind", "Note").at(-1)).toEqual(["Rules", "not read", message]);
   expect(cells(jobChecks(RUNS, SHOES, omitted, bad), "Run", "Weight", "Finding")).toEqual([["Rules", "stop", message]]);
