@@ -29,6 +29,9 @@ export const RUN_COLUMNS: readonly Column[] = [
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
 export const STICK = 120;
 
+/** Most of one run that is taken for meant. */
+const MOST = 100_000;
+
 /** One run as the user wrote it, its cells read. */
 export interface Run {
   readonly rowNumber: number;
@@ -103,7 +106,8 @@ function readRun(row: TableRow): Run {
     raceway: readRaceway(row.get("Raceway"), "Raceway"),
     size: readTradeSize(row.get("Size"), "Size"),
     route: text(route),
-    quantity: quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, integer: true }),
+    quantity:
+      quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, max: MOST, integer: true }),
     ...(quantity === 0 ? { quantityWasZero: true } : {}),
     from: text(row.get("From")),
     to: text(row.get("To")),

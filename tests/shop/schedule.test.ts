@@ -118,8 +118,9 @@ describe("the schedule of a job", () => {
     [
       "half a run",
       ["bad", "EMT", "1/2", "up 20, east 40", 0.5],
-      "Quantity must be a whole number at least 1; got 0.5.",
+      "Quantity must be a whole number at least 1 and at most 100000; got 0.5.",
     ],
+    ["a quantity nobody means", ["bad", "EMT", "1/2", "up 20, east 40", 1e9], "at most 100000; got 1000000000."],
     ["a negative length", ["bad", "EMT", "1/2", "up -20, east 40", 1], "step 1"],
     ["a bend of 0°", ["bad", "EMT", "1/2", "up 20, bend 0 east, ahead 9", 1], "step 2"],
     ["a bend of 180°", ["bad", "EMT", "1/2", "up 20, bend 180 east, ahead 9", 1], "step 2"],

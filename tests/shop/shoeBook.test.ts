@@ -175,7 +175,7 @@ test("runs are read with every column, trimmed, each number within its limits", 
   ]);
   const problem = (...cells: unknown[]) => readRuns([few, ["A-1", "EMT", "1/2", ...cells]])[0];
   expect(problem("up 9", -1, null, null)).toMatchObject({
-    problem: "Quantity must be a whole number at least 1; got -1.",
+    problem: "Quantity must be a whole number at least 1 and at most 100000; got -1.",
   });
   expect(problem("up 9", 1, 11, null)).toMatchObject({
     problem: "Stick must be at least 12 in. and at most 480 in.; got 11 in.",
