@@ -1,13 +1,7 @@
 /** The part of the check that is about the bound; like verify.ts it shares no code with the solver. */
 import type { CutPlan } from "./plan";
 import type { CutRequest } from "./request";
-
-/** A kind of stick in the check: room for weights of piece + allowance + kerf. */
-interface Kind {
-  room: number;
-  cost: number;
-  limit: number;
-}
+import { checkPairs, type Kind } from "./verifyPairs";
 
 /**
  * The bound. If no stick of kind k can hold pieces priced more than `worth[k]` together, then any plan with `n[k]` sticks
@@ -55,53 +49,6 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
   return canBeCheaper(kinds, claims, plan.missingSticks * missing + plan.bound - settled - 1)
     ? [`the certificate does not prove the bound ${plan.bound}`]
     : [];
-}
-
-/**
- * Takes the certificate's pairs out of `demands`; answers what their sticks cost, or undefined when one is not justified.
- * With one kind of stick (all others no longer and no cheaper), a piece and the longest other that fits beside it can
- * share a stick alone in a best plan if they fill it, or if no two others fit beside it: exchange whatever lies there.
- */
-function checkPairs(
-  weights: readonly number[],
-  lengths: readonly number[],
-  demands: number[],
-  kinds: readonly Kind[],
-  pairs: CutPlan["certificate"]["pairs"],
-): number | undefined {
-  const main = kinds.find((kind) => kind.limit === Infinity);
-  if (pairs.length === 0) return 0;
-  if (!main || kinds.some((kind) => kind.room > main.room || kind.cost < main.cost)) return undefined;
-  // Where all weights are multiples of one number, so is whatever a stick holds.
-  const step = weights.reduce(commonDivisor, 0);
-  const usable = step > 0 ? main.room - (main.room % step) : main.room;
-  let cost = 0;
-  for (const {
-    lengths: [one, other],
-    count,
-  } of pairs) {
-    const a = lengths.indexOf(one);
-    const b = other === 0 ? -1 : lengths.indexOf(other);
-    if (a < 0 || (other !== 0 && b < 0) || !Number.isInteger(count) || count < 1) return undefined;
-    for (let n = 0; n < count; n++) {
-      if (demands[a]! < 1) return undefined;
-      demands[a]!--;
-      const room = usable - weights[a]!;
-      const longest = weights.findIndex((weight, k) => demands[k]! > 0 && weight <= room);
-      const shortest = demands
-        .flatMap((demand, k) => new Array<number>(Math.min(demand, 2)).fill(weights[k]!))
-        .slice(-2);
-      const justified = b < 0 || weights[b] === room || shortest.length < 2 || shortest[0]! + shortest[1]! > room;
-      if (longest !== b || !justified) return undefined;
-      if (b >= 0) demands[b]!--;
-      cost += main.cost;
-    }
-  }
-  return cost;
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 interface Claim {

@@ -24,7 +24,17 @@ const TESTS = {
   cutting: ["tests/cutting/!(laws|planCuts).test.ts"],
 };
 /** Of the cutting room only what is exact: the search is heuristic, and `npm run bench:cuts` judges it. */
-const CUTTING_FILES = ["verify", "verifyBound", "toModel", "toPlan", "grid", "kinds", "request", "counts"];
+const CUTTING_FILES = [
+  "verify",
+  "verifyBound",
+  "verifyPairs",
+  "toModel",
+  "toPlan",
+  "grid",
+  "kinds",
+  "request",
+  "counts",
+];
 const room = process.env.MUTATION_ROOM ?? "bends";
 if (!(room in TESTS)) throw new Error(`MUTATION_ROOM must be ${Object.keys(TESTS).join(", ")}; got ${room}.`);
 
