@@ -25,7 +25,7 @@ const runs: DemoSheet = {
     { width: 70 },
     { width: 115 },
     { width: 115 },
-    { width: 140, choices: [...raceways, "PVC 40", "PVC 80"] },
+    { width: 165, choices: [...raceways, "PVC 40", "PVC 80"] },
     { width: 60, format: "@", align: "center", choices: [...sizes, "1-1/4", "1-1/2", "2"] },
     { width: 330, format: "@" },
     { width: 100, align: "right" },
