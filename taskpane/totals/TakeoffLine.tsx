@@ -93,8 +93,11 @@ function Behind({ line, by }: { line: OrderLine; by: string }) {
 const amount = (row: OrderLine): string =>
   `${show(Number(row.Each), 1)} × ${row.Times} = ${show(Number(row.Amount), 1)}`;
 
+/** Money to the cent. */
+export const cents = (amount: number): string => showMoney(Number(amount.toFixed(2)));
+
 const price = ({ Extension, ...line }: OrderLine) => {
-  if (typeof Extension === "number") return showMoney(Extension);
+  if (typeof Extension === "number") return cents(Extension);
   return line["Unit price"] === "no price" ? <span className="rl-hint">{t.noPrice}</span> : "";
 };
 

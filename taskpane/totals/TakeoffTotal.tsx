@@ -1,7 +1,6 @@
-import { showMoney } from "../../src/units/money";
 import { show } from "../../src/units/show";
 import { strings } from "../strings";
-import type { OrderLine } from "./TakeoffLine";
+import { cents, type OrderLine } from "./TakeoffLine";
 
 const t = strings.totals.takeoff;
 
@@ -12,7 +11,7 @@ export const isTotal = (line: OrderLine): boolean =>
 /** What the whole order comes to; what is not in the sum stands behind a line that opens. */
 export function TakeoffTotal({ line }: { line: OrderLine }) {
   const sums = [
-    ...(typeof line.Extension === "number" ? [showMoney(line.Extension)] : []),
+    ...(typeof line.Extension === "number" ? [cents(line.Extension)] : []),
     ...(typeof line.Hours === "number" ? [t.hours(show(line.Hours, 1))] : []),
   ];
   const left = String(line.Note);
