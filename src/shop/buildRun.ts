@@ -3,12 +3,10 @@ import { pathProblems, pullPath } from "../route/problems";
 import { readRoute } from "../route/readRoute";
 import { resolveRoute } from "../route/resolveRoute";
 import type { Pull } from "../route/types";
-import { outsideDiameter } from "../raceway/dimensions";
-import { minimumRadius } from "../raceway/minimumRadius";
 import { InputError, isUserError, NotListedError } from "../units/errors";
 import { buildPull } from "./buildPull";
 import type { BuiltRun } from "./builtRun";
-import { elbowAngles, elbowShoe, isElbow, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
+import { elbowAngles, elbowShoe, isElbow, straightOnly, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { Run } from "./runsTable";
 import type { Shoe } from "./shoe";
 import type { ShoeBook } from "./shoeBook";
@@ -76,13 +74,4 @@ const pullsOf = ({ route }: Run, { radius, outsideDiameter }: Shoe): Pull[] =>
 function hasOnlyElbows(run: Run, angles: readonly number[]): boolean {
   const bends = pullsOf(run, elbowShoe(run)).flatMap((pull) => pathParts(pullPath(pull)).bends);
   return bends.length > 0 && bends.every(({ angle }) => isElbow(angle, angles));
-}
-
-function straightOnly(run: Run): Shoe {
-  const radius = minimumRadius(run.size, "other");
-  const outside = outsideDiameter(run.raceway, run.size);
-  return {
-    ...{ raceway: run.raceway, size: run.size, radius, outsideDiameter: outside, deduct: radius + outside / 2 },
-    ...{ springback: 0, dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source: "no shoe: straight conduit" },
-  };
 }

@@ -48,15 +48,22 @@ function isBought(above: ElbowsAbove, size: TradeSize, hasShoe: () => boolean): 
 export const isElbow = (angle: number, angles: readonly number[]): boolean =>
   angles.some((listed) => isAngle(angle, listed));
 
+type OfSize = Pick<Run, "raceway" | "size">;
+
 /**
  * What a run is laid out with when every bend of it is a factory elbow: the code's radius for one-shot bends, as steel
  * elbows have it (common practice), and nothing to hold.
  */
-export function elbowShoe({ raceway, size }: Pick<Run, "raceway" | "size">): Shoe {
-  const radius = minimumRadius(size, "one-shot");
+export const elbowShoe = (run: OfSize): Shoe => noShoe(run, "one-shot", "no shoe: every bend is a factory elbow");
+
+/** What straight conduit is laid out with. */
+export const straightOnly = (run: OfSize): Shoe => noShoe(run, "other", "no shoe: straight conduit");
+
+function noShoe({ raceway, size }: OfSize, bends: "one-shot" | "other", source: string): Shoe {
+  const radius = minimumRadius(size, bends);
   const outside = outsideDiameter(raceway, size);
   return {
     ...{ raceway, size, radius, outsideDiameter: outside, deduct: radius + outside / 2, springback: 0 },
-    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source: "no shoe: every bend is a factory elbow" },
+    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source },
   };
 }

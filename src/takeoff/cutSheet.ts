@@ -42,17 +42,27 @@ function proofRow(plan: CutPlan, view: CutView): CutRow {
     "Left over": plan.longestRemnant > 0 ? `longest ${showSteps(plan.longestRemnant, view.grid)}` : "",
     For: "",
     Note: [
-      `waste ${feet(plan.waste)}, ${show(100 * plan.wasteShare, 1)} %`,
+      wasteWords(stepsToInches(plan.waste, view.grid) / 12, plan.wasteShare),
       ...(kept > 0 ? [`${feet(kept)} kept${plan.longestProven ? ", longest rest proven" : ""}`] : []),
-      ...(plan.onHand > 0 ? [`${plan.onHand} of the sticks on hand, ${plan.sticks} to buy`] : []),
+      ...onHandWords(plan.onHand, plan.sticks),
     ].join("; "),
   };
 }
 
+/** @param share of all sticks taken, 0 to 1 */
+export const wasteWords = (feet: number, share: number): string =>
+  `waste ${show(feet, 2)} ft, ${show(100 * share, 1)} %`;
+
+/** Told only where something is taken from what is on hand. */
+export const onHandWords = (onHand: number, bought: number): string[] =>
+  onHand > 0 ? [`${onHand} of the sticks on hand, ${bought} to buy`] : [];
+
+export const boughtWords = (sticks: number): string => `${sticks} ${sticks === 1 ? "stick" : "sticks"} to buy`;
+
 /** What the plan costs, the least that is proven, and how far apart they are. */
 export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boolean): string {
   const money = (value: number): string => showMoney(value / PRICE_STEPS);
-  const bought = `${sticks} ${sticks === 1 ? "stick" : "sticks"} to buy`;
+  const bought = boughtWords(sticks);
   const [is, least] = priced ? [`${bought} for ${money(cost)}`, money(bound)] : [bought, String(bound)];
   const gap = priced ? money(cost - bound) : String(cost - bound);
   return `${is}; at least ${least} needed: ${proven ? "proven least" : `within ${gap} of it`}`;

@@ -1,8 +1,7 @@
 import { stepsToInches, type CutGrid } from "../cutting/grid";
 import type { CutPlan } from "../cutting/plan";
 import { showMoney } from "../units/money";
-import { show } from "../units/show";
-import type { CutRow } from "./cutSheet";
+import { boughtWords, onHandWords, wasteWords, type CutRow } from "./cutSheet";
 import { PRICE_STEPS } from "./cutStock";
 
 /** The plan of one lot, with what it takes to add it to others. */
@@ -30,14 +29,14 @@ export function cutTotal(lots: readonly PlannedLot[], unplanned: readonly string
   return {
     Sticks: bought + onHand,
     Stick: "",
-    Cut: `${bought} ${bought === 1 ? "stick" : "sticks"} to buy${costWords(lots)}; ${
+    Cut: `${boughtWords(bought)}${costWords(lots)}; ${
       notProven.length === 0 ? "proven least" : `not proven least: ${notProven.join(", ")}`
     }`,
     "Left over": "",
     For: "",
     Note: [
-      `waste ${show(waste, 2)} ft, ${show(length > 0 ? (100 * waste) / length : 0, 1)} %`,
-      ...(onHand > 0 ? [`${onHand} of the sticks on hand, ${bought} to buy`] : []),
+      wasteWords(waste, length > 0 ? waste / length : 0),
+      ...onHandWords(onHand, bought),
       ...(unplanned.length > 0 ? [`without ${unplanned.join(", ")}, not planned`] : []),
     ].join("; "),
   };

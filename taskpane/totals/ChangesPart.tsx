@@ -78,7 +78,7 @@ export function ChangesPart() {
 function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells }) {
   const { tables } = useLedger();
   const found = useMemo(
-    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, { ...orderTables(tables) }))),
+    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, orderTables(tables)))),
     [before, tables],
   );
   if (!found.value) return <Notice intent="error">{found.problem}</Notice>;

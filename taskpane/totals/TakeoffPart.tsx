@@ -22,7 +22,7 @@ export function TakeoffPart() {
   const [by, setBy] = useKept<By>("totals.by", "");
   const [open, setOpen] = useState("");
   const found = useMemo(
-    () => attempt(() => recordsOf(takeoff(tables.Runs?.cells, { ...orderTables(tables, by) }))),
+    () => attempt(() => recordsOf(takeoff(tables.Runs?.cells, orderTables(tables, by)))),
     [tables, by],
   );
   const lines = found.value ?? [];
