@@ -1,6 +1,6 @@
 import { NotListedError } from "../units/errors";
 import table from "./data/expansion.json";
-import type { Raceway } from "./raceway";
+import { isPvc, type Raceway } from "./raceway";
 import { racewayRule, type Edition, type LimitRule } from "./rules";
 
 /**
@@ -10,7 +10,7 @@ import { racewayRule, type Edition, type LimitRule } from "./rules";
  * @example expansionRate("PVC 40") //=> 0.0000338
  */
 export function expansionRate(raceway: Raceway): number {
-  if (raceway === "PVC 40" || raceway === "PVC 80") return table.pvc;
+  if (isPvc(raceway)) return table.pvc;
   throw new NotListedError(`No expansion is listed for ${raceway}; the code's table is for PVC conduit.`);
 }
 

@@ -50,3 +50,6 @@ export function readRaceway(value: unknown, argument = "raceway"): Raceway {
   const hint = word === "pvc" ? " Write the schedule too." : "";
   throw new InputError(`${argument} must be ${inWords(RACEWAYS)}; got ${quoteValue(value)}.${hint}`);
 }
+
+/** True for plastic conduit, whatever its wall. */
+export const isPvc = (raceway: Raceway): raceway is "PVC 40" | "PVC 80" => raceway === "PVC 40" || raceway === "PVC 80";

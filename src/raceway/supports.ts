@@ -2,7 +2,7 @@ import { InputError, quoteValue } from "../units/errors";
 import spacing from "./data/supports.json";
 import { checkSize } from "./dimensions";
 import { racewayRule, type Edition, type LimitRule, type Rule } from "./rules";
-import type { Raceway } from "./raceway";
+import { isPvc, type Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
 
 /** "any": a run as it comes; "straight": a straight run with threaded couplings throughout (IMC and RMC). */
@@ -29,7 +29,7 @@ export function supportRule(
   run: SupportedRun = "any",
 ): SupportRule {
   checkSize(raceway, size);
-  const plastic = raceway === "PVC 40" || raceway === "PVC 80";
+  const plastic = isPvc(raceway);
   if (run === "straight") {
     if (plastic || raceway === "EMT") {
       throw new InputError(

@@ -1,3 +1,4 @@
+import { isPvc } from "../raceway/raceway";
 import { outsideDiameter } from "../raceway/dimensions";
 import { minimumRadius } from "../raceway/minimumRadius";
 import { TRADE_SIZES, type TradeSize } from "../raceway/tradeSize";
@@ -35,7 +36,7 @@ export function elbowAngles(
   rule: ElbowRule,
   hasShoe: () => boolean,
 ): readonly number[] {
-  const above = raceway === "PVC 40" || raceway === "PVC 80" ? rule.pvc : rule.metal;
+  const above = isPvc(raceway) ? rule.pvc : rule.metal;
   return isBought(above, size, hasShoe) ? rule.angles : [];
 }
 

@@ -1,3 +1,4 @@
+import { isPvc } from "../raceway/raceway";
 import { expansion, takesExpansionFitting } from "../raceway/expansion";
 import type { BuiltRun } from "../shop/buildRun";
 import { someOf, type Amount } from "./amount";
@@ -9,7 +10,7 @@ import type { RuleBook } from "./rules";
  * the code, as many as its change needs of a fitting's travel. None for metal.
  */
 export function expansionAmounts({ run, pulls }: BuiltRun, rules: RuleBook): Amount[] {
-  if (run.raceway !== "PVC 40" && run.raceway !== "PVC 80") return [];
+  if (!isPvc(run.raceway)) return [];
   const temperature = rules.number("Expansion temperature change");
   const travel = rules.number("Expansion fitting travel");
   const changes = pulls.flatMap((pull) =>
