@@ -1,5 +1,5 @@
-import { cutList } from "../src/takeoff/cutList";
-import { jobCuts } from "../src/takeoff/jobCuts";
+import { cutList } from "../src/takeoff/cuts/cutList";
+import { jobCuts } from "../src/takeoff/cuts/jobCuts";
 import { answer } from "./answer";
 
 /**

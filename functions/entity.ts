@@ -1,4 +1,4 @@
-import type { ScheduleRow } from "../src/shop/schedule";
+import type { ScheduleRow } from "../src/shop/schedule/schedule";
 
 /** The sets a card needs: entities as values of cells, and as results of functions. */
 const NEEDED = [

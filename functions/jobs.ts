@@ -1,12 +1,12 @@
-import { readBench } from "../src/shop/bench";
+import { readBench } from "../src/shop/bench/bench";
 import { readEdition } from "../src/raceway/rules";
-import { checkJob } from "../src/shop/checks";
-import { findingsTable } from "../src/shop/findings";
-import { readRuns } from "../src/shop/runsTable";
-import { scheduleRuns, scheduleTable } from "../src/shop/schedule";
-import { setupTable } from "../src/shop/setupTable";
-import { readShoes } from "../src/shop/shoeBook";
-import { readElbowRule } from "../src/takeoff/elbowRule";
+import { checkJob } from "../src/shop/checks/checks";
+import { findingsTable } from "../src/shop/checks/findings";
+import { readRuns } from "../src/shop/run/runsTable";
+import { scheduleRuns, scheduleTable } from "../src/shop/schedule/schedule";
+import { setupTable } from "../src/shop/bench/setupTable";
+import { readShoes } from "../src/shop/shoe/shoeBook";
+import { readElbowRule } from "../src/takeoff/amounts/elbowRule";
 import { answer } from "./answer";
 
 /**

@@ -1,12 +1,12 @@
 import { readEdition } from "../src/raceway/rules";
-import { checkBuiltRun, notBuilt } from "../src/shop/checks";
-import { findingsText } from "../src/shop/findings";
-import { buildRunWith } from "../src/shop/buildRun";
-import { buildOneRun, oneRun } from "../src/shop/oneRun";
-import { readShoes } from "../src/shop/shoeBook";
-import { runBends, runDegrees, runLength, runPoints } from "../src/shop/runTotals";
-import { scheduleRun, scheduleTable } from "../src/shop/schedule";
-import { readElbowRule } from "../src/takeoff/elbowRule";
+import { checkBuiltRun, notBuilt } from "../src/shop/checks/checks";
+import { findingsText } from "../src/shop/checks/findings";
+import { buildRunWith } from "../src/shop/run/buildRun";
+import { buildOneRun, oneRun } from "../src/shop/run/oneRun";
+import { readShoes } from "../src/shop/shoe/shoeBook";
+import { runBends, runDegrees, runLength, runPoints } from "../src/shop/run/runTotals";
+import { scheduleRun, scheduleTable } from "../src/shop/schedule/schedule";
+import { readElbowRule } from "../src/takeoff/amounts/elbowRule";
 import { isUserError } from "../src/units/errors";
 import { answer } from "./answer";
 

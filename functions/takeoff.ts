@@ -1,8 +1,8 @@
-import { bendCounts } from "../src/takeoff/bendCounts";
-import { changes } from "../src/takeoff/changes";
-import { readRules, rulesTable } from "../src/takeoff/rules";
-import { takeoff } from "../src/takeoff/takeoff";
-import { trace } from "../src/takeoff/trace";
+import { bendCounts } from "../src/takeoff/reports/bendCounts";
+import { changes } from "../src/takeoff/reports/changes";
+import { readRules, rulesTable } from "../src/rules/rules";
+import { takeoff } from "../src/takeoff/lines/takeoff";
+import { trace } from "../src/takeoff/reports/trace";
 import { answer } from "./answer";
 
 /**

@@ -8,7 +8,7 @@ import {
   RulerRegular,
 } from "@fluentui/react-icons";
 import { lazy, Suspense, useState, type ReactElement } from "react";
-import { DRAWING_CSS } from "../src/drawing/drawingCss";
+import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
 import { BendView } from "./bend/BendView";
 import { Fence } from "./components/Fence";
 import { tabId, Tabs } from "./components/Tabs";

@@ -1,6 +1,6 @@
-import { drawBend } from "../../src/drawing/drawBend";
-import type { BuiltRun } from "../../src/shop/buildRun";
-import type { ScheduleRow } from "../../src/shop/schedule";
+import { drawBend } from "../../src/drawing/bend/drawBend";
+import type { BuiltRun } from "../../src/shop/run/buildRun";
+import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";

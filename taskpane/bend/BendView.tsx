@@ -1,8 +1,8 @@
 import { Spinner } from "@fluentui/react-components";
 import { useMemo } from "react";
-import { readShoes } from "../../src/shop/shoeBook";
-import { buildOneRun } from "../../src/shop/oneRun";
-import { scheduleRun } from "../../src/shop/schedule";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
+import { buildOneRun } from "../../src/shop/run/oneRun";
+import { scheduleRun } from "../../src/shop/schedule/schedule";
 import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { attempt } from "../components/attempt";

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
-import { drawBend } from "../../src/drawing/drawBend";
-import { toSvg } from "../../src/drawing/toSvg";
-import { TYPICAL_BENDS } from "../../src/drawing/typicalBends";
+import { drawBend } from "../../src/drawing/bend/drawBend";
+import { toSvg } from "../../src/drawing/paper/toSvg";
+import { TYPICAL_BENDS } from "../../src/drawing/bend/typicalBends";
 import { strings } from "../strings";
 import { BEND_KINDS, type BendKind } from "./kinds";
 

@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { SHOE_COLUMNS } from "../../src/shop/shoeBook";
-import type { ScheduleRow } from "../../src/shop/schedule";
-import type { Shoe } from "../../src/shop/shoe";
+import { SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";
+import type { ScheduleRow } from "../../src/shop/schedule/schedule";
+import type { Shoe } from "../../src/shop/shoe/shoe";
 import { Notice } from "../components/Notice";
 import { useTask } from "../components/useTask";
 import type { Before, Place, TableCells } from "../excel";

@@ -1,4 +1,4 @@
-import type { BendShape } from "../../src/drawing/bendShapes";
+import type { BendShape } from "../../src/drawing/bend/bendShapes";
 import { strings } from "../strings";
 
 /** A dimension the person gives for a bend. */

@@ -1,5 +1,5 @@
-import type { Scene } from "../../src/drawing/scene";
-import { toSvg } from "../../src/drawing/toSvg";
+import type { Scene } from "../../src/drawing/paper/scene";
+import { toSvg } from "../../src/drawing/paper/toSvg";
 import { strings } from "../strings";
 
 /** A drawing of src/drawing, with the words for those who cannot see it one keystroke away. */

@@ -1,6 +1,6 @@
-import { drawStick } from "../../src/drawing/drawStick";
-import { stickOf } from "../../src/drawing/stick";
-import { isElbowRow, type ScheduleRow } from "../../src/shop/schedule";
+import { drawStick } from "../../src/drawing/bench/drawStick";
+import { stickOf } from "../../src/drawing/bench/stick";
+import { isElbowRow, type ScheduleRow } from "../../src/shop/schedule/schedule";
 import { showDegrees } from "../../src/units/show";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";

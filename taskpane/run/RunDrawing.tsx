@@ -1,10 +1,10 @@
 import { useRef, useState, type PointerEvent } from "react";
-import { drawRun, type RunPull } from "../../src/drawing/drawRun";
-import type { RunView } from "../../src/drawing/projection";
+import { drawRun, type RunPull } from "../../src/drawing/run/drawRun";
+import type { RunView } from "../../src/drawing/run/projection";
 import { readEdition } from "../../src/raceway/edition";
 import { supportPlaces, supportRule } from "../../src/raceway/supports";
 import { pullPath } from "../../src/route/problems";
-import type { BuiltRun } from "../../src/shop/buildRun";
+import type { BuiltRun } from "../../src/shop/run/buildRun";
 import { Choice } from "../components/Choice";
 import { Drawing } from "../components/Drawing";
 import { Section } from "../components/Section";

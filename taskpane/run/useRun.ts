@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from "react";
-import { RUN_COLUMNS } from "../../src/shop/runsTable";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

@@ -1,11 +1,11 @@
-import { buildRunWith, type BuiltRun } from "../../src/shop/buildRun";
-import { checkBuiltRun } from "../../src/shop/checks";
-import type { Finding } from "../../src/shop/findings";
+import { buildRunWith, type BuiltRun } from "../../src/shop/run/buildRun";
+import { checkBuiltRun } from "../../src/shop/checks/checks";
+import type { Finding } from "../../src/shop/checks/findings";
 import { readEdition } from "../../src/raceway/edition";
-import { RUN_COLUMNS, readRuns } from "../../src/shop/runsTable";
-import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule";
-import { readShoes } from "../../src/shop/shoeBook";
-import { readElbowRule } from "../../src/takeoff/elbowRule";
+import { RUN_COLUMNS, readRuns } from "../../src/shop/run/runsTable";
+import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule/schedule";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
+import { readElbowRule } from "../../src/takeoff/amounts/elbowRule";
 import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";

@@ -1,4 +1,4 @@
-import type { Scene } from "../../src/drawing/scene";
+import type { Scene } from "../../src/drawing/paper/scene";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";
 import { bentScene, straightScene } from "./measureScenes";

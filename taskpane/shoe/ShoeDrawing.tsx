@@ -1,5 +1,5 @@
-import { drawShoe } from "../../src/drawing/drawShoe";
-import type { Shoe } from "../../src/shop/shoe";
+import { drawShoe } from "../../src/drawing/bench/drawShoe";
+import type { Shoe } from "../../src/shop/shoe/shoe";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";
 import { useUnits } from "../hooks/useUnits";

@@ -1,7 +1,7 @@
 import { Spinner } from "@fluentui/react-components";
 import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
-import { readShoes } from "../../src/shop/shoeBook";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Entry } from "../components/Entry";

@@ -1,8 +1,8 @@
-import { drawConduit } from "../../src/drawing/conduit";
-import { dimension } from "../../src/drawing/dimension";
-import { fitTo, type Flat } from "../../src/drawing/fit";
-import type { Scene } from "../../src/drawing/scene";
-import { EDGE, Sketch } from "../../src/drawing/sketch";
+import { drawConduit } from "../../src/drawing/bend/conduit";
+import { dimension } from "../../src/drawing/paper/dimension";
+import { fitTo, type Flat } from "../../src/drawing/paper/fit";
+import type { Scene } from "../../src/drawing/paper/scene";
+import { EDGE, Sketch } from "../../src/drawing/paper/sketch";
 import { samplePath } from "../../src/geometry/span";
 import { strings } from "../strings";
 

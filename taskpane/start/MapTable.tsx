@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { RUN_COLUMNS } from "../../src/shop/runsTable";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";

@@ -1,8 +1,8 @@
 import { Button, Checkbox } from "@fluentui/react-components";
 import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular } from "@fluentui/react-icons";
 import { useEffect, useRef, useState } from "react";
-import type { Ticket } from "../../src/shop/ticket";
-import { ticketTitle } from "../../src/shop/ticketTitle";
+import type { Ticket } from "../../src/shop/ticket/ticket";
+import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";

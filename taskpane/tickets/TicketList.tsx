@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Ticket } from "../../src/shop/ticket";
+import type { Ticket } from "../../src/shop/ticket/ticket";
 import { useWidth } from "../components/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { ticketHtml } from "./ticketHtml";

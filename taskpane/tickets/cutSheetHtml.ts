@@ -1,4 +1,4 @@
-import { sawLines } from "../../src/takeoff/sawLines";
+import { sawLines } from "../../src/takeoff/cuts/sawLines";
 import { formatLength, type LengthStyle } from "../../src/units/formatLength";
 import type { CutResult, LotPlan } from "../totals/cutWork";
 import { list, text } from "./ticketHtml";

@@ -1,4 +1,4 @@
-import { DRAWING_CSS } from "../../src/drawing/drawingCss";
+import { DRAWING_CSS } from "../../src/drawing/paper/drawingCss";
 
 /**
  * How a ticket looks, on paper and in the pane: black on white whatever theme is around it. Sizes follow the font size

@@ -1,11 +1,11 @@
-import { escapeText } from "../../src/drawing/toSvg";
-import type { Ticket } from "../../src/shop/ticket";
-import { ticketTitle } from "../../src/shop/ticketTitle";
+import { escapeText } from "../../src/drawing/paper/toSvg";
+import type { Ticket } from "../../src/shop/ticket/ticket";
+import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
 import type { CutResult } from "../totals/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
-import type { TicketLook } from "../../src/drawing/ticketScenes";
+import type { TicketLook } from "../../src/drawing/ticket/ticketScenes";
 import { ticketHtml } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
 

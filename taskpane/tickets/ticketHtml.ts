@@ -1,10 +1,10 @@
-import { Sketch } from "../../src/drawing/sketch";
-import { lineUpSymbol } from "../../src/drawing/symbols";
-import { escapeText, toSvg } from "../../src/drawing/toSvg";
-import type { Ticket, TicketBend } from "../../src/shop/ticket";
-import { TICKET_CAUTIONS } from "../../src/shop/ticketCautions";
-import { writerFor, type TicketWriter } from "../../src/shop/ticketWords";
-import { shapeScene, stickScene, type TicketLook } from "../../src/drawing/ticketScenes";
+import { Sketch } from "../../src/drawing/paper/sketch";
+import { lineUpSymbol } from "../../src/drawing/paper/symbols";
+import { escapeText, toSvg } from "../../src/drawing/paper/toSvg";
+import type { Ticket, TicketBend } from "../../src/shop/ticket/ticket";
+import { TICKET_CAUTIONS } from "../../src/shop/ticket/ticketCautions";
+import { writerFor, type TicketWriter } from "../../src/shop/ticket/ticketWords";
+import { shapeScene, stickScene, type TicketLook } from "../../src/drawing/ticket/ticketScenes";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;

@@ -1,7 +1,7 @@
-import { LETTERS, TICKET_COLUMNS, type LettersLook, type TicketLine } from "../../src/drawing/ticketLines";
-import { ticketSheet as layOut } from "../../src/drawing/ticketSheet";
-import type { Ticket } from "../../src/shop/ticket";
-import { ticketTitle } from "../../src/shop/ticketTitle";
+import { LETTERS, TICKET_COLUMNS, type LettersLook, type TicketLine } from "../../src/drawing/ticket/ticketLines";
+import { ticketSheet as layOut } from "../../src/drawing/ticket/ticketSheet";
+import type { Ticket } from "../../src/shop/ticket/ticket";
+import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
 import type { PrintSheet } from "../excel";
 import { ticketStrings } from "./ticketStrings";

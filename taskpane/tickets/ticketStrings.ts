@@ -1,4 +1,4 @@
-import { TICKET_LABELS, TICKET_SHEET_LABELS } from "../../src/shop/ticketLabels";
+import { TICKET_LABELS, TICKET_SHEET_LABELS } from "../../src/shop/ticket/ticketLabels";
 
 /** The words of the tickets' view and of what it prints, ready for translation. */
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;

@@ -1,9 +1,9 @@
 import { useMemo } from "react";
-import { jobTickets, type JobTickets } from "../../src/shop/jobTickets";
-import { readBench } from "../../src/shop/bench";
-import { readRuns } from "../../src/shop/runsTable";
-import { readShoes } from "../../src/shop/shoeBook";
-import { readElbowRule } from "../../src/takeoff/elbowRule";
+import { jobTickets, type JobTickets } from "../../src/shop/ticket/jobTickets";
+import { readBench } from "../../src/shop/bench/bench";
+import { readRuns } from "../../src/shop/run/runsTable";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
+import { readElbowRule } from "../../src/takeoff/amounts/elbowRule";
 import { attempt } from "../components/attempt";
 import { useLedger } from "../hooks/useLedger";
 

@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react";
-import { drawCounts } from "../../src/drawing/drawCounts";
-import { bendCounts } from "../../src/takeoff/bendCounts";
+import { drawCounts } from "../../src/drawing/job/drawCounts";
+import { bendCounts } from "../../src/takeoff/reports/bendCounts";
 import { show } from "../../src/units/show";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
-import { changes } from "../../src/takeoff/changes";
+import { changes } from "../../src/takeoff/reports/changes";
 import { show } from "../../src/units/show";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";

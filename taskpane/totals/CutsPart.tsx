@@ -1,6 +1,6 @@
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
-import { drawCuts } from "../../src/drawing/drawCuts";
+import { drawCuts } from "../../src/drawing/job/drawCuts";
 import { Drawing } from "../components/Drawing";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";

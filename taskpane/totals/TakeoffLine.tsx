@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { ChevronDownRegular, ChevronRightRegular } from "@fluentui/react-icons";
-import { trace } from "../../src/takeoff/trace";
+import { trace } from "../../src/takeoff/reports/trace";
 import { showMoney } from "../../src/units/money";
 import { show } from "../../src/units/show";
 import { attempt } from "../components/attempt";

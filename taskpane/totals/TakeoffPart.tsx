@@ -1,5 +1,5 @@
 import { Fragment, useMemo, useState } from "react";
-import { takeoff } from "../../src/takeoff/takeoff";
+import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";

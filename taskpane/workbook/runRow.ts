@@ -1,4 +1,4 @@
-import { RUN_COLUMNS } from "../../src/shop/runsTable";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { cellName } from "./address";
 import { columnPlaces } from "./columns";
 import type { Cell } from "./items";

@@ -1,4 +1,4 @@
-import { readRuns, type RunRow } from "../../src/shop/runsTable";
+import { readRuns, type RunRow } from "../../src/shop/run/runsTable";
 import { attempt, type Attempt } from "../components/attempt";
 import type { Cell } from "./items";
 

@@ -1,8 +1,8 @@
 /** Tickets of the demo job on paper: printed to PDF by the browser, as the pane's Print does it. */
 import type { Browser, Page } from "playwright-core";
-import { jobTickets } from "../../src/shop/jobTickets";
-import { readRuns } from "../../src/shop/runsTable";
-import { readShoes } from "../../src/shop/shoeBook";
+import { jobTickets } from "../../src/shop/ticket/jobTickets";
+import { readRuns } from "../../src/shop/run/runsTable";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { formatLength } from "../../src/units/formatLength";
 import { printDocument } from "../../taskpane/tickets/printDocument";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";

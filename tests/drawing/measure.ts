@@ -1,6 +1,6 @@
 /** Reads a drawing back from its SVG text, so that what is measured is what is shown. */
-import type { Scene } from "../../src/drawing/scene";
-import { toSvg } from "../../src/drawing/toSvg";
+import type { Scene } from "../../src/drawing/paper/scene";
+import { toSvg } from "../../src/drawing/paper/toSvg";
 
 export type XY = [x: number, y: number];
 

@@ -1,6 +1,6 @@
 import { screen } from "@testing-library/react";
-import { readBench, USUAL_BENCH } from "../../src/shop/bench";
-import { readRules, rulesTable } from "../../src/takeoff/rules";
+import { readBench, USUAL_BENCH } from "../../src/shop/bench/bench";
+import { readRules, rulesTable } from "../../src/rules/rules";
 import { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 

@@ -2,12 +2,12 @@
 import fc from "fast-check";
 import type { RouteStep } from "../../src/route/types";
 import { writeRoute } from "../../src/route/writeRoute";
-import { USUAL_BENCH, type Bench } from "../../src/shop/bench";
-import { buildRun, type BuiltRun } from "../../src/shop/buildRun";
-import { isPiece, pullParts } from "../../src/shop/builtRun";
-import type { Shoe } from "../../src/shop/shoe";
-import { ticketsOf } from "../../src/shop/ticket";
-import { ticketText, type TicketTextOptions } from "../../src/shop/ticketText";
+import { USUAL_BENCH, type Bench } from "../../src/shop/bench/bench";
+import { buildRun, type BuiltRun } from "../../src/shop/run/buildRun";
+import { isPiece, pullParts } from "../../src/shop/run/builtRun";
+import type { Shoe } from "../../src/shop/shoe/shoe";
+import { ticketsOf } from "../../src/shop/ticket/ticket";
+import { ticketText, type TicketTextOptions } from "../../src/shop/ticket/ticketText";
 import { isUserError } from "../../src/units/errors";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 import { randomRoute } from "../support/randomRoutes";

@@ -1,5 +1,5 @@
-import { STICK, type Run } from "../../src/shop/runsTable";
-import type { Shoe } from "../../src/shop/shoe";
+import { STICK, type Run } from "../../src/shop/run/runsTable";
+import type { Shoe } from "../../src/shop/shoe/shoe";
 
 /** The shoe of the worked examples: 1/2 EMT, R 4, deduct 5, OD 0.706 (radius and deduct: published; see tests/published). */
 export const HALF_EMT: Shoe = {

@@ -1,9 +1,9 @@
 /** The totals of the demo job, added up again from the raw routes by readdJob.ts: a second reader and other formulas. */
-import { bendCounts } from "../../src/takeoff/bendCounts";
-import { takeoff } from "../../src/takeoff/takeoff";
+import { bendCounts } from "../../src/takeoff/reports/bendCounts";
+import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { demoRules } from "../../workbench/demo/ferryTables";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
-import { leastSticks } from "./leastSticks";
+import { leastSticks } from "./sticks/leastSticks";
 import { readded, sum, type Readded } from "./readdJob";
 import { records, rowWhere, shoesRange } from "./tables";
 

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import type { Scene } from "../../src/drawing/scene";
+import type { Scene } from "../../src/drawing/paper/scene";
 import { isAnswer, printedDecimals } from "./answers";
 import { readDocComments, type DocFunction } from "./docComments";
 import { evaluateGuide, isError, type GuideFormula, type ResultCell } from "./evaluate";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { DRAWING_CSS } from "../../src/drawing/drawingCss";
+import { DRAWING_CSS } from "../../src/drawing/paper/drawingCss";
 import { assembleGuide } from "./assemble";
 import { functionsMarkdown, indexHtml } from "./listing";
 import { pageHtml, pageName } from "./page";

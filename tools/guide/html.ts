@@ -1,4 +1,4 @@
-import { escapeText } from "../../src/drawing/toSvg";
+import { escapeText } from "../../src/drawing/paper/toSvg";
 import { printCell } from "./answers";
 import type { Shown } from "./assemble";
 import { isError, type ResultCell } from "./evaluate";

@@ -1,4 +1,4 @@
-import { toSvg } from "../../src/drawing/toSvg";
+import { toSvg } from "../../src/drawing/paper/toSvg";
 import type { GuidePage } from "./assemble";
 import type { DocArgument, DocFunction } from "./docComments";
 import { breakable, escape, refusedHtml, shownHtml, tableHtml } from "./html";

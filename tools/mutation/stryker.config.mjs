@@ -1,7 +1,7 @@
 // Mutation testing of one room (bends, cutting, geometry, shop or takeoff):
 //   MUTATION_ROOM=shop npm run mutate
 // or of some of its files:
-//   MUTATION_ROOM=shop npm run mutate -- --mutate "src/shop/marks.ts,src/shop/pieces.ts"
+//   MUTATION_ROOM=shop npm run mutate -- --mutate "src/shop/shoe/marks.ts,src/shop/run/couplings.ts"
 // The report goes to reports/mutation/. Never part of `npm test`: a room takes a quarter of an hour and more.
 import process from "node:process";
 
@@ -11,8 +11,8 @@ const TESTS = {
   bends: ["tests/bends/*.test.ts", "tests/published/bends.test.ts", "tests/functions/bend*.test.ts"],
   // The quick ones first: the random runs are only asked where they leave a mutant alive.
   shop: [
-    ...["tests/shop/!(bendAgain).test.ts", "tests/drawing/drawShoe.test.ts"],
-    ...["tests/shop/bendAgain.test.ts", "tests/simulator/*.test.ts"],
+    ...["tests/shop/!(bendAgain).test.ts", "tests/drawing/bench/drawShoe.test.ts"],
+    ...["tests/shop/run/bendAgain.test.ts", "tests/simulator/*.test.ts"],
   ],
   // Without the demo's totals: they work the whole demo out while they are loaded, so that each change would have all
   // tests loaded anew.

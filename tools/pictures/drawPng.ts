@@ -1,5 +1,5 @@
 import { createCanvas, GlobalFonts } from "@napi-rs/canvas";
-import type { Scene } from "../../src/drawing/scene";
+import type { Scene } from "../../src/drawing/paper/scene";
 import { paintScene } from "../../workbench/workbook/paintScene";
 
 /** Brought along, so that letters look the same on machines that have no fonts at all. */

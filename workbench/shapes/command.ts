@@ -1,8 +1,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
-import { buildRunWith, type BuiltRun } from "../../src/shop/buildRun";
-import { readRuns } from "../../src/shop/runsTable";
-import { readShoes } from "../../src/shop/shoeBook";
+import { buildRunWith, type BuiltRun } from "../../src/shop/run/buildRun";
+import { readRuns } from "../../src/shop/run/runsTable";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { isUserError } from "../../src/units/errors";
 import { decodeText } from "../workbook/csv";
 import { runsFromCsv } from "../workbook/runsFromCsv";

@@ -1,6 +1,6 @@
 import { RACEWAYS, readRaceway } from "../../src/raceway/raceway";
 import { readTradeSize, TRADE_SIZES } from "../../src/raceway/tradeSize";
-import { STICK } from "../../src/shop/runsTable";
+import { STICK } from "../../src/shop/run/runsTable";
 import { attempt } from "../../taskpane/components/attempt";
 import { RESULTS, TABLES } from "../../taskpane/workbook/items";
 import { newResult, newTable } from "../../taskpane/workbook/newTables";

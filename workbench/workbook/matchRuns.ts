@@ -1,4 +1,4 @@
-import { readRuns, RUN_COLUMNS } from "../../src/shop/runsTable";
+import { readRuns, RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { readTable, type Column } from "../../src/table/headerTable";
 import { columnPlaces } from "../../taskpane/workbook/columns";
 import { RUN_FORMULAS } from "../../taskpane/workbook/runRow";

@@ -1,6 +1,6 @@
-import { DASHES, LINE_WIDTHS } from "../../src/drawing/drawingCss";
-import type { CircleItem, LineItem, Scene, TextItem } from "../../src/drawing/scene";
-import { TEXT_SIZE } from "../../src/drawing/textBox";
+import { DASHES, LINE_WIDTHS } from "../../src/drawing/paper/drawingCss";
+import type { CircleItem, LineItem, Scene, TextItem } from "../../src/drawing/paper/scene";
+import { TEXT_SIZE } from "../../src/drawing/paper/textBox";
 
 /** What a drawing is painted with: a browser's canvas, or another of the same shape. */
 export type Canvas2D = Pick<

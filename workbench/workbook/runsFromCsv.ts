@@ -1,4 +1,4 @@
-import { RUN_COLUMNS } from "../../src/shop/runsTable";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { readTable } from "../../src/table/headerTable";
 import { columnPlaces } from "../../taskpane/workbook/columns";
 import { RUN_ENTRIES, RUN_FORMULAS } from "../../taskpane/workbook/runRow";

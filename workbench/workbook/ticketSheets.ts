@@ -1,13 +1,13 @@
-import type { Scene } from "../../src/drawing/scene";
-import { LETTERS, TICKET_COLUMNS, type TicketLine } from "../../src/drawing/ticketLines";
-import { ticketSheet, type TicketSheet } from "../../src/drawing/ticketSheet";
-import { readBench } from "../../src/shop/bench";
-import { jobTickets, type JobTickets } from "../../src/shop/jobTickets";
-import { readRuns } from "../../src/shop/runsTable";
-import { readShoes } from "../../src/shop/shoeBook";
-import type { Ticket } from "../../src/shop/ticket";
-import { TICKET_SHEET_LABELS as t } from "../../src/shop/ticketLabels";
-import { ticketTitle } from "../../src/shop/ticketTitle";
+import type { Scene } from "../../src/drawing/paper/scene";
+import { LETTERS, TICKET_COLUMNS, type TicketLine } from "../../src/drawing/ticket/ticketLines";
+import { ticketSheet, type TicketSheet } from "../../src/drawing/ticket/ticketSheet";
+import { readBench } from "../../src/shop/bench/bench";
+import { jobTickets, type JobTickets } from "../../src/shop/ticket/jobTickets";
+import { readRuns } from "../../src/shop/run/runsTable";
+import { readShoes } from "../../src/shop/shoe/shoeBook";
+import type { Ticket } from "../../src/shop/ticket/ticket";
+import { TICKET_SHEET_LABELS as t } from "../../src/shop/ticket/ticketLabels";
+import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import { usualFont } from "./looks";
 import type { ContentCell, Look, Picture, SheetContent } from "./sheetContent";
 

@@ -1,6 +1,6 @@
 import { createCanvas, GlobalFonts, loadImage } from "@napi-rs/canvas";
-import type { Scene } from "../../../src/drawing/scene";
-import { Sketch } from "../../../src/drawing/sketch";
+import type { Scene } from "../../../src/drawing/paper/scene";
+import { Sketch } from "../../../src/drawing/paper/sketch";
 import { drawPng } from "../../../tools/pictures/drawPng";
 
 /** Gray of a spot of the picture, given in units of the drawing: 0 black, 255 white. */

@@ -1,8 +1,8 @@
 import { loadImage } from "@napi-rs/canvas";
 import type ExcelJS from "exceljs";
-import { jobTickets } from "../../../src/shop/jobTickets";
-import { readRuns } from "../../../src/shop/runsTable";
-import { readShoes } from "../../../src/shop/shoeBook";
+import { jobTickets } from "../../../src/shop/ticket/jobTickets";
+import { readRuns } from "../../../src/shop/run/runsTable";
+import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { drawPng } from "../../../tools/pictures/drawPng";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { openHeadless } from "../../../workbench/engine/headless";

@@ -1,8 +1,8 @@
 import type ExcelJS from "exceljs";
-import { readRuns } from "../../../src/shop/runsTable";
-import { scheduleRuns, scheduleTable } from "../../../src/shop/schedule";
-import { readShoes } from "../../../src/shop/shoeBook";
-import { bendCounts } from "../../../src/takeoff/bendCounts";
+import { readRuns } from "../../../src/shop/run/runsTable";
+import { scheduleRuns, scheduleTable } from "../../../src/shop/schedule/schedule";
+import { readShoes } from "../../../src/shop/shoe/shoeBook";
+import { bendCounts } from "../../../src/takeoff/reports/bendCounts";
 import { demoRuns, RUN_HEADERS } from "../../../workbench/demo/ferryTerminal";
 import { demoWorkbook } from "./demoFile";
 import { partOf, readWithExcelJs, shownValues } from "./otherReader";

@@ -1,7 +1,7 @@
 import { stepsToInches, toSteps, type CutGrid } from "../../../src/cutting/grid";
 import { planCuts } from "../../../src/cutting/solve";
-import type { Scene } from "../../../src/drawing/scene";
-import { drawCuts } from "../../../src/drawing/drawCuts";
+import type { Scene } from "../../../src/drawing/paper/scene";
+import { drawCuts } from "../../../src/drawing/job/drawCuts";
 import { toInches } from "../../../src/units/length";
 import type { GuideCell } from "../tables";
 import { showInches } from "./scenes";

@@ -1,10 +1,10 @@
-import { angleMark } from "../../../src/drawing/angleMark";
-import { drawConduit } from "../../../src/drawing/conduit";
-import { dimension } from "../../../src/drawing/dimension";
-import { fitTo, type Flat } from "../../../src/drawing/fit";
-import type { Scene, Spot } from "../../../src/drawing/scene";
-import { Sketch } from "../../../src/drawing/sketch";
-import { move, perpendicular, toward } from "../../../src/drawing/spots";
+import { angleMark } from "../../../src/drawing/paper/angleMark";
+import { drawConduit } from "../../../src/drawing/bend/conduit";
+import { dimension } from "../../../src/drawing/paper/dimension";
+import { fitTo, type Flat } from "../../../src/drawing/paper/fit";
+import type { Scene, Spot } from "../../../src/drawing/paper/scene";
+import { Sketch } from "../../../src/drawing/paper/sketch";
+import { move, perpendicular, toward } from "../../../src/drawing/paper/spots";
 import { setback } from "../../../src/geometry/arc";
 import { toRadians } from "../../../src/geometry/angle";
 import { samplePath } from "../../../src/geometry/span";

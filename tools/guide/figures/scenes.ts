@@ -1,16 +1,16 @@
 // Figures of the guide, drawn by the project's own drawing code at the width of a narrow page.
-import { drawBend, type BendDrawing } from "../../../src/drawing/drawBend";
-import { drawRun, type RunPull } from "../../../src/drawing/drawRun";
-import { drawShoe } from "../../../src/drawing/drawShoe";
-import { drawStick } from "../../../src/drawing/drawStick";
-import type { RunView } from "../../../src/drawing/projection";
-import type { Scene } from "../../../src/drawing/scene";
-import { stickOf, type StickRow } from "../../../src/drawing/stick";
-import type { LineUpSymbol } from "../../../src/drawing/symbols";
+import { drawBend, type BendDrawing } from "../../../src/drawing/bend/drawBend";
+import { drawRun, type RunPull } from "../../../src/drawing/run/drawRun";
+import { drawShoe } from "../../../src/drawing/bench/drawShoe";
+import { drawStick } from "../../../src/drawing/bench/drawStick";
+import type { RunView } from "../../../src/drawing/run/projection";
+import type { Scene } from "../../../src/drawing/paper/scene";
+import { stickOf, type StickRow } from "../../../src/drawing/bench/stick";
+import type { LineUpSymbol } from "../../../src/drawing/paper/symbols";
 import type { Path } from "../../../src/geometry/path";
-import { buildOneRun } from "../../../src/shop/oneRun";
-import { scheduleRun, scheduleTable } from "../../../src/shop/schedule";
-import { arrowLead } from "../../../src/shop/shoe";
+import { buildOneRun } from "../../../src/shop/run/oneRun";
+import { scheduleRun, scheduleTable } from "../../../src/shop/schedule/schedule";
+import { arrowLead } from "../../../src/shop/shoe/shoe";
 
 /** 1/2 EMT on a shoe that takes 5 in. off a stub: what the figures show where nothing else is said. */
 export const HALF_EMT = { radius: 4, outsideDiameter: 0.706, deduct: 5 };

@@ -1,13 +1,13 @@
-import { drawConduit } from "../../../src/drawing/conduit";
-import { dimension } from "../../../src/drawing/dimension";
-import { fitTo, type Flat } from "../../../src/drawing/fit";
-import type { Scene, Spot } from "../../../src/drawing/scene";
-import { Sketch } from "../../../src/drawing/sketch";
-import { move, perpendicular, toward } from "../../../src/drawing/spots";
+import { drawConduit } from "../../../src/drawing/bend/conduit";
+import { dimension } from "../../../src/drawing/paper/dimension";
+import { fitTo, type Flat } from "../../../src/drawing/paper/fit";
+import type { Scene, Spot } from "../../../src/drawing/paper/scene";
+import { Sketch } from "../../../src/drawing/paper/sketch";
+import { move, perpendicular, toward } from "../../../src/drawing/paper/spots";
 import type { Path } from "../../../src/geometry/path";
 import { pathSpans, samplePath } from "../../../src/geometry/span";
 import { along, type Vec3 } from "../../../src/geometry/vector";
-import { bubble, BUBBLE } from "../../../src/drawing/symbols";
+import { bubble, BUBBLE } from "../../../src/drawing/paper/symbols";
 import { HALF_EMT, showInches } from "./scenes";
 
 /** Corner points and radii of one conduit of a group, in the plane it is bent in [in]. */

@@ -1,5 +1,5 @@
-import { drawCounts } from "../../../src/drawing/drawCounts";
-import { bendCounts } from "../../../src/takeoff/bendCounts";
+import { drawCounts } from "../../../src/drawing/job/drawCounts";
+import { bendCounts } from "../../../src/takeoff/reports/bendCounts";
 import { GUIDE_TABLES, ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
 

@@ -1,4 +1,4 @@
-import type { Scene } from "../../../src/drawing/scene";
+import type { Scene } from "../../../src/drawing/paper/scene";
 import type { GuideCell } from "../tables";
 
 export interface Figure {

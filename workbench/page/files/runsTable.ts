@@ -1,6 +1,6 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
-import { RUN_COLUMNS } from "../../../src/shop/runsTable";
+import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { columnPlaces, missingColumns } from "../../../taskpane/workbook/columns";
 import type { Book, CellRange, CellValue, Sheet } from "../../engine";
 import { addEmptyRows } from "../../office/newRows";

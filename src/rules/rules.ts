@@ -1,0 +1,74 @@
+import { readTable } from "../table/headerTable";
+import { InputError, isUserError, quoteValue } from "../units/errors";
+import defaults from "./data/rules.json";
+import { lookUpKey } from "../units/lookUpKey";
+import { readRuleValue } from "./ruleValue";
+
+/** One rule of the take-off: how many, how long, or words; and where the value comes from. */
+export interface Rule {
+  readonly rule: string;
+  readonly value: string | number;
+  readonly unit: string;
+  readonly source: string;
+}
+
+/** The rules in force: the built-in ones with the user's in their place. */
+export interface RuleBook {
+  readonly all: readonly Rule[];
+  /** Rows of the user's table that could not be used, in words. */
+  readonly problems: readonly string[];
+  /** @throws RangeError when there is no such rule */
+  number(rule: string): number;
+  /** @throws RangeError when there is no such rule */
+  text(rule: string): string;
+}
+
+const COLUMNS = [
+  { name: "Rule", required: true },
+  { name: "Value", required: true, zero: true },
+];
+
+/**
+ * Reads a Rules range over the built-in rules. A row that names no known rule, or has a value it cannot take, is told
+ * in words and leaves the built-in value in force.
+ *
+ * @param range Rule and Value columns, or nothing
+ */
+export function readRules(range: unknown): RuleBook {
+  const rules = new Map<string, Rule>(defaults.map((rule) => [lookUpKey(rule.rule), rule]));
+  const problems: string[] = [];
+  const seen = new Set<string>();
+  const rows = range === null || range === undefined ? [] : readTable(range, "rules", COLUMNS).rows;
+  for (const row of rows) {
+    try {
+      const key = lookUpKey(row.get("Rule"));
+      const rule = rules.get(key);
+      if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
+      if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
+      seen.add(key);
+      rules.set(key, { ...rule, value: readRuleValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push(`rules row ${row.rowNumber}: ${error.message}`);
+    }
+  }
+  const named = new Map([...rules.values()].map((rule) => [rule.rule, rule]));
+  const find = (name: string): Rule => {
+    const rule = named.get(name);
+    if (!rule) throw new RangeError(`no rule "${name}"`);
+    return rule;
+  };
+  return {
+    all: [...rules.values()],
+    problems,
+    number: (name) => Number(find(name).value),
+    text: (name) => String(find(name).value),
+  };
+}
+
+/** The rules in force as a table with a header row; last, the user's rows that could not be used, in words. */
+export const rulesTable = (book: RuleBook): (string | number)[][] => [
+  ["Rule", "Value", "Unit", "Source"],
+  ...book.all.map(({ rule, value, unit, source }) => [rule, value, unit, source]),
+  ...book.problems.map((problem) => ["not read", "", "", problem]),
+];

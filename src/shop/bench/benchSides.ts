@@ -1,0 +1,106 @@
+import { arcLength } from "../../geometry/arc";
+import { toRadians } from "../../geometry/angle";
+import { along, cross, ORIGIN, rotate, scale, type Vec3 } from "../../geometry/vector";
+import type { Piece } from "../run/buildRun";
+
+/** The conduit on both sides of a bend: rigid through its stroke, so worked out once. */
+export interface Sides {
+  /** From the start of the bend to the datum end. */
+  readonly datum: readonly Vec3[];
+  /** From the end of the bend to the far end. */
+  readonly far: readonly Vec3[];
+}
+
+interface Frame {
+  readonly at: Vec3;
+  readonly ahead: Vec3;
+  /** Where a bend in the same plane as the stroke's curls toward. */
+  readonly curl: Vec3;
+}
+
+/** A made bend as met on the way out from the stroke's own bend. */
+interface Met {
+  /** Straight before it [in]. */
+  readonly straight: number;
+  readonly angle: number;
+  readonly radius: number;
+  /** Turn round the conduit from the stroke's plane [°], right-handed about the way out. */
+  readonly azimuth: number;
+}
+
+/** Largest step along an arc [°]. Between two points a bend of radius 10 in. is 0.09 in. off its chord. */
+const ARC_STEP = 15;
+
+/** Azimuth of each bend round the straight piece [°], the first at 0: what the planes add up to. */
+export function azimuths(piece: Piece): number[] {
+  let sum = 0;
+  return piece.bends.map((bend, index) => (sum += index === 0 ? 0 : bend.plane));
+}
+
+/**
+ * Both sides of bend `index` with the bends in `done` made, each in the frame of the bend's own end: x toward the far
+ * end of the conduit, y where the bend curls toward, z square to both [in].
+ */
+export function sidesOf(piece: Piece, done: readonly boolean[], index: number): Sides {
+  const turn = azimuths(piece);
+  const bend = piece.bends[index];
+  if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
+  const made = piece.bends
+    .map((other, place) => ({
+      ...other,
+      place,
+      end: other.start + arcLength(other.angle, other.radius),
+      roll: turn[place]! - turn[index]!,
+    }))
+    .filter(({ place }) => done[place]);
+  let reached = bend.start + arcLength(bend.angle, bend.radius);
+  const ahead = made
+    .filter(({ place }) => place > index)
+    .map(({ start, end, angle, radius, roll }): Met => {
+      const straight = start - reached;
+      reached = end;
+      return { straight, angle, radius, azimuth: roll };
+    });
+  const far = outward(ahead, piece.cutLength - reached);
+  reached = bend.start;
+  const back = made
+    .filter(({ place }) => place < index)
+    .reverse()
+    .map(({ start, end, angle, radius, roll }): Met => {
+      const straight = reached - end;
+      reached = start;
+      return { straight, angle, radius, azimuth: -roll };
+    });
+  // Walked outward, x and z point the other way round.
+  return { far, datum: outward(back, reached).map(([x, y, z]): Vec3 => [-x, y, -z]) };
+}
+
+/** The points of one side, walked out from the stroke's bend. */
+function outward(bends: readonly Met[], lastStraight: number): Vec3[] {
+  let frame: Frame = { at: ORIGIN, ahead: [1, 0, 0], curl: [0, 1, 0] };
+  const points: Vec3[] = [frame.at];
+  const straight = (length: number): void => {
+    frame = { ...frame, at: along(frame.at, frame.ahead, length) };
+    points.push(frame.at);
+  };
+  for (const { straight: length, angle, radius, azimuth } of bends) {
+    straight(length);
+    const toward = rotate(frame.curl, frame.ahead, toRadians(azimuth));
+    const axis = cross(frame.ahead, toward);
+    const center = along(frame.at, toward, radius);
+    const from = frame;
+    const steps = Math.max(1, Math.ceil(angle / ARC_STEP));
+    for (let step = 1; step <= steps; step++) {
+      const turned = toRadians((angle * step) / steps);
+      const arm = rotate(scale(toward, -radius), axis, turned);
+      frame = {
+        at: along(center, arm, 1),
+        ahead: rotate(from.ahead, axis, turned),
+        curl: rotate(from.curl, axis, turned),
+      };
+      points.push(frame.at);
+    }
+  }
+  straight(lastStraight);
+  return points;
+}

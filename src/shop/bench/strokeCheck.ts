@@ -1,0 +1,82 @@
+import { arcLength } from "../../geometry/arc";
+import { showInches } from "../../units/show";
+import type { Bench } from "./bench";
+import { stroke } from "./benchShape";
+import type { Piece } from "../run/buildRun";
+import type { Hook } from "../shoe/marks";
+import { tailNeeded, type Shoe } from "../shoe/shoe";
+
+/** Room a stroke takes, from the conduit at the shoe [in], and what stands in its way. */
+export interface StrokeRoom {
+  readonly above: number;
+  readonly below: number;
+  readonly beside: number;
+  /** How far the conduit reaches on the hook's side and on the other side. */
+  readonly behind: number;
+  readonly ahead: number;
+  /** Why the stroke cannot be made; empty when it can. */
+  readonly blocked: readonly string[];
+}
+
+/** Rounding allowed before something counts as hit [in]. */
+const TOUCH = 1e-6;
+
+/**
+ * Works out the room for one stroke and whether the bench gives it.
+ *
+ * @param done which bends of the piece are made already
+ * @param index the bend to make
+ */
+export function strokeRoom(
+  piece: Piece,
+  done: readonly boolean[],
+  index: number,
+  hook: Hook,
+  shoe: Shoe,
+  bench: Bench,
+): StrokeRoom {
+  const room = { above: 0, below: 0, beside: 0, behind: 0, ahead: 0 };
+  const radius = shoe.outsideDiameter / 2;
+  let onTable = false;
+  stroke(piece, done, index, hook, bench, (x, y, z) => {
+    room.above = Math.max(room.above, z + radius);
+    room.below = Math.max(room.below, radius - z);
+    room.beside = Math.max(room.beside, Math.abs(y) + radius);
+    room.behind = Math.max(room.behind, -x);
+    room.ahead = Math.max(room.ahead, x);
+    onTable ||= overTable(x, y, bench) && z - radius < -bench.tableDrop - TOUCH;
+  });
+  const blocked = [
+    room.below > bench.height + TOUCH
+      ? `meets the floor: reaches ${showInches(room.below, 1)} below the conduit, the floor is ${showInches(bench.height, 1)} below`
+      : "",
+    room.above > bench.roomAbove + TOUCH
+      ? `needs ${showInches(room.above, 1)} above the conduit; there is ${showInches(bench.roomAbove, 1)}`
+      : "",
+    room.beside > bench.roomBeside + TOUCH
+      ? `needs ${showInches(room.beside, 1)} beside the conduit; there is ${showInches(bench.roomBeside, 1)}`
+      : "",
+    onTable ? "meets the table" : "",
+    tailProblem(piece, done, index, hook, shoe),
+  ].filter((words) => words !== "");
+  return { ...room, blocked };
+}
+
+const overTable = (x: number, y: number, bench: Bench): boolean =>
+  x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2;
+
+/**
+ * What is wrong with the straight that the hook holds, from the bend to the last bend already made on that side or to
+ * the end; "" when it is long enough.
+ */
+export function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
+  const bend = piece.bends[index]!;
+  const needed = tailNeeded(shoe);
+  const bends = piece.bends.filter((_, place) => done[place]);
+  const ends = bends.map((other) => other.start + arcLength(other.angle, other.radius));
+  const from = Math.max(0, ...ends.filter((end) => end <= bend.start + TOUCH));
+  const to = Math.min(piece.cutLength, ...bends.map((other) => other.start).filter((start) => start > bend.start));
+  const tail = hook === "datum" ? bend.start - from : to - (bend.start + arcLength(bend.angle, bend.radius));
+  if (tail >= needed - TOUCH) return "";
+  return `the ${hook} side has ${showInches(tail, 2)} straight to hold; the shoe needs ${showInches(needed, 2)}`;
+}

@@ -1,0 +1,55 @@
+import type { Bench } from "./bench";
+import { azimuths } from "./benchSides";
+import type { Piece } from "../run/buildRun";
+import { isAngle } from "../../geometry/angle";
+import { settingFor } from "../schedule/lineUp";
+import type { Hook, LineUp } from "../shoe/marks";
+import { findSetup, type Setup } from "./setupSearch";
+import type { Shoe } from "../shoe/shoe";
+
+/** One stroke of the bender, in the order they are made. */
+export interface Stroke {
+  /** Place of the bend in the piece, 0 for the first from the datum end. */
+  readonly index: number;
+  readonly lineUp: LineUp;
+  readonly hook: Hook;
+  /** From the plane of the stroke before to this one's [°], clockwise seen from the datum end; 0 for the first. */
+  readonly roll: number;
+}
+
+/** The strokes of a piece as the schedule gives them: from the datum end on, whatever the bench. */
+export function usualStrokes(piece: Piece, shoe: Shoe): Stroke[] {
+  return piece.bends.map((bend, index) => ({
+    index,
+    ...settingFor(piece, index, shoe),
+    roll: index === 0 ? 0 : bend.plane,
+  }));
+}
+
+/** The strokes of a piece in the order and with the hooks that suit a bench. */
+export function benchStrokes(piece: Piece, shoe: Shoe, bench: Bench): { strokes: Stroke[]; setup: Setup } {
+  const setup = findSetup(piece, shoe, bench);
+  const turn = azimuths(piece);
+  const strokes = setup.steps.map(({ index, hook }, place): Stroke => {
+    const before = setup.steps[place - 1];
+    return {
+      index,
+      lineUp: lineUpFor(piece, shoe, index, hook),
+      hook,
+      roll: before ? wrapped((turn[index] ?? 0) - (turn[before.index] ?? 0)) : 0,
+    };
+  });
+  return { strokes, setup };
+}
+
+/** The schedule's mark when the hook is the schedule's, else the arrow (a notch serves both ways). */
+function lineUpFor(piece: Piece, shoe: Shoe, index: number, hook: Hook): LineUp {
+  const usual = settingFor(piece, index, shoe);
+  return usual.lineUp === "notch" || usual.hook === hook ? usual.lineUp : "arrow";
+}
+
+/** An angle brought to above −180° and at most 180°. */
+function wrapped(degrees: number): number {
+  const turned = ((degrees % 360) + 360) % 360;
+  return isAngle(turned, 360) ? 0 : turned > 180 + 1e-9 ? turned - 360 : turned;
+}

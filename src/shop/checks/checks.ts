@@ -1,0 +1,107 @@
+import type { Edition } from "../../raceway/rules";
+import { isUserError } from "../../units/errors";
+import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
+import { buildRunWith } from "../run/buildRun";
+import { runPieces, type BuiltRun } from "../run/builtRun";
+import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
+import { USUAL_ELBOWS, type ElbowRule } from "../run/factoryElbows";
+import type { Finding } from "./findings";
+import type { RunRow } from "../run/runsTable";
+import type { ShoeBook } from "../shoe/shoeBook";
+import { zeroQuantities } from "../run/zeroQuantity";
+
+/** Every finding of a job: shoes and rules first, then the runs in their order. */
+export function checkJob(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  edition: Edition,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): Finding[] {
+  const shoeFindings = shoes.problems.map(({ message }): Finding => ({
+    run: "Shoes",
+    weight: "stop",
+    rule: "a shoe must be readable",
+    finding: message,
+    fix: "Correct the row, or delete it to use the built-in shoe.",
+  }));
+  const ruleFindings = elbows.problems.map((message): Finding => ({
+    run: "Rules",
+    weight: "stop",
+    rule: "a rule must be readable",
+    finding: message,
+    fix: "Correct the row, or delete it to use the built-in rule.",
+  }));
+  return [
+    ...shoeFindings,
+    ...ruleFindings,
+    ...quantityFindings(rows),
+    ...repeatedNames(rows),
+    ...rows.flatMap((row) => checkRow(row, shoes, edition, elbows)),
+  ];
+}
+
+function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition, elbows: ElbowRule): Finding[] {
+  if ("problem" in row) return [notBuilt(row.name, row.problem)];
+  try {
+    return checkBuiltRun(buildRunWith(row.run, shoes, elbows), edition);
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return [notBuilt(row.run.name, error.message)];
+  }
+}
+
+/** The finding for a run that cannot be read or built. */
+export const notBuilt = (run: string, message: string): Finding => ({
+  run,
+  weight: "stop",
+  rule: "a run must be readable, and its legs and sticks long enough for its bends and couplings",
+  finding: message,
+  fix: "Correct the row; its other cells are untouched.",
+});
+
+/** Every finding of one run that can be built. */
+export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
+  return [
+    ...tooManyDegrees(built, edition),
+    ...tooTight(built, edition),
+    ...tooFull(built, edition),
+    ...tooFewStraps(built, edition),
+    ...pastTheDial(built),
+    ...crowdedBends(built),
+    ...coarseSweeps(built),
+    ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
+  ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) }));
+}
+
+/** A sentence that ends in "in." takes no second stop. */
+const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");
+
+const quantityFindings = (rows: readonly RunRow[]): Finding[] =>
+  zeroQuantities(rows).map((finding) => ({
+    run: "Runs",
+    weight: "look",
+    rule: "a Quantity is 1 or more; an empty one counts as 1",
+    finding: `${finding}.`,
+    fix: "Write how many there are. Delete the row of a run that is not to be made.",
+  }));
+
+function repeatedNames(rows: readonly RunRow[]): Finding[] {
+  const count = new Map<string, number>();
+  for (const row of rows) {
+    const name = "run" in row ? row.run.name : row.name;
+    count.set(name, (count.get(name) ?? 0) + 1);
+  }
+  return [...count].flatMap(([run, times]): Finding[] =>
+    times === 1
+      ? []
+      : [
+          {
+            run,
+            weight: "look",
+            rule: "a run's name stands once",
+            finding: `${times} rows are named ${run}; their pieces cannot be told apart on the bench.`,
+            fix: "Give each row a name of its own, or use Quantity for equal runs.",
+          },
+        ],
+  );
+}

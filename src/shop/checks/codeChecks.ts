@@ -1,0 +1,112 @@
+import { readConductors } from "../../raceway/conductors";
+import { fillOf, fillSize } from "../../raceway/fill";
+import { minimumRadius } from "../../raceway/minimumRadius";
+import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../raceway/rules";
+import { countSupports, supportRule } from "../../raceway/supports";
+import { isUserError } from "../../units/errors";
+import { show, showDegrees, showInches } from "../../units/show";
+import type { BuiltRun } from "../run/buildRun";
+import type { Finding } from "./findings";
+import { runBends } from "../run/runTotals";
+
+/** Rounding allowed in a comparison [° or in]. */
+const ROUNDING = 1e-6;
+
+/** Degrees of bend between pull points. */
+export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
+  const rule = degreesLimitRule(built.run.raceway, edition);
+  return built.pulls.flatMap((pull, index): Finding[] => {
+    const degrees = pull.parts.bends.reduce((sum, bend) => sum + bend.angle, 0);
+    if (degrees <= rule.limit + ROUNDING) return [];
+    const where = built.pulls.length > 1 ? `pull ${index + 1} turns` : "the run turns";
+    return [
+      {
+        run: built.run.name,
+        weight: "stop",
+        rule: nameRule(rule),
+        finding: `${where} ${showDegrees(degrees)} between pull points; the limit is ${showDegrees(rule.limit)}.`,
+        fix: 'Put a "box" step into the route, or make it with fewer bends.',
+      },
+    ];
+  });
+}
+
+/** Least radius of a bend the shop makes. */
+export function tooTight(built: BuiltRun, edition: Edition): Finding[] {
+  const { run, shoe } = built;
+  const least = minimumRadius(run.size, "one-shot");
+  if (shoe.radius >= least - ROUNDING || runBends(built) === 0) return [];
+  return [
+    {
+      run: run.name,
+      weight: "stop",
+      rule: nameRule(radiusRule(run.raceway, edition)),
+      finding: `the shoe bends to ${showInches(shoe.radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
+      fix: "Use a shoe with a larger radius, or correct Radius in the Shoes table.",
+    },
+  ];
+}
+
+/** Conductor fill, when the Conductors cell is filled. A run no longer than a nipple may be filled more. */
+export function tooFull(built: BuiltRun, edition: Edition): Finding[] {
+  const { run } = built;
+  if (run.conductors === "") return [];
+  try {
+    const conductors = readConductors(run.conductors, "Conductors");
+    const longest = Math.max(...built.pulls.map((pull) => pull.parts.developed));
+    const fill = fillOf(run.raceway, run.size, conductors, edition, longest);
+    if (fill.fits) return [];
+    return [
+      {
+        run: run.name,
+        weight: "stop",
+        rule: nameRule(fill.rule),
+        finding:
+          `${run.conductors} fill ${show(fill.ratio * 100, 1)} % of ${run.raceway} ${run.size}; ` +
+          `the limit is ${show(fill.rule.limit * 100, 1)} %.`,
+        fix: biggerSize(built, edition),
+      },
+    ];
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return [
+      {
+        run: run.name,
+        weight: "look",
+        rule: "conductors must be readable to check the fill",
+        finding: error.message,
+        fix: 'Write them as in "3 #10 THHN, 1 #12 THHN", or leave the cell empty.',
+      },
+    ];
+  }
+}
+
+function biggerSize({ run }: BuiltRun, edition: Edition): string {
+  try {
+    const size = fillSize(run.raceway, readConductors(run.conductors, "Conductors"), edition);
+    return `Use ${run.raceway} ${size}, or part the conductors between two runs.`;
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return "Part the conductors between several runs.";
+  }
+}
+
+/** Straps that are planned (column Straps) against the fewest that the code allows. */
+export function tooFewStraps(built: BuiltRun, edition: Edition): Finding[] {
+  const { run } = built;
+  if (run.straps === undefined) return [];
+  const rule = supportRule(run.raceway, run.size, edition);
+  const needed = built.pulls.reduce((sum, pull) => sum + countSupports(pull.parts.developed, rule), 0);
+  if (run.straps >= needed) return [];
+  return [
+    {
+      run: run.name,
+      weight: "stop",
+      rule: nameRule(rule),
+      finding:
+        `${run.straps} straps are planned${run.straps === 0 ? " (or the cell is empty)" : ""}; the run needs at least ${needed}: one within ` +
+        `${showInches(rule.fromEnd)} of each box and no more than ${showInches(rule.limit)} apart.`,
+      fix: `Plan ${needed} straps or more.`,
+    },
+  ];
+}

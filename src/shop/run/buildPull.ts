@@ -1,0 +1,130 @@
+import { arcLength } from "../../geometry/arc";
+import { pathParts, type PathParts } from "../../geometry/path";
+import { pullPath } from "../../route/problems";
+import type { Pull } from "../../route/types";
+import { InputError } from "../../units/errors";
+import { showInches } from "../../units/show";
+import type { BuiltPull, FactoryElbow, Piece, PieceBend } from "./builtRun";
+import { isElbow } from "./factoryElbows";
+import { dividePull, type JoinZone } from "./couplings";
+import { tailNeeded, type Shoe } from "../shoe/shoe";
+
+/** What the pulls of a run have in common. */
+export interface PullMaking {
+  /** Longest piece a stick gives [in]. */
+  readonly stick: number;
+  readonly shoe: Shoe;
+  /** Angles at which there are factory elbows [°]. */
+  readonly elbows: readonly number[];
+}
+
+/** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
+const COUPLING_SEAT = 1;
+
+/** Straight conduit no longer than this beside an elbow is none [in]: the saw's nearest sixteenth is nothing. */
+const NO_LENGTH = 1 / 32;
+
+/** A stretch of a pull between elbows and ends, in developed positions [in]. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** The bends the shop makes on it. */
+  readonly bends: readonly PieceBend[];
+  /** The elbow that follows it. */
+  readonly elbow?: PieceBend;
+}
+
+/** Works a part of a run between boxes out: its elbows, and the pieces before, between and after them. */
+export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, making: PullMaking): BuiltPull {
+  const parts = pathParts(pullPath(pull));
+  const bends = placedBends(pull, parts);
+  const zones = joinZones(parts, bends, making.shoe);
+  const pieces: Piece[] = [];
+  const elbows: FactoryElbow[] = [];
+  /** Developed positions where a piece or an elbow ends. */
+  const ends: number[] = [];
+  for (const stretch of stretches(bends, parts.developed, making.elbows)) {
+    const { elbow, to } = stretch;
+    let start = stretch.from;
+    for (const end of pieceEnds(stretch, zones, making)) {
+      pieces.push({
+        number: piecesBefore + pieces.length + 1,
+        pull: pullNumber,
+        cutLength: end - start,
+        bends: bendsOn(stretch, start, end),
+        coupledBefore: ends.length > 0,
+        coupledAfter: elbow !== undefined || end < to,
+      });
+      ends.push(end);
+      start = end;
+    }
+    if (!elbow) continue;
+    const { corner, angle, radius, plane, place } = elbow;
+    elbows.push({ corner, angle, radius, plane, place, afterPiece: piecesBefore + pieces.length });
+    ends.push(to + arcLength(angle, radius));
+  }
+  return { pull, parts, pieces, elbows, joints: ends.slice(0, -1) };
+}
+
+/** What elbows part a pull into; one stretch where it has none. */
+function stretches(bends: readonly PieceBend[], developed: number, elbows: readonly number[]): Stretch[] {
+  const found: Stretch[] = [];
+  let [from, own]: [number, PieceBend[]] = [0, []];
+  for (const bend of bends) {
+    if (isElbow(bend.angle, elbows)) {
+      found.push({ from, to: bend.start, bends: own, elbow: bend });
+      [from, own] = [bend.start + arcLength(bend.angle, bend.radius), []];
+    } else own.push(bend);
+  }
+  return [...found, { from, to: developed, bends: own }];
+}
+
+/** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
+function pieceEnds({ from, to, elbow }: Stretch, zones: readonly JoinZone[], { stick, shoe }: PullMaking): number[] {
+  const length = to - from;
+  const besideElbow = from > 0 || elbow !== undefined;
+  if (besideElbow && length <= NO_LENGTH) return [];
+  const own = zones
+    .filter((zone) => zone.from >= from && zone.to <= to)
+    .map((zone) => ({ from: zone.from - from, to: zone.to - from }));
+  const division = dividePull(length, stick, own, shortestPiece(shoe));
+  if ("joints" in division) return [...division.joints.map((joint) => from + joint), to];
+  const [start, end] = [from + division.tooLong.from, from + division.tooLong.to];
+  throw new InputError(
+    `A stick of ${stick} in. cannot span from ${showInches(start, 2)} to ${showInches(end, 2)} along the conduit: bends stand too ` +
+      `close together for a coupling in between. Make a leg longer or use a longer stick.`,
+  );
+}
+
+const shortestPiece = (shoe: Shoe): number => 2 * (tailNeeded(shoe) + COUPLING_SEAT);
+
+/** The bends of a pull, each with the developed position of its first tangent point. */
+function placedBends({ corners }: Pull, { bends, straights, legs }: PathParts): PieceBend[] {
+  let at = 0;
+  return bends.map(({ angle, radius, rotation }, place): PieceBend => {
+    at += straights[place]!;
+    const start = at;
+    at += arcLength(angle, radius);
+    return { corner: corners[place]!, angle, radius, start, plane: rotation, legBefore: legs[place]!, place };
+  });
+}
+
+/** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
+function joinZones(parts: PathParts, bends: readonly PieceBend[], shoe: Shoe): JoinZone[] {
+  const clear = tailNeeded(shoe) + COUPLING_SEAT;
+  const zones: JoinZone[] = [];
+  let from = 0;
+  for (let index = 0; index < parts.straights.length; index++) {
+    const bend = bends[index];
+    const to = bend?.start ?? parts.developed;
+    if (to - clear >= from + clear) zones.push({ from: from + clear, to: to - clear });
+    if (bend) from = to + arcLength(bend.angle, bend.radius);
+  }
+  return zones;
+}
+
+/** The bends that start on a piece of a stretch, measured from its start; beside an elbow that may be right at its end. */
+const bendsOn = (stretch: Stretch, from: number, to: number): PieceBend[] =>
+  stretch.bends
+    .filter(({ start }) => (start >= from || from === stretch.from) && start < to)
+    .map((bend): PieceBend => ({ ...bend, start: Math.max(0, bend.start - from) }));

@@ -1,0 +1,70 @@
+import { isPvc } from "../../raceway/raceway";
+import { outsideDiameter } from "../../raceway/dimensions";
+import { minimumRadius } from "../../raceway/minimumRadius";
+import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
+import { isAngle } from "../../geometry/angle";
+import type { Run } from "./runsTable";
+import type { Shoe } from "../shoe/shoe";
+
+/**
+ * Above which size bends are bought as factory elbows: a trade size, "none" where the shop bends every size, "all" where
+ * it buys every bend, "no shoe" where it buys those of the sizes it has no shoe for.
+ */
+export type ElbowsAbove = TradeSize | "none" | "all" | "no shoe";
+
+/** Which bends a shop buys as factory elbows. */
+export interface ElbowRule {
+  readonly metal: ElbowsAbove;
+  readonly pvc: ElbowsAbove;
+  /** Angles there are elbows of [°]; bends of other angles are made in the shop. */
+  readonly angles: readonly number[];
+  /** Rows of the user's rules that could not be used, in words. */
+  readonly problems: readonly string[];
+}
+
+/** The values the take-off's rules have when the user sets none. Common practice, no source. */
+export const USUAL_ELBOWS: ElbowRule = {
+  metal: "none",
+  pvc: "no shoe",
+  angles: [90, 60, 45, 30, 22.5, 15, 11.25],
+  problems: [],
+};
+
+/** Angles at which a run has factory elbows [°]; none when the shop bends its size. @param hasShoe for this run */
+export function elbowAngles(
+  { raceway, size }: Pick<Run, "raceway" | "size">,
+  rule: ElbowRule,
+  hasShoe: () => boolean,
+): readonly number[] {
+  const above = isPvc(raceway) ? rule.pvc : rule.metal;
+  return isBought(above, size, hasShoe) ? rule.angles : [];
+}
+
+function isBought(above: ElbowsAbove, size: TradeSize, hasShoe: () => boolean): boolean {
+  if (above === "none" || above === "all") return above === "all";
+  return above === "no shoe" ? !hasShoe() : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
+}
+
+/** True when one of the factory elbows has this angle. */
+export const isElbow = (angle: number, angles: readonly number[]): boolean =>
+  angles.some((listed) => isAngle(angle, listed));
+
+type OfSize = Pick<Run, "raceway" | "size">;
+
+/**
+ * What a run is laid out with when every bend of it is a factory elbow: the code's radius for one-shot bends, as steel
+ * elbows have it (common practice), and nothing to hold.
+ */
+export const elbowShoe = (run: OfSize): Shoe => noShoe(run, "one-shot", "no shoe: every bend is a factory elbow");
+
+/** What straight conduit is laid out with. */
+export const straightOnly = (run: OfSize): Shoe => noShoe(run, "other", "no shoe: straight conduit");
+
+function noShoe({ raceway, size }: OfSize, bends: "one-shot" | "other", source: string): Shoe {
+  const radius = minimumRadius(size, bends);
+  const outside = outsideDiameter(raceway, size);
+  return {
+    ...{ raceway, size, radius, outsideDiameter: outside, deduct: radius + outside / 2, springback: 0 },
+    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source },
+  };
+}

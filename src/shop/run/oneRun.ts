@@ -1,0 +1,43 @@
+import { readRaceway } from "../../raceway/raceway";
+import { readTradeSize } from "../../raceway/tradeSize";
+import { InputError, quoteValue } from "../../units/errors";
+import { buildRunWith, type BuiltRun } from "./buildRun";
+import type { ElbowRule } from "./factoryElbows";
+import { STICK, type Run } from "./runsTable";
+import { readShoes } from "../shoe/shoeBook";
+
+/** The arguments every RUN function takes, read into a run. */
+export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
+  if (typeof route !== "string" || route.trim() === "") {
+    throw new InputError(`route must be text, as in up 4', east 12' 6"; got ${quoteValue(route)}.`);
+  }
+  return {
+    rowNumber: 1,
+    name: "run",
+    job: "",
+    area: "",
+    raceway: readRaceway(raceway, "raceway"),
+    size: readTradeSize(size, "size"),
+    route,
+    quantity: 1,
+    from: "",
+    to: "",
+    conductors: "",
+    stick: STICK,
+    date: "",
+    crew: "",
+    fittings: "",
+    groundingBushing: "",
+  };
+}
+
+/** Reads the arguments of a RUN function and works the run out. */
+export function buildOneRun(
+  route: unknown,
+  raceway: unknown,
+  size: unknown,
+  shoes: unknown,
+  elbows?: ElbowRule,
+): BuiltRun {
+  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), elbows);
+}

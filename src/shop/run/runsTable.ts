@@ -1,0 +1,122 @@
+import { readRaceway, type Raceway } from "../../raceway/raceway";
+import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
+import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { dayText } from "../../units/day";
+import { InputError, isUserError } from "../../units/errors";
+import { toInches } from "../../units/length";
+import { toNumber } from "../../units/number";
+
+/** Columns of the Runs table. */
+export const RUN_COLUMNS: readonly Column[] = [
+  { name: "Run", required: true },
+  { name: "Job" },
+  { name: "Area" },
+  { name: "Raceway", required: true, also: ["Conduit"] },
+  { name: "Size", required: true, also: ["Trade size"] },
+  { name: "Route", required: true },
+  { name: "Quantity", also: ["Qty"], zero: true },
+  { name: "From" },
+  { name: "To" },
+  { name: "Conductors" },
+  { name: "Stick", also: ["Stick length"] },
+  { name: "Date" },
+  { name: "Crew" },
+  { name: "Fittings" },
+  { name: "Grounding bushing", also: ["Grounding bushings"] },
+  { name: "Straps", zero: true },
+];
+
+/** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
+export const STICK = 120;
+
+/** Most of one run that is taken for meant. */
+const MOST = 100_000;
+
+/** One run as the user wrote it, its cells read. */
+export interface Run {
+  readonly rowNumber: number;
+  readonly name: string;
+  readonly job: string;
+  readonly area: string;
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+  readonly route: string;
+  readonly quantity: number;
+  /** True when the cell held the number 0, which counts as 1: an empty cell may come as 0. */
+  readonly quantityWasZero?: true;
+  readonly from: string;
+  readonly to: string;
+  readonly conductors: string;
+  /** Longest piece a stick gives [in]. */
+  readonly stick: number;
+  /** 2026-12-01, or as the user wrote it. */
+  readonly date: string;
+  readonly crew: string;
+  /** Fitting style and where grounding bushings go, as written; read by the take-off. */
+  readonly fittings: string;
+  readonly groundingBushing: string;
+  /** Straps planned for the run, checked against the code; undefined when the cell is empty. */
+  readonly straps?: number;
+}
+
+/** A row of the Runs table: read, or told in words why not. */
+export type RunRow =
+  { readonly run: Run } | { readonly problem: string; readonly rowNumber: number; readonly name: string };
+
+/**
+ * Reads the Runs range. A row that cannot be read is kept in its place with its message.
+ * @param argument what the range is called in messages
+ * @throws InputError when the header row lacks a needed column
+ */
+export function readRuns(range: unknown, argument = "runs"): RunRow[] {
+  return readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
+    try {
+      return { run: readRun(row) };
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      return { problem: error.message, rowNumber: row.rowNumber, name: runName(row) };
+    }
+  });
+}
+
+const text = (cell: unknown): string => (cell === null || cell === undefined ? "" : String(cell).trim());
+
+/** The run's name; its row where the cell is empty or holds an error. */
+function runName(row: TableRow): string {
+  const place = `row ${row.rowNumber}`;
+  try {
+    return text(row.get("Run")) || place;
+  } catch {
+    return place;
+  }
+}
+
+function readRun(row: TableRow): Run {
+  row.get("Run"); // an error there costs the row
+  const route = row.get("Route");
+  if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
+  const quantity = row.get("Quantity");
+  const stick = row.get("Stick");
+  const straps = row.get("Straps");
+  return {
+    rowNumber: row.rowNumber,
+    name: runName(row),
+    job: text(row.get("Job")),
+    area: text(row.get("Area")),
+    raceway: readRaceway(row.get("Raceway"), "Raceway"),
+    size: readTradeSize(row.get("Size"), "Size"),
+    route: text(route),
+    quantity:
+      quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, max: MOST, integer: true }),
+    ...(quantity === 0 ? { quantityWasZero: true } : {}),
+    from: text(row.get("From")),
+    to: text(row.get("To")),
+    conductors: text(row.get("Conductors")),
+    stick: stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 }),
+    date: dayText(row.get("Date")),
+    crew: text(row.get("Crew")),
+    fittings: text(row.get("Fittings")),
+    groundingBushing: text(row.get("Grounding bushing")),
+    straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
+  };
+}

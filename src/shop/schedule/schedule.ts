@@ -1,0 +1,163 @@
+import { isUserError } from "../../units/errors";
+import { formatLength } from "../../units/length";
+import { buildRunWith } from "../run/buildRun";
+import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
+import { dialOrWords } from "../shoe/dialOrWords";
+import { USUAL_ELBOWS, type ElbowRule } from "../run/factoryElbows";
+import { bendKind, settingFor, type Setting } from "./lineUp";
+import { markFor } from "../shoe/marks";
+import type { RunRow } from "../run/runsTable";
+import { handbookSpacing } from "./handbook";
+import { elbowNote, scheduleNote } from "./scheduleNotes";
+import type { ShoeBook } from "../shoe/shoeBook";
+import { pointWords, turnWords } from "./turnWords";
+
+/** Headers of a bend schedule. The first thirteen are fixed; more may follow them. */
+export const SCHEDULE_HEADERS = [
+  "Run",
+  "Piece",
+  "Cut length",
+  "Bend",
+  "Kind",
+  "Mark",
+  "Line up",
+  "Hook",
+  "Angle",
+  "Dial",
+  "Turn",
+  "Plane",
+  "Note",
+  "Quantity",
+  "Pull",
+  "Cut 1/16",
+  "Mark 1/16",
+  "Handbook off",
+  "Job",
+  "Area",
+  "Raceway",
+  "Size",
+] as const;
+
+/** One line of a schedule: a cell under each header. Numbers are inches and degrees, exact. */
+export type ScheduleRow = Record<(typeof SCHEDULE_HEADERS)[number], string | number>;
+
+/**
+ * The schedule of a whole job. A run that cannot be read or built has one line that says why; so has, at the end, a rule
+ * that cannot be read.
+ */
+export function scheduleRuns(
+  rows: readonly RunRow[],
+  shoes: ShoeBook,
+  elbows: ElbowRule = USUAL_ELBOWS,
+): ScheduleRow[] {
+  const lines = rows.flatMap((row) => {
+    if ("problem" in row) return [wordsRow(row.name, "not built", row.problem)];
+    try {
+      return scheduleRun(buildRunWith(row.run, shoes, elbows));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      return [wordsRow(row.run.name, "not built", error.message)];
+    }
+  });
+  return [...lines, ...elbows.problems.map((problem) => wordsRow("Rules", "not read", problem))];
+}
+
+/**
+ * The schedule of one run: a line for each bend, in bending order; a piece without bends has one line, and so has a
+ * factory elbow, in its place between the pieces.
+ */
+export function scheduleRun(built: BuiltRun): ScheduleRow[] {
+  const rows = built.pulls.flatMap((pull, index) =>
+    pullParts(pull).flatMap((part) => (isPiece(part) ? pieceRows(built, part) : [elbowRow(built, part, index + 1)])),
+  );
+  const [first, ...rest] = rows;
+  if (!first || !built.run.quantityWasZero) return rows;
+  return [{ ...first, Note: [first.Note, "Quantity 0 counts as 1"].filter((note) => note !== "").join("; ") }, ...rest];
+}
+
+function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
+  const common = pieceCells(built, piece);
+  if (piece.bends.length === 0) return [{ ...common, Kind: "straight", Note: scheduleNote(built, piece, undefined) }];
+  const settings = piece.bends.map((_, index) => settingFor(piece, index, built.shoe));
+  return piece.bends.map((bend, index): ScheduleRow => {
+    const setting = settings[index] as Setting;
+    const mark = markFor(built.shoe, bend.start, bend.angle, setting.lineUp, setting.hook);
+    return {
+      ...common,
+      Bend: index + 1,
+      Kind: bendKind(bend, piece.bends[index - 1]),
+      Mark: mark,
+      "Line up": setting.lineUp,
+      Hook: setting.hook,
+      Angle: tidyDegrees(bend.angle),
+      Dial: dialOrWords(built.shoe, tidyDegrees(bend.angle)),
+      Turn: turnWords(bend.plane, setting.hook, settings[index - 1]?.hook),
+      Plane: tidyDegrees(bend.plane),
+      Note: scheduleNote(built, piece, index),
+      "Mark 1/16": formatLength(mark, 16, "feet"),
+      "Handbook off": handbookOff(built, piece, index),
+    };
+  });
+}
+
+const ELBOW_KIND = "factory elbow";
+
+/** True for the line of a factory elbow: no piece, no mark, nothing for the bender to do. */
+export const isElbowRow = ({ Kind }: ScheduleRow): boolean => Kind === ELBOW_KIND;
+
+function elbowRow(built: BuiltRun, elbow: FactoryElbow, pull: number): ScheduleRow {
+  const plane = tidyDegrees(elbow.plane);
+  return {
+    ...runCells(built, pull),
+    Kind: ELBOW_KIND,
+    Angle: tidyDegrees(elbow.angle),
+    Turn: elbow.place === 0 ? "first bend" : pointWords(plane, "the bend before"),
+    Plane: plane,
+    Note: elbowNote(elbow),
+  };
+}
+
+/** Degrees without the last digits, which are rounding: 22.5, not 22.500000000000004. */
+const tidyDegrees = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
+
+const pieceCells = (built: BuiltRun, piece: Piece): ScheduleRow => ({
+  ...runCells(built, piece.pull),
+  Piece: piece.number,
+  "Cut length": piece.cutLength,
+  "Cut 1/16": formatLength(piece.cutLength, 16, "feet"),
+});
+
+function runCells({ run }: BuiltRun, pull: number): ScheduleRow {
+  return {
+    ...emptyRow(run.name),
+    Quantity: run.quantity,
+    Pull: pull,
+    Job: run.job,
+    Area: run.area,
+    Raceway: run.raceway,
+    Size: run.size,
+  };
+}
+
+const EMPTY = Object.fromEntries(SCHEDULE_HEADERS.map((header) => [header, ""])) as ScheduleRow;
+
+const emptyRow = (name: string): ScheduleRow => ({ ...EMPTY, Run: name });
+
+/** A line that says something in words. */
+const wordsRow = (name: string, kind: string, message: string): ScheduleRow => ({
+  ...emptyRow(name),
+  Kind: kind,
+  Note: message,
+});
+
+/** A table with its header row, ready for a sheet. */
+export const scheduleTable = (rows: readonly ScheduleRow[]): (string | number)[][] => [
+  [...SCHEDULE_HEADERS],
+  ...rows.map((row) => SCHEDULE_HEADERS.map((header) => row[header])),
+];
+
+/** Handbook spacing less exact spacing [in]; empty for a bend that no handbook spaces. */
+function handbookOff(built: BuiltRun, piece: Piece, index: number): number | string {
+  const spacing = handbookSpacing(piece, index, built.shoe);
+  return spacing ? spacing.handbook - spacing.exact : "";
+}

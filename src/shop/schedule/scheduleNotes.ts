@@ -1,0 +1,67 @@
+import { toRadians } from "../../geometry/angle";
+import { showInches } from "../../units/show";
+import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
+import { handbookSpacing } from "./handbook";
+import { settingFor } from "./lineUp";
+import { tailNeeded } from "../shoe/shoe";
+
+/** Differences smaller than this are not worth a note [in]; a tape reads 1/16. */
+const WORTH_SAYING = 0.001;
+
+/** What the person at the bench should know about a bend (or, without a bend, about the piece). */
+export function scheduleNote(built: BuiltRun, piece: Piece, index: number | undefined): string {
+  const notes = index === undefined ? [] : bendNotes(built, piece, index);
+  if (index === undefined || index === piece.bends.length - 1) notes.push(...endNotes(piece));
+  return notes.join("; ");
+}
+
+function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
+  const notes: string[] = [];
+  const bend = piece.bends[index]!;
+  const { corner } = bend;
+  if (corner.of > 1) notes.push(corner.kind === "sweep" ? `shot ${corner.place} of ${corner.of}` : placeWords(bend));
+  if (settingFor(piece, index, built.shoe).lineUp === "star") {
+    notes.push(`star ${showInches(bend.legBefore + built.shoe.outsideDiameter)} from the back of the bend before`);
+  }
+  const spacing = handbookSpacing(piece, index, built.shoe);
+  if (spacing) {
+    const off = spacing.handbook - spacing.exact;
+    notes.push(
+      `spacing ${showInches(spacing.exact)}; handbook (${spacing.rule}) ${showInches(spacing.handbook)}, ` +
+        (Math.abs(off) < WORTH_SAYING
+          ? "no difference"
+          : `${showInches(Math.abs(off))} too ${off > 0 ? "long" : "short"}`),
+    );
+  }
+  const tail = shortTail(built, piece, index);
+  if (tail) notes.push(`${tail}: bend it long and cut`);
+  return notes;
+}
+
+/** What the person who puts the run together should know about a factory elbow. */
+export function elbowNote({ corner, radius }: FactoryElbow): string {
+  const part = corner.of > 1 ? [`${corner.kind}, ${corner.place} of ${corner.of}`] : [];
+  return [`bought; ${elbowRadius(radius)}`, ...part].join("; ");
+}
+
+/** At what radius [in] a factory elbow is laid out, in words. */
+export const elbowRadius = (radius: number): string => `laid out at ${showInches(radius)} radius`;
+
+const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of ${corner.of}`;
+
+/** Tells when the end on the hook's side is too short for the shoe to hold. */
+export function shortTail(built: BuiltRun, piece: Piece, index: number): string | undefined {
+  const bend = piece.bends[index]!;
+  const { hook } = settingFor(piece, index, built.shoe);
+  const end = bend.start + bend.radius * toRadians(bend.angle);
+  const tail = hook === "datum" ? bend.start : piece.cutLength - end;
+  const needed = tailNeeded(built.shoe);
+  if (tail >= needed) return undefined;
+  return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
+}
+
+function endNotes(piece: Piece): string[] {
+  if (piece.coupledBefore && piece.coupledAfter) return ["couplings on both ends"];
+  if (piece.coupledBefore) return ["coupling on the datum end"];
+  return piece.coupledAfter ? ["coupling on the far end"] : [];
+}

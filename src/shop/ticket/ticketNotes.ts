@@ -1,0 +1,39 @@
+import { showDegrees } from "../../units/show";
+import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "../run/builtRun";
+import { dialOrWords } from "../shoe/dialOrWords";
+import { shortTail } from "../schedule/scheduleNotes";
+import type { Setup } from "../bench/setupSearch";
+
+/** What the person at the bench should know where the end to hold is short. */
+export function tailNotes(built: BuiltRun, piece: Piece, index: number): string[] {
+  const tail = shortTail(built, piece, index);
+  return tail ? [`${tail}: cut it long and trim it after bending`] : [];
+}
+
+/** What the person at the bench should know where the dial ends. */
+export function dialNotes(built: BuiltRun, piece: Piece, index: number): string[] {
+  if (typeof dialOrWords(built.shoe, piece.bends[index]!.angle) !== "string") return [];
+  return ["the dial does not reach this: start it below zero by the springback, or make the bend in two"];
+}
+
+/** What the bench has to say about a stroke: what is in its way, and why the order is not the usual one. */
+export function benchNotes({ steps, order }: Setup, place: number): string[] {
+  const notes = steps[place]!.room.blocked.map((reason) => `on this bench: ${reason}`);
+  if (place === 0 && order === "searched")
+    notes.push("keep this order and these ends: the bench has no room for the usual way");
+  return notes;
+}
+
+/** What each end of a piece goes to, in words; empty where nothing is said. */
+export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: string } {
+  const { from, to } = built.run;
+  const [isFirst, isLast] = [piece.pull === 1, piece.pull === built.pulls.length];
+  const { before, after } = partsBeside(built, piece);
+  return {
+    datum: piece.coupledBefore ? couples(before.at(-1)!) : isFirst ? from : "a box",
+    far: piece.coupledAfter ? couples(after[0]!) : isLast ? to : "a box",
+  };
+}
+
+const couples = (neighbor: PullPart): string =>
+  `couples to ${isPiece(neighbor) ? `piece ${neighbor.number}` : `a factory elbow, ${showDegrees(neighbor.angle)}`}`;

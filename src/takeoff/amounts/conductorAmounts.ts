@@ -1,0 +1,31 @@
+import { readConductors, type Conductors } from "../../raceway/conductors";
+import type { Run } from "../../shop/run/runsTable";
+import type { Amount } from "./amount";
+import type { Item } from "./item";
+import type { RuleBook } from "../../rules/rules";
+
+/**
+ * Conductors of a run [ft]: its length, and make-up at its two ends and at each box between.
+ *
+ * @param length developed length of the conduit [in]
+ * @param pulls parts of the run between boxes
+ * @throws InputError or NotListedError when the Conductors cell cannot be read
+ */
+export function conductorAmounts(run: Run, length: number, pulls: number, rules: RuleBook): Amount[] {
+  if (run.conductors === "") return [];
+  const ends = 2 * rules.number("Conductor make-up at each end");
+  const boxes = (pulls - 1) * rules.number("Conductor make-up at each pull box");
+  const feet = (length + ends + boxes) / 12;
+  return readConductors(run.conductors, "Conductors").map((kind) => ({
+    item: conductorItem(kind),
+    each: kind.count * feet,
+  }));
+}
+
+/** Sizes from here on are kcmil, the smaller ones AWG. */
+const SMALLEST_KCMIL = 250;
+
+function conductorItem({ size, insulation }: Conductors): Item {
+  const named = Number(size) >= SMALLEST_KCMIL ? `${size} kcmil` : `#${size}`;
+  return { name: `${named} ${insulation} conductor`, kind: "conductor", unit: "ft", bought: true };
+}

@@ -1,0 +1,66 @@
+import type { Raceway } from "../../raceway/raceway";
+import type { TradeSize } from "../../raceway/tradeSize";
+
+/** What a take-off counts, in the order in which its lines stand. */
+export const ITEM_KINDS = [
+  "conduit",
+  "stick",
+  "coupling",
+  "elbow",
+  "expansion fitting",
+  "connector",
+  "locknut",
+  "bushing",
+  "grounding bushing",
+  "strap",
+  "pull box",
+  "bend",
+  "box",
+  "conductor",
+] as const;
+
+export type ItemKind = (typeof ITEM_KINDS)[number];
+
+/** One thing a take-off counts. Its name is what Prices and Labor call it. */
+export interface Item {
+  readonly name: string;
+  readonly kind: ItemKind;
+  readonly unit: "ft" | "each";
+  /** False for what is installed or made, but not bought: feet of conduit, bends, couplings that come with a stick. */
+  readonly bought: boolean;
+  /** Absent for what belongs to no one raceway and size: named boxes, conductors. */
+  readonly raceway?: Raceway;
+  readonly size?: TradeSize;
+  /** Length of a stick [ft]; for sticks only. */
+  readonly stickFeet?: number;
+  /** What a stick costs by the user's Stock table; for sticks only. */
+  readonly stockPrice?: number;
+}
+
+/** Of a raceway and a size: what every line but boxes and conductors is about. */
+export interface OfSize {
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+}
+
+/**
+ * An item of a raceway and size; its name is raceway, size and words.
+ * @example sizedItem({ raceway: "EMT", size: "1/2" }, "strap").name //=> "EMT 1/2 strap"
+ */
+export function sizedItem({ raceway, size }: OfSize, kind: ItemKind, words: string = kind): Item {
+  const unit = kind === "conduit" ? "ft" : "each";
+  return {
+    name: `${raceway} ${size} ${words}`,
+    kind,
+    unit,
+    bought: kind !== "conduit" && kind !== "bend",
+    raceway,
+    size,
+  };
+}
+
+/** Conduit by the stick. @param length [in] */
+export const stickItem = (of: OfSize, length: number): Item => ({
+  ...sizedItem(of, "stick", `conduit, ${Number((length / 12).toFixed(4))} ft stick`),
+  stickFeet: length / 12,
+});

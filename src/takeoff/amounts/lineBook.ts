@@ -1,0 +1,52 @@
+import type { Run } from "../../shop/run/runsTable";
+import type { Item } from "./item";
+
+/** Where a part of a quantity comes from. */
+export interface Source {
+  /** The run, or the runs that share it; none for what a rule takes off or adds. */
+  readonly runs: readonly Run[];
+  readonly each: number;
+  readonly times: number;
+  readonly note: string;
+}
+
+/** One line of a take-off. */
+export interface TakeoffLine {
+  readonly group: readonly string[];
+  readonly item: Item;
+  quantity: number;
+  /** The quantity by what the work is called in the Labor table. */
+  readonly operations: Map<string, number>;
+  readonly sources: Source[];
+  readonly notes: Set<string>;
+}
+
+/** Key of a list of labels: nothing that is typed into a cell holds the parting character. */
+export const labelKey = (labels: readonly string[]): string => labels.join("\u0001");
+
+/** Adds sources up into lines, one for each group and item. */
+export class LineBook {
+  private readonly byKey = new Map<string, TakeoffLine>();
+
+  add(group: readonly string[], item: Item, source: Source, operation: string = item.kind): TakeoffLine {
+    const line = this.lineOf(group, item);
+    const quantity = source.each * source.times;
+    line.quantity += quantity;
+    line.operations.set(operation, (line.operations.get(operation) ?? 0) + quantity);
+    line.sources.push(source);
+    return line;
+  }
+
+  private lineOf(group: readonly string[], item: Item): TakeoffLine {
+    const key = labelKey([...group, item.name]);
+    const found = this.byKey.get(key);
+    if (found) return found;
+    const line = { group, item, quantity: 0, operations: new Map(), sources: [], notes: new Set<string>() };
+    this.byKey.set(key, line);
+    return line;
+  }
+
+  lines(): TakeoffLine[] {
+    return [...this.byKey.values()];
+  }
+}

@@ -1,0 +1,31 @@
+import type { BuiltPull, Piece } from "../../shop/run/builtRun";
+import { bendKind, type BendKind } from "../../shop/schedule/lineUp";
+
+/** A bend the shop makes. */
+export interface ShopBend {
+  readonly kind: BendKind;
+  /** [°] */
+  readonly angle: number;
+}
+
+/** What a pull is made of, from box to box. */
+export interface PullMaterial {
+  /** Cut lengths [in]. */
+  readonly pieces: readonly number[];
+  readonly bends: readonly ShopBend[];
+  /** Angles of the factory elbows [°]. */
+  readonly elbows: readonly number[];
+  /** Places where two of these meet, each with a coupling. */
+  readonly joints: number;
+}
+
+/** The pieces and elbows of a pull as the schedule has them. */
+export const pullMaterial = ({ pieces, elbows, joints }: BuiltPull): PullMaterial => ({
+  pieces: pieces.map(({ cutLength }) => cutLength),
+  bends: pieces.flatMap(shopBends),
+  elbows: elbows.map(({ angle }) => angle),
+  joints: joints.length,
+});
+
+const shopBends = ({ bends }: Piece): ShopBend[] =>
+  bends.map((bend, index) => ({ kind: bendKind(bend, bends[index - 1]), angle: bend.angle }));

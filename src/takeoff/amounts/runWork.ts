@@ -1,0 +1,84 @@
+import type { BuiltRun } from "../../shop/run/buildRun";
+import type { Run } from "../../shop/run/runsTable";
+import { runLength } from "../../shop/run/runTotals";
+import { elbowRadius } from "../../shop/schedule/scheduleNotes";
+import { isUserError } from "../../units/errors";
+import { someOf, type Amount } from "./amount";
+import { conductorAmounts } from "./conductorAmounts";
+import { couplingItem, endAmounts } from "./endAmounts";
+import { expansionAmounts } from "./expansionFittings";
+import { readFittingStyle } from "./fittingStyle";
+import { sizedItem } from "./item";
+import { pullMaterial, type ShopBend } from "./pullMaterial";
+import type { RuleBook } from "../../rules/rules";
+import { strapAmounts } from "./strapAmounts";
+
+/** What one run takes, before its Quantity multiplies it. */
+export interface RunWork {
+  readonly run: Run;
+  readonly amounts: readonly Amount[];
+  /** Cut lengths [in]. */
+  readonly pieces: readonly number[];
+  readonly bends: readonly ShopBend[];
+  /** Couplings at its joints, and whether the ones that come with a stick serve for them. */
+  readonly joints: number;
+  readonly coupling: Amount["item"];
+  readonly stickCouplingFits: boolean;
+  /** Why the conductors are not among the amounts, when their cell cannot be read. */
+  readonly noConductors?: string;
+}
+
+/**
+ * Everything a run takes, by rule. Conductors that cannot be read are told, and leave the conduit counted.
+ * @throws InputError when another cell of the run cannot be read
+ */
+export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
+  const { run } = built;
+  const style = readFittingStyle(run.fittings, run.raceway);
+  const materials = built.pulls.map(pullMaterial);
+  const pieces = materials.flatMap((material) => material.pieces);
+  const bends = materials.flatMap((material) => material.bends);
+  const elbows = materials.flatMap((material) => material.elbows);
+  const conductors = readableConductors(built, rules);
+  return {
+    run,
+    pieces,
+    bends,
+    joints: materials.reduce((sum, material) => sum + material.joints, 0),
+    coupling: couplingItem(run, style),
+    stickCouplingFits: style === "threaded" || style === "cement",
+    amounts: [
+      { item: sizedItem(run, "conduit"), each: pieces.reduce((sum, piece) => sum + piece, 0) / 12 },
+      ...elbows.map((angle) => elbowAmount(built, angle)),
+      ...expansionAmounts(built, rules),
+      ...endAmounts(run, built.pulls.length, style, rules),
+      ...strapAmounts(built, rules),
+      ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
+      ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
+      ...(typeof conductors === "string" ? [] : conductors),
+    ],
+    ...(typeof conductors === "string" ? { noConductors: conductors } : {}),
+  };
+}
+
+/** The conductors of a run, or why they cannot be read. */
+function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string {
+  try {
+    return conductorAmounts(built.run, runLength(built), built.pulls.length, rules);
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return error.message;
+  }
+}
+
+const ENDS_IN_BOX = /(?:^|[,;\r\n])\s*box[\s,;]*$/i;
+
+/** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
+const pullBoxes = ({ run, pulls }: BuiltRun): number =>
+  pulls.length - 1 + (run.to === "" && ENDS_IN_BOX.test(run.route) ? 1 : 0);
+
+const elbowAmount = ({ run, shoe }: BuiltRun, angle: number): Amount => ({
+  item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
+  each: 1,
+  note: elbowRadius(shoe.radius),
+});

@@ -1,0 +1,13 @@
+import { countSupports, supportRule } from "../../raceway/supports";
+import { readEdition } from "../../raceway/edition";
+import type { BuiltRun } from "../../shop/run/buildRun";
+import { someOf, type Amount } from "./amount";
+import { sizedItem } from "./item";
+import type { RuleBook } from "../../rules/rules";
+
+/** Straps of a run: the fewest supports the code allows from box to box, by the spacing for a run as it comes. */
+export function strapAmounts({ run, pulls }: BuiltRun, rules: RuleBook): Amount[] {
+  const spacing = supportRule(run.raceway, run.size, readEdition(rules.number("Support edition")));
+  const supports = pulls.reduce((sum, pull) => sum + countSupports(pull.parts.developed, spacing), 0);
+  return someOf([{ item: sizedItem(run, "strap"), each: supports * rules.number("Straps per support") }]);
+}

@@ -1,0 +1,69 @@
+import type { CutGrid } from "../../cutting/grid";
+import type { CutPiece } from "../../cutting/request";
+import type { Raceway } from "../../raceway/raceway";
+import type { TradeSize } from "../../raceway/tradeSize";
+import type { Stick } from "./cutStock";
+import { compareGroups } from "../amounts/groupBy";
+import { labelKey } from "../amounts/lineBook";
+import type { RuleBook } from "../../rules/rules";
+import type { RunWork } from "../amounts/runWork";
+
+/** Equal pieces of one run: what the request takes, with a label that says which. */
+export type LabeledPiece = CutPiece & { readonly label: string };
+
+/** Pieces that are cut from the same sticks. */
+export interface CutLot {
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+  readonly works: RunWork[];
+  readonly sticks: readonly Stick[];
+}
+
+/**
+ * Runs by the sticks they are cut from, in the trade's order: by raceway and size; where the user's stock has nothing
+ * for these, also by the stick the runs ask for. Stock that is only on hand is filled up with the runs' sticks.
+ */
+export function cutLots(
+  works: readonly RunWork[],
+  sticksFor: (raceway: Raceway, size: TradeSize) => readonly Stick[],
+): CutLot[] {
+  const lots = new Map<string, CutLot & { sticks: Stick[] }>();
+  for (const work of works) {
+    const { raceway, size, stick } = work.run;
+    const stock = sticksFor(raceway, size);
+    const key = labelKey([raceway, size, stock.length > 0 ? "" : String(stick)]);
+    const lot = lots.get(key) ?? { raceway, size, works: [], sticks: [...stock] };
+    lots.set(key, lot);
+    lot.works.push(work);
+    const known = lot.sticks.some(({ length, onHand }) => onHand === null && length === stick);
+    const bought = stock.some(({ onHand }) => onHand === null);
+    if (!bought && !known) lot.sticks.push({ length: stick, onHand: null, price: null });
+  }
+  const columns = ["Raceway", "Size", "Stick"];
+  const order = (lot: CutLot) => [lot.raceway, lot.size, lot.sticks[0]!.length];
+  return [...lots.values()].sort((a, b) => compareGroups(columns, order(a), order(b)));
+}
+
+/** A piece this near to its stick is the whole stick [in]: less than half a sixteenth. */
+const WHOLE_STICK = 1 / 64;
+
+/**
+ * The pieces of runs in steps of the grid, to the nearest 1/16 in. as the schedule shows them (0.1 mm on that grid). A
+ * cut piece takes the allowance of its raceway; a whole stick is not cut and takes none.
+ */
+export function lotPieces(works: readonly RunWork[], grid: CutGrid, rules: RuleBook): LabeledPiece[] {
+  return works.flatMap(({ run, pieces }) => {
+    const allowance = rules.number(`Cut allowance per piece, ${run.raceway}`);
+    return pieces.map((piece, index) => ({
+      length: nearestSteps(run.stick - piece < WHOLE_STICK ? run.stick : piece + allowance, grid),
+      quantity: run.quantity,
+      label: `${run.name}/${index + 1}`,
+    }));
+  });
+}
+
+/** At least one: nothing is not cut. */
+function nearestSteps(inches: number, grid: CutGrid): number {
+  if (grid === "0.1 mm") return Math.max(1, Math.round(inches * 254));
+  return Math.max(1, Math.round(inches * 16)) * (grid === "1/32" ? 2 : 1);
+}

@@ -1,0 +1,103 @@
+import { showSteps, stepsToInches, type CutGrid } from "../../cutting/grid";
+import type { CutPattern, CutPlan, Cuts } from "../../cutting/plan";
+import { showMoney } from "../../units/money";
+import { show } from "../../units/show";
+import type { CutLabels } from "./cutLabels";
+import { PRICE_STEPS } from "./cutStock";
+
+/** Columns of a cutting sheet; a job's sheet has Raceway and Size before them. */
+export const CUT_HEADERS = ["Sticks", "Stick", "Cut", "Left over", "For", "Note"] as const;
+
+export type CutRow = Record<(typeof CUT_HEADERS)[number], string | number>;
+
+/** What a plan is shown with. */
+export interface CutView {
+  readonly grid: CutGrid;
+  /** True when the sticks to be bought have prices. */
+  readonly priced: boolean;
+  readonly labels: CutLabels;
+  /** Shortest offcut that is kept [steps]. */
+  readonly keep: number;
+}
+
+/**
+ * A plan as a saw operator reads it: first what it comes to and how that is proven, then a line for each way a stick is
+ * cut, longest piece first; last the pieces for which there is no stick.
+ */
+export function cutSheet(plan: CutPlan, view: CutView): CutRow[] {
+  return [
+    proofRow(plan, view),
+    ...plan.patterns.map((pattern) => patternRow(plan, pattern, view)),
+    ...plan.missing.map((cuts) => missingRow(cuts, view)),
+  ];
+}
+
+function proofRow(plan: CutPlan, view: CutView): CutRow {
+  const feet = (steps: number): string => `${show(stepsToInches(steps, view.grid) / 12, 2)} ft`;
+  const kept = plan.remnants.reduce((sum, remnant) => sum + remnant, 0);
+  return {
+    Sticks: plan.sticks + plan.onHand,
+    Stick: "all",
+    Cut: proofWords(plan, view.priced),
+    "Left over": plan.longestRemnant > 0 ? `longest ${showSteps(plan.longestRemnant, view.grid)}` : "",
+    For: "",
+    Note: [
+      wasteWords(stepsToInches(plan.waste, view.grid) / 12, plan.wasteShare),
+      ...(kept > 0 ? [`${feet(kept)} kept${plan.longestProven ? ", longest rest proven" : ""}`] : []),
+      ...onHandWords(plan.onHand, plan.sticks),
+    ].join("; "),
+  };
+}
+
+/** @param share of all sticks taken, 0 to 1 */
+export const wasteWords = (feet: number, share: number): string =>
+  `waste ${show(feet, 2)} ft, ${show(100 * share, 1)} %`;
+
+/** Told only where something is taken from what is on hand. */
+export const onHandWords = (onHand: number, bought: number): string[] =>
+  onHand > 0 ? [`${onHand} of the sticks on hand, ${bought} to buy`] : [];
+
+export const boughtWords = (sticks: number): string => `${sticks} ${sticks === 1 ? "stick" : "sticks"} to buy`;
+
+/** What the plan costs, the least that is proven, and how far apart they are. */
+export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boolean): string {
+  const money = (value: number): string => showMoney(value / PRICE_STEPS);
+  const bought = boughtWords(sticks);
+  const [is, least] = priced ? [`${bought} for ${money(cost)}`, money(bound)] : [bought, String(bound)];
+  const gap = priced ? money(cost - bound) : String(cost - bound);
+  return `${is}; at least ${least} needed: ${proven ? "proven least" : `within ${gap} of it`}`;
+}
+
+function patternRow(plan: CutPlan, { stock, count, cuts, remnant }: CutPattern, view: CutView): CutRow {
+  const { length, quantity } = plan.stocks[stock]!;
+  return {
+    Sticks: count,
+    Stick: showSteps(length, view.grid) + (quantity === Infinity ? "" : " on hand"),
+    Cut: cuts.map((cut) => cutWords(cut, view.grid)).join(", "),
+    "Left over": remnant > 0 ? showSteps(remnant, view.grid) : "none",
+    For: cuts.map((cut) => view.labels.take(cut.length, cut.count * count)).join("; "),
+    Note: remnant > 0 && remnant >= view.keep ? "keep the rest" : "",
+  };
+}
+
+const cutWords = ({ length, count }: Cuts, grid: CutGrid): string =>
+  count === 1 ? showSteps(length, grid) : `${count} × ${showSteps(length, grid)}`;
+
+const missingRow = (cuts: Cuts, { grid, labels }: CutView): CutRow => ({
+  Sticks: 0,
+  Stick: "no stick left",
+  Cut: cutWords(cuts, grid),
+  "Left over": "",
+  For: labels.take(cuts.length, cuts.count),
+  Note: "not cut: add sticks to Stock",
+});
+
+/** A row that says something in words. */
+export const wordsRow = (stick: string, note: string): CutRow => ({
+  Sticks: "",
+  Stick: stick,
+  Cut: "",
+  "Left over": "",
+  For: "",
+  Note: note,
+});

@@ -1,0 +1,91 @@
+import { planCuts } from "../../cutting/solve";
+import { DEFAULT_STEPS } from "../../cutting/work";
+import { readRuns } from "../../shop/run/runsTable";
+import { readShoes } from "../../shop/shoe/shoeBook";
+import { isUserError } from "../../units/errors";
+import { CutLabels } from "./cutLabels";
+import { cutLots, type CutLot } from "./cutLots";
+import { cutTotal, type PlannedLot } from "./cutTotal";
+import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
+import { readStock } from "./cutStock";
+import { jobWork } from "../amounts/jobWork";
+import { lotRequest } from "./lotRequest";
+import { notRead } from "../lists/notRead";
+import { readRules, type RuleBook } from "../../rules/rules";
+import { readSaw, type Saw } from "./saw";
+import { WorkShares } from "./workShares";
+
+type Cell = string | number;
+
+/** What a job's cutting plans may be given besides the runs. */
+export interface JobCutRanges {
+  readonly stock?: unknown;
+  readonly shoes?: unknown;
+  readonly kerf?: unknown;
+  readonly keep?: unknown;
+  readonly rules?: unknown;
+}
+
+/**
+ * Cutting plans of a job, one for each raceway and size, as a table with a header row: what it comes to with its proof,
+ * then how each stick is cut; last a total. A plan that cannot be made, and runs that could not be counted, are told in words.
+ *
+ * @throws InputError when a range lacks a needed column, or for a kerf or shortest offcut that cannot be
+ */
+export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
+  const rules = readRules(ranges.rules);
+  const shoes = readShoes(ranges.shoes);
+  const stock = readStock(ranges.stock);
+  const saw = readSaw(ranges.kerf, ranges.keep, rules);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
+  const problems = [
+    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
+    ...notRead(rows, shoes, stock, rules).map((message) => wordsRow("not read", message)),
+  ];
+  return [
+    ["Raceway", "Size", ...CUT_HEADERS],
+    ...planLots(cutLots(job.works, stock.sticksFor), saw, rules),
+    ...problems.map((row) => cells(["", ""], row)),
+  ];
+}
+
+const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT_HEADERS.map((header) => row[header])];
+
+/** Plans one lot after the other, within the work that a worksheet function may take; more than one are added up. */
+function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
+  const shares = new WorkShares(DEFAULT_STEPS, lots.length);
+  const planned: PlannedLot[] = [];
+  const unplanned: string[] = [];
+  const rows = lots.flatMap((lot) => {
+    const { rows, made } = shares.next((steps) => planOrWords(lot, saw, rules, steps));
+    const title = `${lot.raceway} ${lot.size}`;
+    if (made) planned.push({ title, ...made });
+    else unplanned.push(title);
+    return rows.map((row) => cells([lot.raceway, lot.size], row));
+  });
+  return planned.length > 1 ? [...rows, cells(["Total", ""], cutTotal(planned, unplanned))] : rows;
+}
+
+interface LotRows {
+  readonly rows: CutRow[];
+  readonly made?: Omit<PlannedLot, "title">;
+  /** Work it took. */
+  readonly steps: number;
+}
+
+function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+  try {
+    return planLot(lot, saw, rules, steps);
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return { rows: [wordsRow("not planned", error.message)], steps: 0 };
+  }
+}
+
+function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+  const { request, pieces, view } = lotRequest(lot, saw, rules);
+  const plan = planCuts(request, { steps });
+  const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
+  return { rows, made: { plan, grid: view.grid, priced: view.priced }, steps: plan.steps };
+}

@@ -1,0 +1,28 @@
+import { roundUpToSteps, toSteps } from "../../cutting/grid";
+import type { CutRequest } from "../../cutting/request";
+import { gridFor } from "./cutGrid";
+import { lotPieces, type CutLot, type LabeledPiece } from "./cutLots";
+import type { CutView } from "./cutSheet";
+import { isPriced, stocksOf } from "./cutStock";
+import type { RuleBook } from "../../rules/rules";
+import type { Saw } from "./saw";
+
+/** What the solver is asked for one raceway and size, and what its answer is written with. */
+export interface LotRequest {
+  readonly request: CutRequest;
+  readonly pieces: readonly LabeledPiece[];
+  readonly view: Omit<CutView, "labels">;
+}
+
+/** @throws InputError when a length does not fit the saw's grid */
+export function lotRequest(lot: CutLot, saw: Saw, rules: RuleBook): LotRequest {
+  const grid = gridFor([...lot.sticks.map(({ length }) => length), saw.kerf]);
+  const pieces = lotPieces(lot.works, grid, rules);
+  const keep = roundUpToSteps(saw.keep, grid);
+  const kerf = toSteps(saw.kerf, grid, "kerf");
+  return {
+    request: { pieces, stocks: stocksOf(lot.sticks, grid), grid, kerf, minimumOffcut: keep },
+    pieces,
+    view: { grid, keep, priced: isPriced(lot.sticks) },
+  };
+}

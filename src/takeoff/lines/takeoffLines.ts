@@ -1,0 +1,82 @@
+import { DEFAULT_STEPS } from "../../cutting/work";
+import type { StockBook } from "../cuts/cutStock";
+import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
+import { ITEM_KINDS } from "../amounts/item";
+import { labelKey, LineBook, type TakeoffLine } from "../amounts/lineBook";
+import { BOX, namedBoxes } from "./namedBoxes";
+import { naturalOrder } from "../../units/naturalOrder";
+import type { RuleBook } from "../../rules/rules";
+import type { RunWork } from "../amounts/runWork";
+import { countRunSticks } from "../sticks/runSticks";
+import { StickLots } from "../sticks/stickLots";
+import { countStockSticks } from "../sticks/stockSticks";
+import { WorkShares } from "../cuts/workShares";
+
+/** Work that counting sticks may take: half of what a plan of its own may, since changes count two jobs. */
+const STEPS = DEFAULT_STEPS / 2;
+
+/**
+ * Adds up what the runs take, line by line: by group, then raceway and size, then item. Sticks are counted within their
+ * group: each group has its own sticks. Couplings that come with the sticks are counted first and have a line of their
+ * own; the couplings to buy are the rest.
+ *
+ * @param by columns of Runs to group by
+ * @param stock sticks and offcuts the order starts from; omitted: sticks of the runs' length, none on hand
+ */
+export function takeoffLines(
+  works: readonly RunWork[],
+  by: readonly string[],
+  rules: RuleBook,
+  stock?: StockBook,
+): TakeoffLine[] {
+  const book = new LineBook();
+  const lots = new Map<string, StickLots>();
+  for (const work of works) {
+    const { run } = work;
+    const group = by.map((column) => groupCell(run, column));
+    for (const { item, each, operation, note } of work.amounts) {
+      const line = book.add(group, item, { runs: [run], each, times: run.quantity, note: note ?? "" }, operation);
+      if (note) line.notes.add(note);
+    }
+    const key = labelKey(group);
+    const lot = lots.get(key) ?? new StickLots(group, book);
+    lots.set(key, lot);
+    lot.add(work);
+  }
+  const shares = new WorkShares(STEPS, lots.size);
+  for (const lot of lots.values()) {
+    const { counted } = shares.next((steps) =>
+      stock ? countStockSticks(lot.works, stock, rules, steps) : countRunSticks(lot.works, rules, steps),
+    );
+    lot.addSticks(counted, rules);
+  }
+  addBoxes(book, works, by, rules);
+  return book.lines().sort((a, b) => compareLines(by, a, b));
+}
+
+/** A box is of no one raceway and size; where its runs fall into several groups, it is in the first of them. */
+function addBoxes(book: LineBook, works: readonly RunWork[], by: readonly string[], rules: RuleBook): void {
+  for (const { name, runs } of namedBoxes(
+    works.map(({ run }) => run),
+    rules,
+  )) {
+    const groups = runs.map((run) =>
+      by.map((column) => (column === "Raceway" || column === "Size" ? "" : groupCell(run, column))),
+    );
+    const first = groups.reduce((least, group) => (compareGroups(by, group, least) < 0 ? group : least));
+    book
+      .add(first, BOX, { runs, each: 1, times: 1, note: name })
+      .notes.add("one for each name in From and To; Quantity does not multiply it");
+  }
+}
+
+/** The order of lines: by group, raceway, size, kind and name. */
+export function compareLines(by: readonly string[], a: TakeoffLine, b: TakeoffLine): number {
+  return (
+    compareGroups(by, a.group, b.group) ||
+    compareCells("Raceway", a.item.raceway ?? "", b.item.raceway ?? "") ||
+    compareCells("Size", a.item.size ?? "", b.item.size ?? "") ||
+    ITEM_KINDS.indexOf(a.item.kind) - ITEM_KINDS.indexOf(b.item.kind) ||
+    naturalOrder(a.item.name, b.item.name)
+  );
+}

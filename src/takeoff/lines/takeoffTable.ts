@@ -1,0 +1,97 @@
+import type { JobWork } from "../amounts/jobWork";
+import type { LaborBook } from "../lists/labor";
+import { lineHours } from "./lineHours";
+import type { TakeoffLine } from "../amounts/lineBook";
+import type { PriceBook } from "../lists/prices";
+
+type Cell = string | number;
+
+/** What a take-off is shown with. */
+export interface TakeoffView {
+  /** Columns of Runs it is grouped by; they stand first. */
+  readonly by: readonly string[];
+  readonly prices?: PriceBook | undefined;
+  readonly labor?: LaborBook | undefined;
+  /** Rows of the user's other tables that could not be used, in words. */
+  readonly problems: readonly string[];
+}
+
+/** A line with its price and labor, or the words for what is missing. */
+interface PricedLine {
+  readonly line: TakeoffLine;
+  readonly unitPrice: number | null;
+  readonly extension: number | null;
+  readonly hours: number | null;
+  readonly notes: readonly string[];
+  /** Names of what has no price, and of work that has no minutes. */
+  readonly noPrice: string | null;
+  readonly noLabor: readonly string[];
+}
+
+/**
+ * The take-off as a table with a header row: the lines, a totals row when there are prices or labor, then whatever
+ * could not be counted or read, in words.
+ */
+export function takeoffTable(lines: readonly TakeoffLine[], job: JobWork, view: TakeoffView): Cell[][] {
+  const headers = [...view.by, "Item", "Unit", "Quantity", ...moneyHeaders(view), ...laborHeaders(view), "Note"];
+  const row = (cells: Record<string, Cell | null>): Cell[] => headers.map((header) => cells[header] ?? "");
+  const priced = lines.map((line) => priceLine(line, view));
+  return [
+    headers,
+    ...priced.map((entry) => row(lineCells(entry, view))),
+    ...(view.prices || view.labor ? [row(totalCells(priced, job, view))] : []),
+    ...job.problems.map(({ name, message }) => row({ Item: `not counted: ${name}`, Note: message })),
+    ...view.problems.map((problem) => row({ Item: "not read", Note: problem })),
+  ];
+}
+
+const moneyHeaders = ({ prices }: TakeoffView): string[] => (prices ? ["Unit price", "Extension"] : []);
+const laborHeaders = ({ labor }: TakeoffView): string[] => (labor ? ["Minutes", "Hours"] : []);
+
+function priceLine(line: TakeoffLine, { prices, labor }: TakeoffView): PricedLine {
+  const price = prices && line.item.bought && line.quantity > 0 ? prices.priceOf(line.item) : undefined;
+  const work = labor ? lineHours(line.item, line.operations, labor) : undefined;
+  const unitPrice = price?.unitPrice ?? null;
+  return {
+    line,
+    unitPrice,
+    extension: unitPrice === null ? null : unitPrice * line.quantity,
+    hours: work?.hours ?? null,
+    notes: [...line.notes, ...(price?.note ? [price.note] : [])],
+    noPrice: price && unitPrice === null ? line.item.name : null,
+    noLabor: line.item.kind === "stick" ? [] : (work?.missing ?? []),
+  };
+}
+
+function lineCells({ line, unitPrice, extension, hours, notes, noPrice }: PricedLine, view: TakeoffView) {
+  return {
+    ...Object.fromEntries(view.by.map((column, index) => [column, line.group[index] ?? ""])),
+    Item: line.item.name,
+    Unit: line.item.unit,
+    Quantity: line.quantity,
+    "Unit price": noPrice === null ? unitPrice : "no price",
+    Extension: extension,
+    Minutes: hours === null || line.quantity === 0 ? null : (hours * 60) / line.quantity,
+    Hours: hours,
+    Note: notes.join("; "),
+  };
+}
+
+function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffView): Record<string, Cell> {
+  const noPrice = [...new Set(priced.flatMap((entry) => entry.noPrice ?? []))];
+  const noLabor = [...new Set(priced.flatMap((entry) => entry.noLabor))];
+  const left = job.problems.length;
+  const notes = [
+    ...(noPrice.length > 0 ? [`no price for ${noPrice.join(", ")}`] : []),
+    ...(noLabor.length > 0 ? [`no minutes for ${noLabor.join(", ")}`] : []),
+    ...(left > 0 ? [`${left} not counted, named below`] : []),
+  ];
+  return {
+    Item: notes.length > 0 ? "Total, without what the note names" : "Total",
+    ...(view.prices ? { Extension: sum(priced.map((entry) => entry.extension ?? 0)) } : {}),
+    ...(view.labor ? { Hours: sum(priced.map((entry) => entry.hours ?? 0)) } : {}),
+    Note: notes.join("; "),
+  };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

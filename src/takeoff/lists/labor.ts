@@ -1,0 +1,48 @@
+import { toNumber } from "../../units/number";
+import type { Item } from "../amounts/item";
+import { labelKey } from "../amounts/lineBook";
+import { readValueList } from "./valueList";
+
+/** The user's minutes for each operation. No labor units are built in. */
+export interface LaborBook {
+  /**
+   * Minutes for one of an item, from the most particular operation the user has: the item by its name, then the
+   * operation with raceway and size, with the raceway, with the size, alone.
+   *
+   * @param operation what is done with it: its kind, or for a bend the kind of bend
+   * @returns minutes, or undefined when the user has none
+   */
+  minutesFor(item: Pick<Item, "name" | "kind" | "raceway" | "size">, operation: string): number | undefined;
+  /** Rows that could not be read, and those without minutes, in words. */
+  readonly problems: readonly string[];
+  readonly empty: boolean;
+}
+
+/** Reads a Labor range: Operation, Minutes. */
+export function readLabor(range: unknown): LaborBook {
+  const noTime: string[] = [];
+  const list = readValueList(range, "labor", "Operation", [{ name: "Minutes", required: true, zero: true }], (row) => {
+    const minutes = toNumber(row.get("Minutes"), "Minutes", { min: 0 });
+    if (minutes === 0) noTime.push(`labor row ${row.rowNumber}: Minutes is 0 or empty and counts as no time`);
+    return minutes;
+  });
+  const known = new Map<string, number | undefined>();
+  return {
+    problems: [...list.problems, ...noTime],
+    empty: list.empty,
+    minutesFor(item, operation) {
+      const key = labelKey([item.name, operation]);
+      if (!known.has(key)) known.set(key, list.find(...operationNames(item, operation)));
+      return known.get(key);
+    },
+  };
+}
+
+function operationNames(
+  { name, kind, raceway, size }: Parameters<LaborBook["minutesFor"]>[0],
+  operation: string,
+): string[] {
+  const words = operation === kind ? [kind] : [operation, kind];
+  const named = words.flatMap((word) => [`${raceway} ${size} ${word}`, `${raceway} ${word}`, `${size} ${word}`, word]);
+  return operation === kind ? [name, ...named] : named;
+}

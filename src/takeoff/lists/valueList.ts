@@ -1,0 +1,63 @@
+import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { InputError, isUserError, quoteValue } from "../../units/errors";
+import { lookUpKey } from "../../units/lookUpKey";
+
+/** A user's list of named values: the rows that could be read, by name, and the others in words. */
+export interface ValueList<T> {
+  /** The value of the first of these names that the list has. */
+  find(...names: readonly string[]): T | undefined;
+  readonly problems: readonly string[];
+  /** True when nothing has been filled in below the headers. */
+  readonly empty: boolean;
+}
+
+/** Reads a list; none where the range is left out or nothing has been filled in below its headers. */
+export function listIn<T extends { readonly empty: boolean }>(
+  range: unknown,
+  read: (range: unknown) => T,
+): T | undefined {
+  if (range === null || range === undefined) return undefined;
+  const list = read(range);
+  return list.empty ? undefined : list;
+}
+
+/**
+ * Reads a range of named values. A row that cannot be read, or a name that stands twice, is told in words and counts as
+ * not there; it hides no other.
+ *
+ * @param argument what the range is called in messages
+ * @param nameColumn the column that holds the name
+ */
+export function readValueList<T>(
+  range: unknown,
+  argument: string,
+  nameColumn: string,
+  columns: readonly Column[],
+  readValue: (row: TableRow) => T,
+): ValueList<T> {
+  const values = new Map<string, T>();
+  const seen = new Set<string>();
+  const problems: string[] = [];
+  const { rows } = readTable(range, argument, [{ name: nameColumn, required: true }, ...columns]);
+  for (const row of rows) {
+    try {
+      const name = row.get(nameColumn);
+      const key = lookUpKey(name);
+      if (key === "") throw new InputError(`${nameColumn} is empty.`);
+      if (seen.has(key)) {
+        values.delete(key);
+        throw new InputError(`${quoteValue(name)} stands twice; keep one row for each ${nameColumn.toLowerCase()}.`);
+      }
+      seen.add(key);
+      values.set(key, readValue(row));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push(`${argument} row ${row.rowNumber}: ${error.message}`);
+    }
+  }
+  return {
+    problems,
+    empty: rows.length === 0,
+    find: (...names) => names.map((name) => values.get(lookUpKey(name))).find((value) => value !== undefined),
+  };
+}

@@ -1,0 +1,94 @@
+import { readRuns, type Run } from "../../shop/run/runsTable";
+import { readShoes } from "../../shop/shoe/shoeBook";
+import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "../amounts/groupBy";
+import { sizedItem } from "../amounts/item";
+import { jobWork } from "../amounts/jobWork";
+import { readLabor, type LaborBook } from "../lists/labor";
+import { labelKey } from "../amounts/lineBook";
+import { notRead } from "../lists/notRead";
+import type { ShopBend } from "../amounts/pullMaterial";
+import { readRules } from "../../rules/rules";
+import { listIn } from "../lists/valueList";
+
+type Cell = string | number;
+
+/** Bends of one line of the count. */
+interface BendLine {
+  readonly group: readonly Cell[];
+  bends: number;
+  minutes: number;
+  /** Kinds of bend the user has no minutes for. */
+  readonly noMinutes: Set<string>;
+}
+
+/** What bend counts may be given besides the runs. */
+export interface BendCountRanges {
+  readonly by?: unknown;
+  readonly shoes?: unknown;
+  readonly labor?: unknown;
+  readonly rules?: unknown;
+}
+
+const BY_DEFAULT = ["Job", "Raceway", "Size", "Kind"];
+
+/** Angles are told apart to this many decimals [°]. */
+const ANGLE_DECIMALS = 2;
+
+/**
+ * Bends the shop makes, counted by columns of Runs, kind and angle, as a table with a header row and a totals row. An
+ * offset counts two bends, a saddle three or four, a sweep its shots; Quantity multiplies. With a Labor range, hours.
+ *
+ * @throws InputError when a range lacks a needed column or `by` names none
+ */
+export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][] {
+  const by = readBy(ranges.by, [...RUN_GROUP_NAMES, "Kind", "Angle"], BY_DEFAULT);
+  const shoes = readShoes(ranges.shoes);
+  const rules = readRules(ranges.rules);
+  const labor = listIn(ranges.labor, readLabor);
+  const rows = readRuns(runs);
+  const job = jobWork(rows, shoes, rules);
+  const lines = new Map<string, BendLine>();
+  const total: BendLine = { group: by.map((_, index) => (index === 0 ? "Total" : "")), ...nothingYet() };
+  for (const { run, bends } of job.works) {
+    for (const bend of bends) {
+      const group = by.map((column) => bendCell(run, bend, column));
+      const key = labelKey(group.map(String));
+      const line = lines.get(key) ?? { group, ...nothingYet() };
+      lines.set(key, line);
+      for (const counted of [line, total]) countBend(counted, run, bend, labor);
+    }
+  }
+  const problems = [
+    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
+    ...notRead(rows, shoes, rules, labor),
+  ];
+  const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
+  const headers = [...by, "Bends", ...(labor ? ["Hours"] : []), "Note"];
+  const blank = headers.slice(1).map(() => "");
+  return [
+    headers,
+    ...[...(by.length > 0 ? sorted : []), total].map((line) => lineCells(line, labor)),
+    ...problems.map((problem) => [...blank, problem]),
+  ];
+}
+
+const nothingYet = () => ({ bends: 0, minutes: 0, noMinutes: new Set<string>() });
+
+function bendCell(run: Run, bend: ShopBend, column: string): Cell {
+  if (column === "Kind") return bend.kind;
+  if (column === "Angle") return Number(bend.angle.toFixed(ANGLE_DECIMALS));
+  return groupCell(run, column);
+}
+
+function countBend(line: BendLine, run: Run, { kind }: ShopBend, labor: LaborBook | undefined): void {
+  line.bends += run.quantity;
+  const minutes = labor?.minutesFor(sizedItem(run, "bend"), kind);
+  if (minutes === undefined) line.noMinutes.add(kind);
+  else line.minutes += minutes * run.quantity;
+}
+
+function lineCells({ group, bends, minutes, noMinutes }: BendLine, labor: LaborBook | undefined): Cell[] {
+  if (!labor) return [...group, bends, ""];
+  const hours = minutes === 0 && noMinutes.size > 0 ? "" : minutes / 60;
+  return [...group, bends, hours, noMinutes.size > 0 ? `no minutes for ${[...noMinutes].sort().join(", ")}` : ""];
+}

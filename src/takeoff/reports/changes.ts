@@ -1,0 +1,74 @@
+import { readRuns, type RunRow } from "../../shop/run/runsTable";
+import { readShoes } from "../../shop/shoe/shoeBook";
+import { stockIn } from "../cuts/cutStock";
+import { jobWork, type JobWork } from "../amounts/jobWork";
+import type { TakeoffLine } from "../amounts/lineBook";
+import { notRead } from "../lists/notRead";
+import { readRules } from "../../rules/rules";
+import { runChanges } from "./runChanges";
+import { compareLines, takeoffLines } from "../lines/takeoffLines";
+
+type Cell = string | number;
+
+const HEADERS = ["Change", "Run or item", "Column or unit", "Before", "After", "Difference"];
+
+/** What a comparison may be given besides the runs: what their take-offs were given. */
+export interface ChangeRanges {
+  readonly shoes?: unknown;
+  readonly rules?: unknown;
+  readonly stock?: unknown;
+}
+
+/**
+ * What changed between two Runs ranges, as a table with a header row: runs added, gone and changed, then every line of
+ * the take-off before and after with the difference, then the runs that could not be counted.
+ *
+ * @throws InputError when a range lacks a needed column
+ */
+export function changes(before: unknown, after: unknown, ranges: ChangeRanges = {}): Cell[][] {
+  const shoes = readShoes(ranges.shoes);
+  const rules = readRules(ranges.rules);
+  const stock = stockIn(ranges.stock);
+  const stateOf = (range: unknown, argument: string): JobState => {
+    const rows = readRuns(range, argument);
+    const job = jobWork(rows, shoes, rules);
+    return { rows, job, lines: takeoffLines(job.works, [], rules, stock) };
+  };
+  const [old, now] = [stateOf(before, "before"), stateOf(after, "after")];
+  return [
+    HEADERS,
+    ...runChanges(old.rows, now.rows).map((entry) => [
+      entry.change,
+      entry.run,
+      entry.column,
+      entry.before,
+      entry.after,
+      "",
+    ]),
+    ...quantityRows(old.lines, now.lines),
+    ...problemRows(old.job, "before"),
+    ...problemRows(now.job, "after"),
+    ...notRead([...old.rows, ...now.rows], shoes, rules, stock).map((text) => ["not read", text, "", "", "", ""]),
+  ];
+}
+
+interface JobState {
+  readonly rows: readonly RunRow[];
+  readonly job: JobWork;
+  readonly lines: readonly TakeoffLine[];
+}
+
+function quantityRows(before: readonly TakeoffLine[], after: readonly TakeoffLine[]): Cell[][] {
+  const [old, now] = [byName(before), byName(after)];
+  const all = [...new Map([...old, ...now]).values()].sort((a, b) => compareLines([], a, b));
+  return all.map(({ item }) => {
+    const [was, is] = [old.get(item.name)?.quantity ?? 0, now.get(item.name)?.quantity ?? 0];
+    return ["quantity", item.name, item.unit, was, is, is - was];
+  });
+}
+
+const byName = (lines: readonly TakeoffLine[]): Map<string, TakeoffLine> =>
+  new Map(lines.map((line) => [line.item.name, line]));
+
+const problemRows = (job: JobWork, state: string): Cell[][] =>
+  job.problems.map(({ name, message }) => ["not counted", name, state, message, "", ""]);

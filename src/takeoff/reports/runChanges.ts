@@ -1,0 +1,113 @@
+import { readRoute } from "../../route/readRoute";
+import { writeRoute } from "../../route/writeRoute";
+import type { Run, RunRow } from "../../shop/run/runsTable";
+import { isUserError } from "../../units/errors";
+import { formatLength } from "../../units/length";
+import { labelKey } from "../amounts/lineBook";
+import { lookUpKey } from "../../units/lookUpKey";
+import { compareText, naturalOrder } from "../../units/naturalOrder";
+
+/** One thing that changed about the runs. */
+export interface RunChange {
+  readonly change: "added" | "gone" | "changed";
+  readonly run: string;
+  /** Column of Runs that changed; empty for a run that was added or is gone. */
+  readonly column: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** A row with its cells as they are compared and shown. */
+interface Entry {
+  readonly name: string;
+  readonly job: string;
+  readonly cells: Readonly<Record<string, string>>;
+  /** All cells in one text: equal for rows that say the same. */
+  readonly content: string;
+}
+
+/**
+ * What changed from one state of the Runs table to another: runs added, gone, and cells changed. Runs are paired by
+ * name and job, then by name alone; the order of rows does not matter, nor does another spelling of the same route.
+ */
+export function runChanges(before: readonly RunRow[], after: readonly RunRow[]): RunChange[] {
+  const pairs = pairUp(before.map(entryOf), after.map(entryOf));
+  const changes = pairs.flatMap(([old, now]): RunChange[] => {
+    if (!old) return [{ change: "added", run: now.name, column: "", before: "", after: now.cells["Route"] ?? "" }];
+    if (!now) return [{ change: "gone", run: old.name, column: "", before: old.cells["Route"] ?? "", after: "" }];
+    return changedCells(old, now);
+  });
+  return changes.sort((a, b) => ORDER[a.change] - ORDER[b.change] || naturalOrder(a.run, b.run));
+}
+
+const ORDER: Record<RunChange["change"], number> = { added: 0, gone: 1, changed: 2 };
+
+function changedCells(old: Entry, now: Entry): RunChange[] {
+  const columns = new Set([...Object.keys(old.cells), ...Object.keys(now.cells)]);
+  return [...columns].flatMap((column): RunChange[] => {
+    const [before, after] = [old.cells[column] ?? "", now.cells[column] ?? ""];
+    return before === after ? [] : [{ change: "changed", run: now.name, column, before, after }];
+  });
+}
+
+type Pair = readonly [Entry, Entry] | readonly [Entry, undefined] | readonly [undefined, Entry];
+
+/** Pairs equal rows first, then rows of the same name and job, then of the same name; the rest stay alone. */
+function pairUp(before: Entry[], after: Entry[]): Pair[] {
+  const pairs: Pair[] = [];
+  let [old, now] = [sorted(before), sorted(after)];
+  for (const key of [contentKey, nameAndJobKey, nameKey]) {
+    const waiting = new Map<string, Entry[]>();
+    for (const entry of now) waiting.set(key(entry), [...(waiting.get(key(entry)) ?? []), entry]);
+    const taken = new Set<Entry>();
+    old = old.filter((entry) => {
+      const match = waiting.get(key(entry))?.shift();
+      if (!match) return true;
+      taken.add(match);
+      pairs.push([entry, match]);
+      return false;
+    });
+    now = now.filter((entry) => !taken.has(entry));
+  }
+  return [...pairs, ...old.map((entry): Pair => [entry, undefined]), ...now.map((entry): Pair => [undefined, entry])];
+}
+
+const sorted = (entries: Entry[]): Entry[] => [...entries].sort((a, b) => compareText(a.content, b.content));
+const contentKey = (entry: Entry): string => entry.content;
+const nameAndJobKey = (entry: Entry): string => labelKey([lookUpKey(entry.name), lookUpKey(entry.job)]);
+const nameKey = (entry: Entry): string => lookUpKey(entry.name);
+
+function entryOf(row: RunRow): Entry {
+  const cells: Record<string, string> = "run" in row ? runCells(row.run) : { Row: `not read: ${row.problem}` };
+  const name = "run" in row ? row.run.name : row.name;
+  const job = "run" in row ? row.run.job : "";
+  return { name, job, cells, content: labelKey([name, ...Object.entries(cells).flat()]) };
+}
+
+const runCells = (run: Run): Record<string, string> => ({
+  Job: run.job,
+  Area: run.area,
+  Raceway: run.raceway,
+  Size: run.size,
+  Route: plainRoute(run.route),
+  Quantity: String(run.quantity),
+  From: run.from,
+  To: run.to,
+  Conductors: run.conductors,
+  Stick: formatLength(run.stick, 64),
+  Date: run.date,
+  Crew: run.crew,
+  Fittings: run.fittings,
+  "Grounding bushing": run.groundingBushing,
+  Straps: run.straps === undefined ? "" : String(run.straps),
+});
+
+/** A route in one spelling; one that cannot be read stays as written. */
+function plainRoute(route: string): string {
+  try {
+    return writeRoute(readRoute(route));
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return route;
+  }
+}

@@ -1,0 +1,72 @@
+import { stepsToInches, type CutGrid } from "../../cutting/grid";
+import type { CutPlan } from "../../cutting/plan";
+import { planCuts } from "../../cutting/solve";
+import { isUserError } from "../../units/errors";
+import { cutLots, type CutLot } from "../cuts/cutLots";
+import { proofWords } from "../cuts/cutSheet";
+import type { StockBook } from "../cuts/cutStock";
+import { lotRequest } from "../cuts/lotRequest";
+import type { RuleBook } from "../../rules/rules";
+import { countRunSticks, type StickCounts } from "./runSticks";
+import type { RunWork } from "../amounts/runWork";
+import { readSaw, type Saw } from "../cuts/saw";
+import type { CountedSticks } from "./stickLots";
+import { WorkShares } from "../cuts/workShares";
+
+/**
+ * The sticks to buy as JOB.CUTS plans them: of the lengths in the stock, after what is on hand. Where no plan can be made
+ * the runs' own sticks are counted, and a note says why.
+ *
+ * @param maxSteps work that the cutting plans may take
+ */
+export function countStockSticks(
+  works: readonly RunWork[],
+  stock: StockBook,
+  rules: RuleBook,
+  maxSteps: number,
+): StickCounts {
+  const lots = cutLots(works, stock.sticksFor);
+  const saw = readSaw(null, null, rules);
+  const shares = new WorkShares(maxSteps, lots.length);
+  const results = lots.map((lot) => shares.next((share) => countLot(lot, saw, rules, share)));
+  return {
+    counted: results.flatMap(({ counted }) => counted),
+    steps: results.reduce((sum, { steps }) => sum + steps, 0),
+  };
+}
+
+function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): StickCounts {
+  try {
+    const { request, view } = lotRequest(lot, saw, rules);
+    const plan = planCuts(request, { steps });
+    return { counted: boughtSticks(lot, plan, view.grid, view.priced), steps: plan.steps };
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    const { counted, steps: spent } = countRunSticks(lot.works, rules, steps);
+    const note = `not planned from the stock: ${error.message}`;
+    return { counted: counted.map((sticks) => ({ ...sticks, notes: [...sticks.notes, note] })), steps: spent };
+  }
+}
+
+/** The sticks a plan buys, length by length, longest first; none bought is a line too, for the stock holds everything. */
+function boughtSticks(lot: CutLot, plan: CutPlan, grid: CutGrid, priced: boolean): CountedSticks[] {
+  const bought = plan.stocks.flatMap(({ length, quantity }, kind) =>
+    quantity === Infinity ? [{ inches: stepsToInches(length, grid), sticks: plan.used[kind]! }] : [],
+  );
+  const taken = bought.filter(({ sticks }) => sticks > 0);
+  const notes = [
+    ...(plan.onHand > 0 ? [`${plan.onHand} on hand ${plan.onHand === 1 ? "is" : "are"} used besides`] : []),
+    ...(plan.proven ? [] : [proofWords(plan, priced)]),
+  ];
+  return (taken.length > 0 ? taken : bought.slice(0, 1)).map(({ inches, sticks }, place) => {
+    return { works: lot.works, length: inches, sticks, ...priceOf(lot, inches), notes: place === 0 ? notes : [] };
+  });
+}
+
+/** The least price the stock has for a stick to be bought. */
+function priceOf(lot: CutLot, inches: number): { price?: number } {
+  const prices = lot.sticks.flatMap(({ length, onHand, price }) =>
+    onHand === null && length === inches && price !== null ? [price] : [],
+  );
+  return prices.length > 0 ? { price: Math.min(...prices) } : {};
+}

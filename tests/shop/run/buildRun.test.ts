@@ -1,0 +1,112 @@
+/**
+ * Runs worked out with a shoe, by hand for R 4: a 90 takes 4 in. of each leg and 2π of conduit; a coupling stands 3 in. (2
+ * to hold, 1 for its seat) from bends and ends. Lengths [in].
+ */
+import { buildRun, buildRunWith, type BuiltRun } from "../../../src/shop/run/buildRun";
+import { checkJob } from "../../../src/shop/checks/checks";
+import { jobTickets } from "../../../src/shop/ticket/jobTickets";
+import type { Run } from "../../../src/shop/run/runsTable";
+import { scheduleRuns } from "../../../src/shop/schedule/schedule";
+import { setupTable } from "../../../src/shop/bench/setupTable";
+import { readShoes, type ShoeBook } from "../../../src/shop/shoe/shoeBook";
+import { USUAL_BENCH } from "../../../src/shop/bench/bench";
+import { HALF_EMT, runOf } from "../../support/demoShoe";
+
+const EXACT = 9;
+const ARC = 2 * Math.PI;
+
+const built = (route: string, cells: Partial<Run> = {}): BuiltRun => buildRun(runOf(route, cells), HALF_EMT);
+const near = (value: number) => expect.closeTo(value, 2) as number;
+const cutsOf = ({ pulls }: BuiltRun): number[] =>
+  pulls.flatMap(({ pieces }) => pieces.map(({ cutLength }) => cutLength));
+
+describe("pieces of a run", () => {
+  test("a coupling stands 3 in. from an end at the least, and no piece is shorter than two such", () => {
+    expect(cutsOf(built("east 122"))).toEqual([116, 6]);
+    expect(cutsOf(built("east 130"))).toEqual([120, 10]);
+  });
+
+  test("a coupling stands 3 in. from a bend at the least, on either side of it", () => {
+    // Ends of 2 in. take no coupling, so it stands on the leg of 112 between the bends, where a piece gets shortest.
+    expect(cutsOf(built("up 6, east 120, up 6"))).toEqual([near(2 + ARC + 112 - 3), near(3 + ARC + 2)]);
+    expect(cutsOf(built("up 6, east 120, up 9", { stick: 125 }))).toEqual([near(2 + ARC + 3), near(112 - 3 + ARC + 5)]);
+    // Six inches between two bends are just enough for a coupling, less is not.
+    const far = (leg: number) => cutsOf(built(`up 30, east ${leg}, up 30`, { stick: 40 }));
+    expect(far(14.001)).toEqual([near(26 + ARC + 3), near(3.001 + ARC + 26)]);
+    expect(far(13.9)).toHaveLength(3);
+  });
+
+  test("bends too close together for a coupling in between are told with the stretch and the stick", () => {
+    // Three 90s with an inch between them take 26 to 46.85 of the conduit; couplings may stand up to 23 and from 49.85.
+    expect(() => built("up 30, east 9, up 9, east 30", { stick: 24 })).toThrow(
+      "A stick of 24 in. cannot span from 23 in. to 49.85 in. along the conduit: bends stand too close together for a " +
+        "coupling in between. Make a leg longer or use a longer stick.",
+    );
+  });
+
+  test("each bend lies on its piece, with its place, plane and the leg before it", () => {
+    const { pulls } = built("up 60, east 90, north 50");
+    const [first, second, ...others] = pulls[0]!.pieces;
+    expect(others).toEqual([]);
+    expect(first).toMatchObject({ number: 1, pull: 1, coupledBefore: false, coupledAfter: true });
+    expect(second).toMatchObject({ number: 2, pull: 1, coupledBefore: true, coupledAfter: false });
+    expect(first!.bends).toMatchObject([
+      {
+        place: 0,
+        plane: 0,
+        legBefore: expect.closeTo(60, EXACT) as number,
+        start: expect.closeTo(56, EXACT) as number,
+      },
+    ]);
+    expect(second!.bends).toMatchObject([
+      {
+        ...{ place: 1, plane: expect.closeTo(90, EXACT) as number, legBefore: expect.closeTo(90, EXACT) as number },
+        start: expect.closeTo(56 + ARC + 82 - first!.cutLength, EXACT) as number,
+      },
+    ]);
+    expect(pulls[0]!.joints).toEqual([first!.cutLength]);
+  });
+
+  test("what is wrong in each pull is told, a sentence after the other", () => {
+    expect(() => built("up 3, east 20, box, up 2, east 20")).toThrow(/ 1 in\. short\. step \d+: .* 2 in\. short\.$/);
+  });
+});
+
+describe("without a shoe in the book", () => {
+  const large = (route: string): BuiltRun => buildRunWith(runOf(route, { raceway: "RMC", size: "4" }), readShoes(null));
+
+  test("straight conduit is built all the same, with a shoe that only stands in", () => {
+    // Published: NEC chapter 9, table 2, other bends: 24 in. for 4; ANSI C80.1: outside diameter 4.500.
+    expect(large("east 90").shoe).toEqual({
+      ...{ raceway: "RMC", size: "4", radius: 24, outsideDiameter: 4.5, deduct: 26.25 },
+      ...{ springback: 0, dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0 },
+      source: "no shoe: straight conduit",
+    });
+    expect(cutsOf(large("east 90, box, east 20"))).toEqual([90, 20]);
+  });
+
+  test("a single bend, in whatever pull, needs it", () => {
+    expect(() => large("up 90, east 90")).toThrow("There is no built-in shoe for RMC 4");
+    expect(() => large("east 90, box, east 90, up 90")).toThrow("There is no built-in shoe for RMC 4");
+  });
+});
+
+test("an error that no user made is not told as a finding of a row", () => {
+  const broken: ShoeBook = {
+    own: [],
+    problems: [],
+    shoeFor: () => {
+      throw new RangeError("the book is broken");
+    },
+  };
+  const rows = [{ run: runOf("east 60") }];
+  for (const use of [
+    () => buildRunWith(rows[0]!.run, broken),
+    () => checkJob(rows, broken, 2023),
+    () => jobTickets(rows, broken),
+    () => scheduleRuns(rows, broken),
+    () => setupTable(rows, broken, USUAL_BENCH),
+  ]) {
+    expect(use).toThrow(new RangeError("the book is broken"));
+  }
+});
