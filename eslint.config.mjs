@@ -2,7 +2,19 @@
 import tseslint from "typescript-eslint";
 
 /** Rooms of src/, left to right. A file imports only from its own room and from rooms to its left. */
-const rooms = ["units", "table", "geometry", "raceway", "rules", "bends", "route", "shop", "cutting", "takeoff", "drawing"];
+const rooms = [
+  "units",
+  "table",
+  "geometry",
+  "raceway",
+  "rules",
+  "bends",
+  "route",
+  "shop",
+  "cutting",
+  "takeoff",
+  "drawing",
+];
 
 const noRoom = (names) => ({
   group: names.flatMap((name) => [`**/${name}/*`, `**/${name}/**`]),
