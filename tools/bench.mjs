@@ -4,7 +4,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { panePaint, paneSizes } from "./benchPane.mjs";
 import { build } from "./build.mjs";
-import { generatedRuns } from "./generatedRuns.mjs";
+import { generatedRuns } from "./generatedRuns.cjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const require = createRequire(import.meta.url);

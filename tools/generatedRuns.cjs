@@ -15,7 +15,7 @@ const SIZES = ["1/2", "3/4", "1"];
 const ANGLES = [22.5, 30, 45];
 
 /** A Runs table with `count` rows below its header row. */
-export function generatedRuns(count, seed = 20261125) {
+function generatedRuns(count, seed = 20261125) {
   const random = randomFrom(seed);
   const pick = (list) => list[random(list.length)];
   const rows = [["Run", "Job", "Area", "Raceway", "Size", "Route", "Quantity", "From", "To", "Conductors"]];
@@ -50,3 +50,5 @@ function route(random, pick) {
   }
   return steps.join(", ");
 }
+
+module.exports = { generatedRuns };

@@ -1,0 +1,38 @@
+/**
+ * Recorded, not true: what the whole-job functions answered for the same 500 generated runs before the house was rebuilt.
+ * A hash that changes says that an answer changed; whoever changes one on purpose records it anew and says why.
+ */
+import { createHash } from "node:crypto";
+import { jobCutsOf } from "../../functions/cuts";
+import { jobChecks, jobSchedule, jobSetup } from "../../functions/jobs";
+import { jobBends, jobTakeoff } from "../../functions/takeoff";
+
+const { generatedRuns } = jest.requireActual<{ generatedRuns(count: number, seed: number): unknown[][] }>(
+  "../../tools/generatedRuns.cjs",
+);
+
+const RUNS = generatedRuns(500, 41);
+/** Rows that cannot be built, elbows that are bought, and other words for the same columns. */
+RUNS.push(
+  ["bad route", "Bench", "Area 1", "EMT", "1/2", "up and away", 1, "", "", ""],
+  ["bad size", "Bench", "Area 1", "EMT", "7/8", "up 40", 1, "", "", ""],
+  ["too short", "Bench", "Area 1", "EMT", "1", "up 3, east 40", 1, "", "", ""],
+  ["plastic", "Bench", "Area 2", "PVC 40", "2", "up 60, east 100, box, north 60", 2, "", "", "3 #4 THHN"],
+  ["nothing", "Bench", "Area 2", "RMC", "1", "up 60, east 100, box", 0, "", "", "3 nothing"],
+);
+
+const hash = (table: unknown): string => createHash("sha256").update(JSON.stringify(table)).digest("hex").slice(0, 16);
+
+test.each([
+  ["schedule", () => jobSchedule(RUNS), "e11a30a70612b971"],
+  ["checks", () => jobChecks(RUNS), "96b42b6b6003fda1"],
+  ["set-up", () => jobSetup(RUNS), "a033250efe61229a"],
+  ["take-off", () => jobTakeoff(RUNS), "a76c2be9c3f2d173"],
+  ["take-off by area", () => jobTakeoff(RUNS, undefined, undefined, "Area"), "9411570a8f2d8e74"],
+  ["bends", () => jobBends(RUNS), "5d8ac59de28951d4"],
+  ["cuts", () => jobCutsOf(RUNS), "a269e04bfcea7710"],
+])("the %s of 500 generated runs are as recorded", (_name, answer, recorded) => {
+  const table = answer();
+  expect(table.length).toBeGreaterThan(10);
+  expect(hash(table)).toBe(recorded);
+});
