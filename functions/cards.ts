@@ -6,7 +6,6 @@ import { findingsText } from "../src/shop/checks/findings";
 import { buildOneRun } from "../src/shop/run/oneRun";
 import { runBends, runDegrees, runElbows, runLength } from "../src/shop/run/runTotals";
 import { isElbowRow } from "../src/shop/schedule/schedule";
-import { readElbowRule } from "../src/takeoff/amounts/elbowRule";
 import { formatLength } from "../src/units/length";
 import { toNumber } from "../src/units/number";
 import { optional } from "../src/units/optional";
@@ -35,7 +34,7 @@ import { card, inchesField, listField, numberField, scheduleField, showsCards, t
 export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], bend?: any, rules?: any[][]): any {
   return answer([route, raceway, size, shoes, bend, rules], (route, raceway, size, shoes, bend, rules) => {
     const which = optional(bend, (value) => toNumber(value, "bend", { min: 1, integer: true })) ?? 1;
-    const built = buildOneRun(route, raceway, size, shoes, readElbowRule(rules));
+    const built = buildOneRun(route, raceway, size, shoes, rules);
     const facts = bendFacts(built, which);
     return showsCards() ? cardOfBend(built, facts) : facts.words;
   });
@@ -61,7 +60,7 @@ export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], b
 export function runCard(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): any {
   return answer([route, raceway, size, shoes, edition, rules], (route, raceway, size, shoes, edition, rules) => {
     const codeEdition = readEdition(edition);
-    const built = buildOneRun(route, raceway, size, shoes, readElbowRule(rules));
+    const built = buildOneRun(route, raceway, size, shoes, rules);
     if (!showsCards()) return runLength(built);
     return cardOfRun(built, findingsText(checkBuiltRun(built, codeEdition)));
   });

@@ -2,11 +2,9 @@ import { readBench } from "../src/shop/bench/bench";
 import { readEdition } from "../src/raceway/rules";
 import { checkJob } from "../src/shop/checks/checks";
 import { findingsTable } from "../src/shop/checks/findings";
-import { readRuns } from "../src/shop/run/runsTable";
-import { scheduleRuns, scheduleTable } from "../src/shop/schedule/schedule";
+import { buildJob } from "../src/shop/job/job";
+import { scheduleJob, scheduleTable } from "../src/shop/schedule/schedule";
 import { setupTable } from "../src/shop/bench/setupTable";
-import { readShoes } from "../src/shop/shoe/shoeBook";
-import { readElbowRule } from "../src/takeoff/amounts/elbowRule";
 import { answer } from "./answer";
 
 /**
@@ -25,7 +23,7 @@ import { answer } from "./answer";
  */
 export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): any[][] {
   return answer([runs, shoes, rules], (runs, shoes, rules) =>
-    scheduleTable(scheduleRuns(readRuns(runs), readShoes(shoes), readElbowRule(rules))),
+    scheduleTable(scheduleJob(buildJob({ runs, shoes, rules }))),
   );
 }
 
@@ -45,9 +43,8 @@ export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): an
  */
 export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?: any[][]): any[][] {
   return answer([runs, shoes, edition, rules], (runs, shoes, edition, rules) => {
-    const rows = readRuns(runs);
-    const findings = checkJob(rows, readShoes(shoes), readEdition(edition), readElbowRule(rules));
-    return findingsTable(findings, rows.length);
+    const job = buildJob({ runs, shoes, rules });
+    return findingsTable(checkJob(job, readEdition(edition)), job.rows.length);
   });
 }
 
@@ -68,6 +65,6 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?:
  */
 export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][], rules?: any[][]): any[][] {
   return answer([runs, shoes, bench, rules], (runs, shoes, bench, rules) =>
-    setupTable(readRuns(runs), readShoes(shoes), readBench(bench), readElbowRule(rules)),
+    setupTable(buildJob({ runs, shoes, rules }), readBench(bench)),
   );
 }

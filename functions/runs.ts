@@ -1,13 +1,10 @@
 import { readEdition } from "../src/raceway/rules";
-import { checkBuiltRun, notBuilt } from "../src/shop/checks/checks";
+import { checkRow } from "../src/shop/checks/checks";
 import { findingsText } from "../src/shop/checks/findings";
-import { buildRunWith } from "../src/shop/run/buildRun";
+import { buildOneRow } from "../src/shop/job/job";
 import { buildOneRun, oneRun } from "../src/shop/run/oneRun";
-import { readShoes } from "../src/shop/shoe/shoeBook";
 import { runBends, runDegrees, runLength, runPoints } from "../src/shop/run/runTotals";
 import { scheduleRun, scheduleTable } from "../src/shop/schedule/schedule";
-import { readElbowRule } from "../src/takeoff/amounts/elbowRule";
-import { isUserError } from "../src/units/errors";
 import { answer } from "./answer";
 
 /**
@@ -27,7 +24,7 @@ import { answer } from "./answer";
  */
 export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
   return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
-    runLength(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
+    runLength(buildOneRun(route, raceway, size, shoes, rules)),
   );
 }
 
@@ -47,7 +44,7 @@ export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]
  */
 export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
   return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
-    runBends(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
+    runBends(buildOneRun(route, raceway, size, shoes, rules)),
   );
 }
 
@@ -67,7 +64,7 @@ export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][],
  */
 export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): number {
   return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
-    runDegrees(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
+    runDegrees(buildOneRun(route, raceway, size, shoes, rules)),
   );
 }
 
@@ -89,15 +86,7 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
 export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): string {
   return answer([route, raceway, size, shoes, edition, rules], (route, raceway, size, shoes, edition, rules) => {
     const codeEdition = readEdition(edition);
-    const run = oneRun(route, raceway, size);
-    const book = readShoes(shoes);
-    const elbows = readElbowRule(rules);
-    try {
-      return findingsText(checkBuiltRun(buildRunWith(run, book, elbows), codeEdition));
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      return findingsText([notBuilt("run", error.message)]);
-    }
+    return findingsText(checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition));
   });
 }
 
@@ -117,7 +106,7 @@ export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], e
  */
 export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): any[][] {
   return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
-    runPoints(buildOneRun(route, raceway, size, shoes, readElbowRule(rules))),
+    runPoints(buildOneRun(route, raceway, size, shoes, rules)),
   );
 }
 
@@ -138,6 +127,6 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
  */
 export function runMarks(route: any, raceway: any, size: any, shoes?: any[][], rules?: any[][]): any[][] {
   return answer([route, raceway, size, shoes, rules], (route, raceway, size, shoes, rules) =>
-    scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes, readElbowRule(rules)))),
+    scheduleTable(scheduleRun(buildOneRun(route, raceway, size, shoes, rules))),
   );
 }

@@ -1,8 +1,7 @@
 import { dot } from "../geometry/vector";
-import { InputError } from "../units/errors";
 import { showInches } from "../units/show";
 import { directionVector } from "./directions";
-import { stepError } from "./stepError";
+import { RouteError, stepError } from "./routeError";
 import type { LegStep, RouteStep } from "./types";
 import { writeStep } from "./writeRoute";
 
@@ -18,7 +17,7 @@ export function centerlineLegs(steps: readonly RouteStep[], outsideDiameter: num
     if (step.kind !== "leg" || !step.back) return step;
     const bends = backsOf(step, index + 1, steps[index - 1], steps[index + 1]);
     if (outsideDiameter === undefined) {
-      throw new InputError(`step ${index + 1}: a length to the back of a bend needs the conduit's outside diameter.`);
+      throw new RouteError(index + 1, `a length to the back of a bend needs the conduit's outside diameter.`);
     }
     const length = step.length - (bends * outsideDiameter) / 2;
     if (length > 0) return { kind: "leg", direction: step.direction, length };

@@ -5,7 +5,7 @@
 import { toDegrees, toRadians } from "../geometry/angle";
 import { cornerHeight, setback } from "../geometry/arc";
 import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
-import { InputError } from "../units/errors";
+import { RouteError } from "./routeError";
 import { showInches } from "../units/show";
 import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";
 import type { CornerKind } from "./types";
@@ -60,7 +60,7 @@ function saddleCorners({ step, side, rise, angle, over }: SaddleJoint, before: V
 function sweepCorners({ step, ...sweep }: Sweep, before: Vec3, after: Vec3, radius: number): JointCorners {
   if (sweep.radius < radius) {
     const least = `sweep radius must be at least the shoe's ${showInches(radius)}`;
-    throw new InputError(`step ${step}: ${least}; got ${showInches(sweep.radius)}`);
+    throw new RouteError(step, `${least}; got ${showInches(sweep.radius)}`);
   }
   const turn = toDegrees(angleBetween(before, after));
   const shots = sweep.shots ?? Math.max(2, Math.ceil(turn / SHOT - 1e-9));

@@ -1,7 +1,8 @@
+import { InputError } from "../units/errors";
 import { toAngle } from "../units/angle";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
-import { stepError } from "./stepError";
+import { RouteError, stepError } from "./routeError";
 import { STEP_FORMS, type Values } from "./stepForms";
 import type { RouteStep } from "./types";
 
@@ -32,15 +33,17 @@ export function readStep(text: string, step: number): RouteStep {
   if (!form) throw stepError(step, text.trim(), /^[-.\d]/.test(words) ? PARTED : ANY_STEP);
   const match = form.whole.exec(words);
   if (!match) throw stepError(step, text.trim(), form.expected);
-  return form.read(match, valuesOf(step));
+  try {
+    return form.read(match, VALUES);
+  } catch (error) {
+    if (!(error instanceof InputError) || error instanceof RouteError) throw error;
+    throw new RouteError(step, error.message);
+  }
 }
 
-function valuesOf(step: number): Values {
-  const name = (what: string) => `step ${step}: ${what}`;
-  return {
-    length: (text, what) => toInches(text, name(what), { above: SHORTEST, max: LONGEST }),
-    coordinate: (text, what) => toInches(text, name(what), { min: -LONGEST, max: LONGEST }),
-    angle: (text, what, max) => toAngle(text, name(what), max === undefined ? undefined : { above: 0, max }),
-    shots: (text) => toNumber(Number(text), name("shots"), { min: 2, max: MOST_SHOTS }),
-  };
-}
+const VALUES: Values = {
+  length: (text, what) => toInches(text, what, { above: SHORTEST, max: LONGEST }),
+  coordinate: (text, what) => toInches(text, what, { min: -LONGEST, max: LONGEST }),
+  angle: (text, what, max) => toAngle(text, what, max === undefined ? undefined : { above: 0, max }),
+  shots: (text) => toNumber(Number(text), "shots", { min: 2, max: MOST_SHOTS }),
+};

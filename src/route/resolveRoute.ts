@@ -4,6 +4,7 @@ import { showInches } from "../units/show";
 import type { Course, Stretch } from "./courses";
 import { jointCorners, type JointCorners } from "./jointCorners";
 import { centerlineLegs } from "./backs";
+import { RouteError } from "./routeError";
 import type { Pull, ResolvedRoute, RouteCorner, RouteStep } from "./types";
 import { Walk } from "./walk";
 
@@ -25,16 +26,39 @@ const NOTHING = 1e-9;
  * //=> [[0, 0, 0], [0, 0, 48], [150, 0, 48]]
  */
 export function resolveRoute(steps: readonly RouteStep[], radius: number, outsideDiameter?: number): ResolvedRoute {
-  if (!(radius > 0 && radius < Infinity)) throw new InputError(`radius must be above 0; got ${radius}.`);
+  return layOut(walkRoute(steps, outsideDiameter), radius);
+}
+
+/** A route walked from the datum: what of it no radius changes. */
+export interface WalkedRoute {
+  readonly steps: readonly RouteStep[];
+  readonly courses: readonly Course[];
+}
+
+/**
+ * Walks the steps of a route.
+ * @param outsideDiameter of the conduit [in]; needed only when a leg is measured to the back of its bends
+ * @throws InputError with the step's number, what was read and what was expected
+ */
+export function walkRoute(steps: readonly RouteStep[], outsideDiameter?: number): WalkedRoute {
   const walk = new Walk();
   for (const step of centerlineLegs(steps, outsideDiameter)) walk.take(step);
+  return { steps, courses: walk.finish() };
+}
+
+/**
+ * Lays a walked route out at a radius [in].
+ * @throws InputError where a saddle or a sweep takes the whole of a leg beside it
+ */
+export function layOut({ steps, courses }: WalkedRoute, radius: number): ResolvedRoute {
+  if (!(radius > 0 && radius < Infinity)) throw new InputError(`radius must be above 0; got ${radius}.`);
   let group = 0;
-  const pulls = walk.finish().map((course) => {
+  const pulls = courses.map((course) => {
     const pull = pullOf(course, radius, group);
     group += course.joints.length;
     return pull;
   });
-  return { steps: [...steps], pulls };
+  return { steps: [...steps], pulls, endsInBox: steps.at(-1)?.kind === "box" };
 }
 
 function pullOf({ start, stretches, joints }: Course, radius: number, groupsBefore: number): Pull {
@@ -72,7 +96,8 @@ function checkRoom({ length, step }: Stretch, before: JointCorners | undefined, 
   const left = takers.reduce((rest, { takes }) => rest - takes, length);
   if (left > NOTHING) return;
   const taken = takers.map((joint) => `the ${joint.kind} of step ${joint.step} takes ${showInches(joint.takes)}`);
-  throw new InputError(
-    `step ${step}: the leg is ${showInches(length)} long, but ${taken.join(" and ")} of it: ${showInches(-left)} short.`,
+  throw new RouteError(
+    step,
+    `the leg is ${showInches(length)} long, but ${taken.join(" and ")} of it: ${showInches(-left)} short.`,
   );
 }

@@ -58,4 +58,6 @@ export interface Pull {
 export interface ResolvedRoute {
   steps: RouteStep[];
   pulls: Pull[];
+  /** True when the last step is a box. */
+  endsInBox: boolean;
 }

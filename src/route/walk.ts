@@ -1,11 +1,10 @@
 import { toDegrees, toRadians } from "../geometry/angle";
 import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
-import { InputError } from "../units/errors";
 import { show } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
 import { directionVector, directionWord } from "./directions";
 import { offsetSide, sideToward, turnToward } from "./sideways";
-import { stepError } from "./stepError";
+import { RouteError, stepError } from "./routeError";
 import type { Rise, RouteStep } from "./types";
 import { writeStep } from "./writeRoute";
 
@@ -154,8 +153,11 @@ export class Walk {
     return directionWord(this.heading!) ?? `along ${slant} (east north up)`;
   }
 
-  private expected(what: string): InputError {
-    if (!this.step) return new InputError(`the route ends with step ${this.number}; expected ${what}.`);
+  private expected(what: string): RouteError {
+    if (!this.step) {
+      const words = `the route ends with step ${this.number}; expected ${what}.`;
+      return new RouteError(this.number, words, words);
+    }
     return stepError(this.number, writeStep(this.step), what);
   }
 }

@@ -1,5 +1,5 @@
 import { drawBend } from "../../src/drawing/bend/drawBend";
-import type { BuiltRun } from "../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";

@@ -109,9 +109,10 @@ const nameOf = ({ row, column }: Place): string => cellName(row, column);
 
 /** Points at the shoe's own cell where the Shoes table has one, so that a new calibration changes the bend too. */
 function radiusCell(shoes: TableCells | undefined, shoe: Shoe): Cell {
-  const row = /^shoes row (\d+)/.exec(shoe.source)?.[1];
+  const { row } = shoe;
   const place = shoes && columnPlaces(shoes.cells[0] ?? [], SHOE_COLUMNS).get("Radius");
-  const cell = row && place !== undefined ? shoes?.cells[Number(row) - 1]?.[place] : undefined;
-  if (!shoes || place === undefined || typeof cell !== "number" || cell === 0) return shoe.radius;
-  return `='${shoes.sheet.replace(/'/g, "''")}'!${cellName(shoes.row + Number(row) - 1, shoes.column + place)}`;
+  if (!shoes || row === undefined || place === undefined) return shoe.radius;
+  const cell = shoes.cells[row - 1]?.[place];
+  if (typeof cell !== "number" || cell === 0) return shoe.radius;
+  return `='${shoes.sheet.replace(/'/g, "''")}'!${cellName(shoes.row + row - 1, shoes.column + place)}`;
 }

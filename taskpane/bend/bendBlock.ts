@@ -1,3 +1,4 @@
+import { SCHEDULE_HEADERS, type ScheduleHeader } from "../../src/shop/schedule/schedule";
 import { strings } from "../strings";
 import { cellName } from "../workbook/address";
 import type { Cell } from "../workbook/items";
@@ -21,14 +22,13 @@ export interface BendBlockInput {
 const t = strings.bend.block;
 
 /** Columns of the marks: their header, the column of RUN.MARKS behind each, and their number format. */
-const MARK_COLUMNS = [
-  { header: t.mark, from: 6, format: "0.000" },
-  { header: t.lineUp, from: 7, format: "General" },
-  { header: t.hook, from: 8, format: "General" },
-  { header: t.dial, from: 10, format: "0.0" },
-  { header: t.turn, from: 11, format: "General" },
+const MARK_COLUMNS: readonly { header: string; from: ScheduleHeader; format: string }[] = [
+  { header: t.mark, from: "Mark", format: "0.000" },
+  { header: t.lineUp, from: "Line up", format: "General" },
+  { header: t.hook, from: "Hook", format: "General" },
+  { header: t.dial, from: "Dial", format: "0.0" },
+  { header: t.turn, from: "Turn", format: "General" },
 ];
-const CUT_LENGTH = 3;
 const WIDTH = 1 + MARK_COLUMNS.length;
 
 /** Labelled inputs and live formulas for one bend, for a place in a sheet: change an input and the marks follow. */
@@ -52,7 +52,9 @@ export function bendBlock(place: Place, input: BendBlockInput): Block {
   line(t.route, routeFormula(kind, refs), { name: "route" });
   const shoes = input.shoesTable ? `,${input.shoesTable}[#All]` : "";
   const marks = `CONDUIT.RUN.MARKS(${refs.route},${refs.raceway},${refs.size}${shoes})`;
-  line(t.cutLength, `=INDEX(${marks},2,${CUT_LENGTH})`, { format: "0.000" });
+  const markCell = (row: number, column: ScheduleHeader) =>
+    `=INDEX(${marks},${row + 1},${SCHEDULE_HEADERS.indexOf(column) + 1})`;
+  line(t.cutLength, markCell(1, "Cut length"), { format: "0.000" });
   for (const { label, formula } of kind.results) {
     line(
       label,
@@ -63,7 +65,7 @@ export function bendBlock(place: Place, input: BendBlockInput): Block {
   lines.push({ cells: [t.bend, ...MARK_COLUMNS.map(({ header }) => header)], bold: true });
   for (let bend = 1; bend <= input.bends; bend++) {
     lines.push({
-      cells: [bend, ...MARK_COLUMNS.map(({ from }) => `=INDEX(${marks},${bend + 1},${from})`)],
+      cells: [bend, ...MARK_COLUMNS.map(({ from }) => markCell(bend, from))],
       formats: ["General", ...MARK_COLUMNS.map(({ format }) => format)],
     });
   }

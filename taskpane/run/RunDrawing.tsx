@@ -4,7 +4,7 @@ import type { RunView } from "../../src/drawing/run/projection";
 import { readEdition } from "../../src/raceway/edition";
 import { supportPlaces, supportRule } from "../../src/raceway/supports";
 import { pullPath } from "../../src/route/problems";
-import type { BuiltRun } from "../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { Choice } from "../components/Choice";
 import { Drawing } from "../components/Drawing";
 import { Section } from "../components/Section";

@@ -130,6 +130,5 @@ function MarksOrWhy({ worked }: { worked: WorkedRun }) {
 }
 
 /** The words that stand under a step's field, by step number. */
-function notesOf({ problem, step }: { problem: string; step: number | undefined }): Map<number, string> {
-  return step === undefined ? new Map() : new Map([[step, problem.replace(/^steps? \d+(?: and \d+)?: /, "")]]);
-}
+const notesOf = ({ stepProblem, step }: WorkedRun): Map<number, string> =>
+  new Map(step === undefined || stepProblem === undefined ? [] : [[step, stepProblem]]);

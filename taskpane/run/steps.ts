@@ -1,5 +1,5 @@
 import { readStep } from "../../src/route/readStep";
-import { attempt } from "../components/attempt";
+import { RouteError } from "../../src/route/routeError";
 
 /** The steps of a route as their writer worded them; the same partings as the route reader's. */
 export const splitRoute = (route: string): string[] =>
@@ -18,7 +18,13 @@ export const joinRoute = (steps: readonly string[]): string =>
 /** What is wrong with one step's words, without the number (the step stands beside it); undefined when they read. */
 export function stepProblem(step: string, number: number): string | undefined {
   if (step.trim() === "") return undefined;
-  return attempt(() => readStep(step, number)).problem?.replace(/^step \d+: /, "");
+  try {
+    readStep(step, number);
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof RouteError)) throw error;
+    return error.words;
+  }
 }
 
 /** The list with one step moved up or down; the same list when it cannot move. */

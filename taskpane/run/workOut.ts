@@ -1,11 +1,10 @@
-import { buildRunWith, type BuiltRun } from "../../src/shop/run/buildRun";
-import { checkBuiltRun } from "../../src/shop/checks/checks";
+import { buildJob, isBuilt } from "../../src/shop/job/job";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
+import { checkRow } from "../../src/shop/checks/checks";
 import type { Finding } from "../../src/shop/checks/findings";
 import { readEdition } from "../../src/raceway/edition";
-import { RUN_COLUMNS, readRuns } from "../../src/shop/run/runsTable";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule/schedule";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
-import { readElbowRule } from "../../src/takeoff/amounts/elbowRule";
 import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
@@ -15,12 +14,14 @@ export interface WorkedRun {
   built?: BuiltRun;
   schedule: ScheduleRow[];
   findings: readonly Finding[];
-  /** What keeps the run from being built, and the step it names. */
+  /** What keeps the run from being built. */
   problem: string;
-  step: number | undefined;
+  /** Step of the route it is about, and the same without that step's number. */
+  step?: number;
+  stepProblem?: string;
 }
 
-const NOTHING: WorkedRun = { schedule: [], findings: [], problem: "", step: undefined };
+const NOTHING: WorkedRun = { schedule: [], findings: [], problem: "" };
 
 /**
  * Works out one row of a Runs table with a route that may still be a draft.
@@ -41,20 +42,11 @@ export function workOut(
   const tried = attempt(() => {
     const place = columnPlaces(headers, RUN_COLUMNS).get("Route");
     if (place !== undefined) own[place] = route;
-    const read = readRuns([headers, own])[0];
-    if (!read) return NOTHING;
-    if ("problem" in read) return failed(read.problem);
-    const built = buildRunWith(read.run, readShoes(shoes), readElbowRule(rules));
-    const findings = checkBuiltRun(built, readEdition(undefined));
-    return { built, schedule: scheduleRun(built), findings, problem: "", step: undefined };
+    const row = buildJob({ runs: [headers, own], shoes, rules }).rows[0];
+    if (!row) return NOTHING;
+    if (!isBuilt(row)) return { ...NOTHING, ...row };
+    const { built } = row;
+    return { ...NOTHING, built, schedule: scheduleRun(built), findings: checkRow(row, readEdition(undefined)) };
   });
-  return tried.value ?? failed(tried.problem ?? "");
-}
-
-const failed = (problem: string): WorkedRun => ({ ...NOTHING, problem, step: stepOf(problem) });
-
-/** The step that the words of an error name. */
-function stepOf(words: string): number | undefined {
-  const step = /\bsteps? (\d+)/.exec(words);
-  return step ? Number(step[1]) : undefined;
+  return tried.value ?? { ...NOTHING, problem: tried.problem ?? "" };
 }

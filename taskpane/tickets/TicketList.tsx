@@ -15,9 +15,9 @@ export function TicketList({ tickets }: { tickets: readonly Ticket[] }) {
   const left = tickets.length - shown;
   return (
     <div>
-      {tickets.slice(0, shown).map((ticket) => (
+      {tickets.slice(0, shown).map((ticket, place) => (
         <TicketCard
-          key={`${ticket.run.rowNumber} ${ticket.run.name} ${ticket.piece}`}
+          key={`${place} ${ticket.run.name} ${ticket.piece}`}
           ticket={ticket}
           shownAtOnce={tickets.length === 1}
         />

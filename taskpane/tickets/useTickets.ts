@@ -1,9 +1,7 @@
 import { useMemo } from "react";
 import { jobTickets, type JobTickets } from "../../src/shop/ticket/jobTickets";
 import { readBench } from "../../src/shop/bench/bench";
-import { readRuns } from "../../src/shop/run/runsTable";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
-import { readElbowRule } from "../../src/takeoff/amounts/elbowRule";
+import { buildJob } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";
 import { useLedger } from "../hooks/useLedger";
 
@@ -19,7 +17,7 @@ export function useTickets(row: number | "all"): JobTickets {
     const tried = attempt(() => {
       // Where nothing is said of the bench, the order is the schedule's.
       const bench = Bench ? readBench(Bench.cells) : undefined;
-      return jobTickets(readRuns(cells), readShoes(Shoes?.cells), bench, readElbowRule(Rules?.cells));
+      return jobTickets(buildJob({ runs: cells, shoes: Shoes?.cells, rules: Rules?.cells }), bench);
     });
     return tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message: tried.problem ?? "" }] };
   }, [Runs, Shoes, Rules, Bench, row]);

@@ -2,9 +2,8 @@ import { stepsToInches } from "../../src/cutting/grid";
 import { planCutsInSteps } from "../../src/cutting/solve";
 import { DEFAULT_STEPS } from "../../src/cutting/work";
 import type { CutStick } from "../../src/drawing/job/drawCuts";
-import { readRuns } from "../../src/shop/run/runsTable";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
-import { CutLabels } from "../../src/takeoff/cuts/cutLabels";
+import { buildJob } from "../../src/shop/job/job";
+import { CutLabels, takenWords } from "../../src/takeoff/cuts/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cuts/cutLots";
 import { cutSheet } from "../../src/takeoff/cuts/cutSheet";
 import { cutTotal, type PlannedLot } from "../../src/takeoff/cuts/cutTotal";
@@ -12,7 +11,7 @@ import { readStock } from "../../src/takeoff/cuts/cutStock";
 import { jobWork } from "../../src/takeoff/amounts/jobWork";
 import { lotRequest } from "../../src/takeoff/cuts/lotRequest";
 import { notRead } from "../../src/takeoff/lists/notRead";
-import { readRules, type RuleBook } from "../../src/rules/rules";
+import type { RuleBook } from "../../src/rules/rules";
 import { readSaw, type Saw } from "../../src/takeoff/cuts/saw";
 import { attempt } from "../components/attempt";
 import type { CutJob } from "./cutJob";
@@ -54,13 +53,12 @@ export interface CutSoFar {
 
 /** Plans each raceway and size of a job, telling how far it is. The pane's own effort: ten times a worksheet function's. */
 export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
-  const rules = readRules(given.rules);
-  const book = readShoes(given.shoes);
+  const job = buildJob(given);
+  const { rules } = job;
   const sticks = readStock(given.stock);
   const saw = readSaw(undefined, undefined, rules);
-  const rows = readRuns(given.runs);
-  const job = jobWork(rows, book, rules);
-  const lots = cutLots(job.works, sticks.sticksFor);
+  const work = jobWork(job);
+  const lots = cutLots(work.works, sticks.sticksFor);
   const plans: LotPlan[] = [];
   const planned: PlannedLot[] = [];
   for (const lot of lots) {
@@ -77,8 +75,8 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
     if (made) planned.push({ title: plan.title, ...made });
   }
   const problems = [
-    ...job.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
-    ...notRead(rows, book, sticks, rules),
+    ...work.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
+    ...notRead(job, sticks, rules),
   ];
   if (planned.length < 2) return { lots: plans, problems };
   const unplanned = plans.filter(({ problem }) => problem !== "").map(({ title }) => title);
@@ -112,14 +110,18 @@ function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<numb
   const labels = new CutLabels(pieces);
   const inches = (steps: number) => stepsToInches(steps, view.grid);
   const sticks = plan.patterns.map(({ stock, count, cuts, remnant }): PlannedStick => {
-    const words = cuts.map((cut) => labels.take(cut.length, cut.count * count));
+    const taken = cuts.map((cut) => labels.take(cut.length, cut.count * count));
     return {
       length: inches(plan.stocks[stock]?.length ?? 0),
       count,
       ...(plan.stocks[stock]?.quantity === Infinity ? {} : { label: "on hand" }),
       remnant: inches(remnant),
-      pieces: cuts.map((cut, index) => ({ length: inches(cut.length), count: cut.count, label: words[index] ?? "" })),
-      runs: runsIn(words),
+      pieces: cuts.map((cut, index) => ({
+        length: inches(cut.length),
+        count: cut.count,
+        label: takenWords(taken[index] ?? []),
+      })),
+      runs: [...new Set(taken.flat().map(({ run }) => run))],
     };
   });
   const words = { proof: String(proof?.Cut ?? ""), note: String(proof?.Note ?? "") };
@@ -128,8 +130,3 @@ function* planLotInSteps(lot: CutLot, saw: Saw, rules: RuleBook): Generator<numb
     made: { plan, grid: view.grid, priced: view.priced },
   };
 }
-
-/** Run names in labels such as "TH-01/1 ×4, TH-07/2". */
-const runsIn = (words: readonly string[]): string[] => [
-  ...new Set(words.flatMap((text) => text.split(", ")).map((label) => label.replace(/\/\d+( ×\d+)?$/, ""))),
-];

@@ -1,8 +1,7 @@
+import { buildJob } from "../../src/shop/job/job";
 /** Tickets of the demo job on paper: printed to PDF by the browser, as the pane's Print does it. */
 import type { Browser, Page } from "playwright-core";
 import { jobTickets } from "../../src/shop/ticket/jobTickets";
-import { readRuns } from "../../src/shop/run/runsTable";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { formatLength } from "../../src/units/formatLength";
 import { printDocument } from "../../taskpane/tickets/printDocument";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
@@ -13,7 +12,7 @@ import { pdfPages } from "./pdfText";
 const LEGIBLE = 14;
 const POINTS_PER_PIXEL = 0.75;
 
-const { tickets } = jobTickets(readRuns(demoRuns), readShoes(null));
+const { tickets } = jobTickets(buildJob({ runs: demoRuns }));
 const few = tickets.filter(({ bends }) => bends.length < 6);
 const options = { style: "feet", together: false, day: "today" } as const;
 

@@ -18,7 +18,6 @@ export const HALF_EMT: Shoe = {
 
 /** A run as the Runs table gives it, with everything but the route at a usual value. */
 export const runOf = (route: string, cells: Partial<Run> = {}): Run => ({
-  rowNumber: 2,
   name: "A-1",
   job: "Ferry terminal",
   area: "Pump room",

@@ -1,9 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
-import { buildRunWith, type BuiltRun } from "../../src/shop/run/buildRun";
-import { readRuns } from "../../src/shop/run/runsTable";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
-import { isUserError } from "../../src/units/errors";
+import { builtRows, buildJob, unbuiltRows } from "../../src/shop/job/job";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { decodeText } from "../workbook/csv";
 import { runsFromCsv } from "../workbook/runsFromCsv";
 import { pieceDxf, runsDxf } from "./dxf";
@@ -44,17 +42,9 @@ export function main(given: readonly string[]): number {
 
 /** The runs that can be built, by the built-in shoes, and in words those that cannot. */
 export function build(cells: unknown[][]): { runs: BuiltRun[]; problems: string[] } {
-  const shoes = readShoes(null);
-  const runs: BuiltRun[] = [];
-  const problems: string[] = [];
-  for (const row of readRuns(cells)) {
-    try {
-      if ("run" in row) runs.push(buildRunWith(row.run, shoes));
-      else problems.push(`${row.name}: ${row.problem}`);
-    } catch (error) {
-      if (!isUserError(error) || !("run" in row)) throw error;
-      problems.push(`${row.run.name}: ${error.message}`);
-    }
-  }
-  return { runs, problems };
+  const job = buildJob({ runs: cells });
+  return {
+    runs: builtRows(job).map(({ built }) => built),
+    problems: unbuiltRows(job).map(({ name, problem }) => `${name}: ${problem}`),
+  };
 }

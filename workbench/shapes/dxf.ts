@@ -1,6 +1,6 @@
 import { Colors, DxfWriter, point3d, Units } from "@tarikjabiri/dxf";
 import { pullPath } from "../../src/route/problems";
-import type { BuiltRun, Piece } from "../../src/shop/run/buildRun";
+import type { BuiltRun, Piece } from "../../src/shop/run/builtRun";
 import { plainName } from "./names";
 import { curveOf, type FlatPart, flatShape, isFlat, pieceCurve } from "./pieceShape";
 

@@ -11,7 +11,7 @@ import {
   type Vec3,
 } from "../../src/geometry/vector";
 import { pullPath } from "../../src/route/problems";
-import type { BuiltRun } from "../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { differentNames } from "./names";
 import { curveOf } from "./pieceShape";
 

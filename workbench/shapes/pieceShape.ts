@@ -3,7 +3,7 @@ import { partsToPath, type Path } from "../../src/geometry/path";
 import { arcLength, setback } from "../../src/geometry/arc";
 import { toDegrees, toRadians } from "../../src/geometry/angle";
 import { norm, subtract, type Vec3 } from "../../src/geometry/vector";
-import type { Piece } from "../../src/shop/run/buildRun";
+import type { Piece } from "../../src/shop/run/builtRun";
 
 /** A part of a flat shape [in, °]: a straight line, or an arc told the way drawings do, counterclockwise. */
 export type FlatPart =

@@ -3,8 +3,7 @@ import { LETTERS, TICKET_COLUMNS, type TicketLine } from "../../src/drawing/tick
 import { ticketSheet, type TicketSheet } from "../../src/drawing/ticket/ticketSheet";
 import { readBench } from "../../src/shop/bench/bench";
 import { jobTickets, type JobTickets } from "../../src/shop/ticket/jobTickets";
-import { readRuns } from "../../src/shop/run/runsTable";
-import { readShoes } from "../../src/shop/shoe/shoeBook";
+import { buildJob } from "../../src/shop/job/job";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { TICKET_SHEET_LABELS as t } from "../../src/shop/ticket/ticketLabels";
 import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
@@ -62,7 +61,10 @@ function ticketsOf(sheets: readonly SheetContent[]): JobTickets {
   const values = (name: string): unknown[][] | null =>
     sheets.find((sheet) => sheet.name === name)?.cells.map((row) => row.map((cell) => cell?.value ?? null)) ?? null;
   const bench = values("Bench");
-  return jobTickets(readRuns(values("Runs") ?? []), readShoes(values("Shoes")), bench ? readBench(bench) : undefined);
+  return jobTickets(
+    buildJob({ runs: values("Runs") ?? [], shoes: values("Shoes") }),
+    bench ? readBench(bench) : undefined,
+  );
 }
 
 /** One part at least: runs without tickets need a sheet to stand on. */

@@ -1,10 +1,9 @@
 import { pathParts, type Path } from "../../geometry/path";
 import { setback } from "../../geometry/arc";
 import { along, subtract, unit, type Vec3 } from "../../geometry/vector";
-import { pathProblems } from "../../route/problems";
+import { refuseShortLegs } from "../../route/problems";
 import { resolveRoute } from "../../route/resolveRoute";
 import type { RouteStep } from "../../route/types";
-import { InputError } from "../../units/errors";
 
 /** A kind of bend with the dimensions a person gives for it. Lengths [in], angles [°]. */
 export type BendShape =
@@ -98,8 +97,7 @@ export const endsGiven = (kind: BendKindName): { start: boolean; end: boolean } 
  */
 export function bendPath(shape: BendShape, conduit: BendConduit, tails: Tails): Path {
   const pull = resolveRoute(stepsOf(shape, conduit), conduit.radius).pulls[0]!;
-  const problems = pathProblems(pull);
-  if (problems.length) throw new InputError(problems.join(" "));
+  refuseShortLegs([pull]);
   const radii = pull.corners.map(({ radius }) => radius);
   const points = [...pull.points];
   const given = endsGiven(shape.kind);

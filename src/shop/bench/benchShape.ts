@@ -1,7 +1,7 @@
 import { toRadians } from "../../geometry/angle";
 import type { Bench } from "./bench";
 import { sidesOf } from "./benchSides";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 import type { Hook } from "../shoe/marks";
 
 /** Takes a point of the conduit on the bench [in]: x away from the hook, y to the side, z up; 0 where the shoe bends. */

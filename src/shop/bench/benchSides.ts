@@ -1,7 +1,7 @@
 import { arcLength } from "../../geometry/arc";
 import { toRadians } from "../../geometry/angle";
 import { along, cross, ORIGIN, rotate, scale, type Vec3 } from "../../geometry/vector";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 
 /** The conduit on both sides of a bend: rigid through its stroke, so worked out once. */
 export interface Sides {

@@ -1,5 +1,5 @@
 import type { Bench } from "./bench";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 import { settingFor } from "../schedule/lineUp";
 import type { Hook } from "../shoe/marks";
 import type { Shoe } from "../shoe/shoe";

@@ -1,14 +1,10 @@
-import { isUserError } from "../../units/errors";
 import { showInches } from "../../units/show";
 import type { Bench } from "./bench";
-import { buildRunWith } from "../run/buildRun";
+import { linesOf, type Job } from "../job/job";
 import { runPieces, type BuiltRun, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
-import { USUAL_ELBOWS, type ElbowRule } from "../run/factoryElbows";
 import { markFor } from "../shoe/marks";
-import type { RunRow } from "../run/runsTable";
 import type { Setup, SetupStep } from "./setupSearch";
-import type { ShoeBook } from "../shoe/shoeBook";
 import { benchStrokes } from "./strokes";
 import { turnWords } from "../schedule/turnWords";
 
@@ -37,25 +33,15 @@ type SetupRow = (string | number)[];
  * How each piece of a job is set up on the bench: order, ends, room, and what is in the way. Straight pieces and factory
  * elbows need no bench and have no line.
  */
-export function setupTable(
-  rows: readonly RunRow[],
-  shoes: ShoeBook,
-  bench: Bench,
-  elbows: ElbowRule = USUAL_ELBOWS,
-): SetupRow[] {
-  const lines = rows.flatMap((row): SetupRow[] => {
-    if ("problem" in row) return [wordsLine(row.name, `not built: ${row.problem}`)];
-    try {
-      const built = buildRunWith(row.run, shoes, elbows);
-      return runPieces(built).flatMap((piece) => pieceLines(built, piece, bench));
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      return [wordsLine(row.run.name, `not built: ${error.message}`)];
-    }
-  });
-  const notRead = elbows.problems.map((problem) => wordsLine("Rules", `not read: ${problem}`));
-  return [[...SETUP_HEADERS], ...lines, ...notRead];
-}
+export const setupTable = (job: Job, bench: Bench): SetupRow[] => [
+  [...SETUP_HEADERS],
+  ...linesOf(
+    job,
+    (built) => runPieces(built).flatMap((piece) => pieceLines(built, piece, bench)),
+    ({ name, problem }) => wordsLine(name, `not built: ${problem}`),
+  ),
+  ...job.rules.problems.map((problem) => wordsLine("Rules", `not read: ${problem}`)),
+];
 
 const wordsLine = (name: string, words: string): SetupRow => [name, ...SETUP_HEADERS.slice(2).map(() => ""), words];
 

@@ -2,7 +2,7 @@ import { arcLength } from "../../geometry/arc";
 import { showInches } from "../../units/show";
 import type { Bench } from "./bench";
 import { stroke } from "./benchShape";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 import type { Hook } from "../shoe/marks";
 import { tailNeeded, type Shoe } from "../shoe/shoe";
 

@@ -1,6 +1,6 @@
 import type { Bench } from "./bench";
 import { azimuths } from "./benchSides";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 import { isAngle } from "../../geometry/angle";
 import { settingFor } from "../schedule/lineUp";
 import type { Hook, LineUp } from "../shoe/marks";

@@ -1,22 +1,14 @@
 import type { Edition } from "../../raceway/rules";
-import { isUserError } from "../../units/errors";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
-import { buildRunWith } from "../run/buildRun";
+import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
-import { USUAL_ELBOWS, type ElbowRule } from "../run/factoryElbows";
 import type { Finding } from "./findings";
-import type { RunRow } from "../run/runsTable";
-import type { ShoeBook } from "../shoe/shoeBook";
 import { zeroQuantities } from "../run/zeroQuantity";
 
 /** Every finding of a job: shoes and rules first, then the runs in their order. */
-export function checkJob(
-  rows: readonly RunRow[],
-  shoes: ShoeBook,
-  edition: Edition,
-  elbows: ElbowRule = USUAL_ELBOWS,
-): Finding[] {
+export function checkJob(job: Job, edition: Edition): Finding[] {
+  const { shoes, rules } = job;
   const shoeFindings = shoes.problems.map(({ message }): Finding => ({
     run: "Shoes",
     weight: "stop",
@@ -24,7 +16,7 @@ export function checkJob(
     finding: message,
     fix: "Correct the row, or delete it to use the built-in shoe.",
   }));
-  const ruleFindings = elbows.problems.map((message): Finding => ({
+  const ruleFindings = rules.problems.map((message): Finding => ({
     run: "Rules",
     weight: "stop",
     rule: "a rule must be readable",
@@ -34,24 +26,18 @@ export function checkJob(
   return [
     ...shoeFindings,
     ...ruleFindings,
-    ...quantityFindings(rows),
-    ...repeatedNames(rows),
-    ...rows.flatMap((row) => checkRow(row, shoes, edition, elbows)),
+    ...quantityFindings(job),
+    ...repeatedNames(job),
+    ...job.rows.flatMap((row) => checkRow(row, edition)),
   ];
 }
 
-function checkRow(row: RunRow, shoes: ShoeBook, edition: Edition, elbows: ElbowRule): Finding[] {
-  if ("problem" in row) return [notBuilt(row.name, row.problem)];
-  try {
-    return checkBuiltRun(buildRunWith(row.run, shoes, elbows), edition);
-  } catch (error) {
-    if (!isUserError(error)) throw error;
-    return [notBuilt(row.run.name, error.message)];
-  }
-}
+/** Every finding of one row: the same, whoever asks. */
+export const checkRow = (row: JobRow, edition: Edition): Finding[] =>
+  isBuilt(row) ? checkBuiltRun(row.built, edition) : [notBuilt(row.name, row.problem)];
 
 /** The finding for a run that cannot be read or built. */
-export const notBuilt = (run: string, message: string): Finding => ({
+const notBuilt = (run: string, message: string): Finding => ({
   run,
   weight: "stop",
   rule: "a run must be readable, and its legs and sticks long enough for its bends and couplings",
@@ -76,8 +62,8 @@ export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
 /** A sentence that ends in "in." takes no second stop. */
 const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");
 
-const quantityFindings = (rows: readonly RunRow[]): Finding[] =>
-  zeroQuantities(rows).map((finding) => ({
+const quantityFindings = (job: Job): Finding[] =>
+  zeroQuantities(readableRuns(job)).map((finding) => ({
     run: "Runs",
     weight: "look",
     rule: "a Quantity is 1 or more; an empty one counts as 1",
@@ -85,12 +71,9 @@ const quantityFindings = (rows: readonly RunRow[]): Finding[] =>
     fix: "Write how many there are. Delete the row of a run that is not to be made.",
   }));
 
-function repeatedNames(rows: readonly RunRow[]): Finding[] {
+function repeatedNames({ rows }: Job): Finding[] {
   const count = new Map<string, number>();
-  for (const row of rows) {
-    const name = "run" in row ? row.run.name : row.name;
-    count.set(name, (count.get(name) ?? 0) + 1);
-  }
+  for (const { name } of rows) count.set(name, (count.get(name) ?? 0) + 1);
   return [...count].flatMap(([run, times]): Finding[] =>
     times === 1
       ? []

@@ -5,7 +5,7 @@ import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../race
 import { countSupports, supportRule } from "../../raceway/supports";
 import { isUserError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
-import type { BuiltRun } from "../run/buildRun";
+import type { BuiltRun } from "../run/builtRun";
 import type { Finding } from "./findings";
 import { runBends } from "../run/runTotals";
 

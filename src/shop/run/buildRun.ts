@@ -1,17 +1,15 @@
+import { outsideDiameter } from "../../raceway/dimensions";
 import { pathParts } from "../../geometry/path";
-import { pathProblems, pullPath } from "../../route/problems";
+import { pullPath, refuseShortLegs } from "../../route/problems";
 import { readRoute } from "../../route/readRoute";
-import { resolveRoute } from "../../route/resolveRoute";
-import type { Pull } from "../../route/types";
-import { InputError, isUserError, NotListedError } from "../../units/errors";
+import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
+import { InputError, NotListedError } from "../../units/errors";
+import type { Shoe } from "../shoe/shoe";
+import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltRun } from "./builtRun";
 import { elbowAngles, elbowShoe, isElbow, straightOnly, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { Run } from "./runsTable";
-import type { Shoe } from "../shoe/shoe";
-import type { ShoeBook } from "../shoe/shoeBook";
-
-export type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend, PullPart } from "./builtRun";
 
 /**
  * Works a run out: route to corner points, corner points to bends on straight pieces.
@@ -19,21 +17,8 @@ export type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend, PullPart } fr
  * @param elbows angles at which its bends are factory elbows [°]
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
-export function buildRun(run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun {
-  const pulls = pullsOf(run, shoe);
-  const problems = pulls.flatMap((pull) => pathProblems(pull));
-  if (problems.length > 0) throw new InputError(problems.join(" "));
-  let pieceNumber = 0;
-  return {
-    run,
-    shoe,
-    pulls: pulls.map((pull, index) => {
-      const built = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows });
-      pieceNumber += built.pieces.length;
-      return built;
-    }),
-  };
-}
+export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun =>
+  buildWalked(run, walkOf(run), shoe, elbows);
 
 /**
  * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
@@ -43,35 +28,39 @@ export function buildRun(run: Run, shoe: Shoe, elbows: readonly number[] = []): 
  * @throws InputError or NotListedError when the run cannot be built
  */
 export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun {
-  const angles = elbowAngles(run, elbows, () => hasShoe(run, shoes));
-  if (angles.length > 0 && hasOnlyElbows(run, angles)) return buildRun(run, elbowShoe(run), angles);
-  let shoe: Shoe;
-  try {
-    shoe = shoes.shoeFor(run.raceway, run.size);
-  } catch (error) {
-    if (!(error instanceof NotListedError)) throw error;
-    const built = buildRun(run, straightOnly(run), angles);
-    if (built.pulls.some((pull) => pull.parts.bends.length > 0)) throw error;
-    return built;
-  }
-  return buildRun(run, shoe, angles);
+  const answer = shoes.lookUp(run.raceway, run.size);
+  const angles = elbowAngles(run, elbows, !("notListed" in answer));
+  const walked = walkOf(run);
+  const bought = elbowShoe(run);
+  if (angles.length > 0 && hasOnlyElbows(walked, bought, angles)) return buildWalked(run, walked, bought, angles);
+  if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, angles);
+  if ("unusable" in answer) throw new InputError(answer.unusable);
+  const built = buildWalked(run, walked, straightOnly(run), angles);
+  if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
+  return built;
 }
 
-/** A row of Shoes that cannot be used is a shoe too: it is told where it is wanted. */
-function hasShoe({ raceway, size }: Run, shoes: ShoeBook): boolean {
-  try {
-    return shoes.shoeFor(raceway, size) !== undefined;
-  } catch (error) {
-    if (!isUserError(error)) throw error;
-    return !(error instanceof NotListedError);
-  }
-}
+const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
+  walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
-const pullsOf = ({ route }: Run, { radius, outsideDiameter }: Shoe): Pull[] =>
-  resolveRoute(readRoute(route), radius, outsideDiameter).pulls;
+function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
+  const { pulls, endsInBox } = layOut(walked, shoe.radius);
+  refuseShortLegs(pulls);
+  let pieceNumber = 0;
+  return {
+    run,
+    shoe,
+    pulls: pulls.map((pull, index) => {
+      const built = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows });
+      pieceNumber += built.pieces.length;
+      return built;
+    }),
+    endsInBox,
+  };
+}
 
 /** True when a run has bends and there is a factory elbow for each. */
-function hasOnlyElbows(run: Run, angles: readonly number[]): boolean {
-  const bends = pullsOf(run, elbowShoe(run)).flatMap((pull) => pathParts(pullPath(pull)).bends);
+function hasOnlyElbows(walked: WalkedRoute, { radius }: Shoe, angles: readonly number[]): boolean {
+  const bends = layOut(walked, radius).pulls.flatMap((pull) => pathParts(pullPath(pull)).bends);
   return bends.length > 0 && bends.every(({ angle }) => isElbow(angle, angles));
 }

@@ -57,6 +57,8 @@ export interface BuiltRun {
   readonly run: Run;
   readonly shoe: Shoe;
   readonly pulls: readonly BuiltPull[];
+  /** True when its route ends in a box. */
+  readonly endsInBox: boolean;
 }
 
 /** What a pull is put together from. */

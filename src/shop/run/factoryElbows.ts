@@ -3,6 +3,7 @@ import { outsideDiameter } from "../../raceway/dimensions";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
 import { isAngle } from "../../geometry/angle";
+import { readRules, type RuleBook } from "../../rules/rules";
 import type { Run } from "./runsTable";
 import type { Shoe } from "../shoe/shoe";
 
@@ -18,31 +19,30 @@ export interface ElbowRule {
   readonly pvc: ElbowsAbove;
   /** Angles there are elbows of [°]; bends of other angles are made in the shop. */
   readonly angles: readonly number[];
-  /** Rows of the user's rules that could not be used, in words. */
-  readonly problems: readonly string[];
 }
 
-/** The values the take-off's rules have when the user sets none. Common practice, no source. */
-export const USUAL_ELBOWS: ElbowRule = {
-  metal: "none",
-  pvc: "no shoe",
-  angles: [90, 60, 45, 30, 22.5, 15, 11.25],
-  problems: [],
-};
+/** Which bends are bought as factory elbows, by the rules in force. */
+export const elbowRule = (rules: RuleBook): ElbowRule => ({
+  metal: rules.text("Factory elbows above size, metal") as ElbowsAbove,
+  pvc: rules.text("Factory elbows above size, PVC") as ElbowsAbove,
+  angles: rules.text("Factory elbow angles").split(/[,;]/).map(Number),
+});
 
-/** Angles at which a run has factory elbows [°]; none when the shop bends its size. @param hasShoe for this run */
-export function elbowAngles(
-  { raceway, size }: Pick<Run, "raceway" | "size">,
-  rule: ElbowRule,
-  hasShoe: () => boolean,
-): readonly number[] {
+/** The same by the built-in rules. */
+export const USUAL_ELBOWS: ElbowRule = elbowRule(readRules(null));
+
+/**
+ * Angles at which a run has factory elbows [°]; none when the shop bends its size.
+ * @param listed false where neither the user's nor the built-in shoes have one for the run
+ */
+export function elbowAngles({ raceway, size }: OfSize, rule: ElbowRule, listed: boolean): readonly number[] {
   const above = isPvc(raceway) ? rule.pvc : rule.metal;
-  return isBought(above, size, hasShoe) ? rule.angles : [];
+  return isBought(above, size, listed) ? rule.angles : [];
 }
 
-function isBought(above: ElbowsAbove, size: TradeSize, hasShoe: () => boolean): boolean {
+function isBought(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean {
   if (above === "none" || above === "all") return above === "all";
-  return above === "no shoe" ? !hasShoe() : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
+  return above === "no shoe" ? !listed : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
 }
 
 /** True when one of the factory elbows has this angle. */

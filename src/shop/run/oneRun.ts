@@ -1,8 +1,10 @@
 import { readRaceway } from "../../raceway/raceway";
 import { readTradeSize } from "../../raceway/tradeSize";
+import { readRules } from "../../rules/rules";
 import { InputError, quoteValue } from "../../units/errors";
-import { buildRunWith, type BuiltRun } from "./buildRun";
-import type { ElbowRule } from "./factoryElbows";
+import { buildRunWith } from "./buildRun";
+import type { BuiltRun } from "./builtRun";
+import { elbowRule } from "./factoryElbows";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "../shoe/shoeBook";
 
@@ -12,7 +14,6 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
     throw new InputError(`route must be text, as in up 4', east 12' 6"; got ${quoteValue(route)}.`);
   }
   return {
-    rowNumber: 1,
     name: "run",
     job: "",
     area: "",
@@ -37,7 +38,7 @@ export function buildOneRun(
   raceway: unknown,
   size: unknown,
   shoes: unknown,
-  elbows?: ElbowRule,
+  rules: unknown = null,
 ): BuiltRun {
-  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), elbows);
+  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), elbowRule(readRules(rules)));
 }

@@ -34,7 +34,6 @@ const MOST = 100_000;
 
 /** One run as the user wrote it, its cells read. */
 export interface Run {
-  readonly rowNumber: number;
   readonly name: string;
   readonly job: string;
   readonly area: string;
@@ -59,9 +58,10 @@ export interface Run {
   readonly straps?: number;
 }
 
-/** A row of the Runs table: read, or told in words why not. */
-export type RunRow =
-  { readonly run: Run } | { readonly problem: string; readonly rowNumber: number; readonly name: string };
+/** A row of the Runs table, by its place in the range: read, or told in words why not. */
+export type RunRow = { readonly rowNumber: number; readonly name: string } & (
+  { readonly run: Run } | { readonly run?: undefined; readonly problem: string }
+);
 
 /**
  * Reads the Runs range. A row that cannot be read is kept in its place with its message.
@@ -70,11 +70,12 @@ export type RunRow =
  */
 export function readRuns(range: unknown, argument = "runs"): RunRow[] {
   return readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
+    const place = { rowNumber: row.rowNumber, name: runName(row) };
     try {
-      return { run: readRun(row) };
+      return { ...place, run: readRun(row, place.name) };
     } catch (error) {
       if (!isUserError(error)) throw error;
-      return { problem: error.message, rowNumber: row.rowNumber, name: runName(row) };
+      return { ...place, problem: error.message };
     }
   });
 }
@@ -91,7 +92,7 @@ function runName(row: TableRow): string {
   }
 }
 
-function readRun(row: TableRow): Run {
+function readRun(row: TableRow, name: string): Run {
   row.get("Run"); // an error there costs the row
   const route = row.get("Route");
   if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
@@ -99,8 +100,7 @@ function readRun(row: TableRow): Run {
   const stick = row.get("Stick");
   const straps = row.get("Straps");
   return {
-    rowNumber: row.rowNumber,
-    name: runName(row),
+    name,
     job: text(row.get("Job")),
     area: text(row.get("Area")),
     raceway: readRaceway(row.get("Raceway"), "Raceway"),

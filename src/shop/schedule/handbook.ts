@@ -2,7 +2,7 @@ import { toRadians } from "../../geometry/angle";
 import { printedConstants } from "../../bends/printedConstants";
 import type { CornerKind } from "../../route/types";
 import { show } from "../../units/show";
-import type { Piece, PieceBend } from "../run/buildRun";
+import type { Piece, PieceBend } from "../run/builtRun";
 import { settingFor } from "./lineUp";
 import { markFor } from "../shoe/marks";
 import type { Shoe } from "../shoe/shoe";

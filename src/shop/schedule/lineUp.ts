@@ -1,5 +1,5 @@
 import { isAngle, toRadians } from "../../geometry/angle";
-import type { Piece, PieceBend } from "../run/buildRun";
+import type { Piece, PieceBend } from "../run/builtRun";
 import type { Hook, LineUp } from "../shoe/marks";
 import { NOTCH_ANGLES, tailNeeded, type Shoe } from "../shoe/shoe";
 

@@ -1,15 +1,11 @@
-import { isUserError } from "../../units/errors";
 import { formatLength } from "../../units/length";
-import { buildRunWith } from "../run/buildRun";
+import { linesOf, type Job } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
-import { USUAL_ELBOWS, type ElbowRule } from "../run/factoryElbows";
 import { bendKind, settingFor, type Setting } from "./lineUp";
 import { markFor } from "../shoe/marks";
-import type { RunRow } from "../run/runsTable";
 import { handbookSpacing } from "./handbook";
 import { elbowNote, scheduleNote } from "./scheduleNotes";
-import type { ShoeBook } from "../shoe/shoeBook";
 import { pointWords, turnWords } from "./turnWords";
 
 /** Headers of a bend schedule. The first thirteen are fixed; more may follow them. */
@@ -38,29 +34,19 @@ export const SCHEDULE_HEADERS = [
   "Size",
 ] as const;
 
+export type ScheduleHeader = (typeof SCHEDULE_HEADERS)[number];
+
 /** One line of a schedule: a cell under each header. Numbers are inches and degrees, exact. */
-export type ScheduleRow = Record<(typeof SCHEDULE_HEADERS)[number], string | number>;
+export type ScheduleRow = Record<ScheduleHeader, string | number>;
 
 /**
  * The schedule of a whole job. A run that cannot be read or built has one line that says why; so has, at the end, a rule
  * that cannot be read.
  */
-export function scheduleRuns(
-  rows: readonly RunRow[],
-  shoes: ShoeBook,
-  elbows: ElbowRule = USUAL_ELBOWS,
-): ScheduleRow[] {
-  const lines = rows.flatMap((row) => {
-    if ("problem" in row) return [wordsRow(row.name, "not built", row.problem)];
-    try {
-      return scheduleRun(buildRunWith(row.run, shoes, elbows));
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      return [wordsRow(row.run.name, "not built", error.message)];
-    }
-  });
-  return [...lines, ...elbows.problems.map((problem) => wordsRow("Rules", "not read", problem))];
-}
+export const scheduleJob = (job: Job): ScheduleRow[] => [
+  ...linesOf(job, scheduleRun, ({ name, problem }) => wordsRow(name, "not built", problem)),
+  ...job.rules.problems.map((problem) => wordsRow("Rules", "not read", problem)),
+];
 
 /**
  * The schedule of one run: a line for each bend, in bending order; a piece without bends has one line, and so has a

@@ -22,6 +22,8 @@ export interface Shoe {
   readonly shortestTail: number;
   /** Where the values come from, in words. */
   readonly source: string;
+  /** Its row in the Shoes range, 1 for the first; none for a shoe that does not stand there. */
+  readonly row?: number;
 }
 
 /** Bend angles that have a center notch on the shoe [°]. Common practice, no source. */

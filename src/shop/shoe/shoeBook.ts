@@ -3,7 +3,7 @@ import { outsideDiameter } from "../../raceway/dimensions";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
-import { InputError, isUserError } from "../../units/errors";
+import { InputError, isUserError, NotListedError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
 import { arrowLead, type Shoe } from "./shoe";
@@ -33,8 +33,12 @@ export interface ShoeProblem {
   readonly message: string;
 }
 
+/** The shoe for a raceway and size; or why its row cannot be used; or that neither table has one. */
+export type ShoeAnswer = { readonly shoe: Shoe } | { readonly unusable: string } | { readonly notListed: string };
+
 /** The shoes of a shop: the user's rows first, built-in defaults for the rest. */
 export interface ShoeBook {
+  lookUp(raceway: Raceway, size: TradeSize): ShoeAnswer;
   /** @throws InputError or NotListedError when neither the user's table nor the built-in one has a usable shoe */
   shoeFor(raceway: Raceway, size: TradeSize): Shoe;
   /** The user's own shoes that could be read. */
@@ -68,13 +72,20 @@ export function readShoes(range: unknown): ShoeBook {
       if (key) spoilt.set(key, message);
     }
   }
+  const lookUp = (raceway: Raceway, size: TradeSize): ShoeAnswer => {
+    const unusable = spoilt.get(keyOf(raceway, size));
+    if (unusable !== undefined) return { unusable };
+    const shoe = own.get(keyOf(raceway, size));
+    return shoe ? { shoe } : builtIn(raceway, size);
+  };
   return {
     own: [...own.values()],
     problems,
+    lookUp,
     shoeFor(raceway, size) {
-      const message = spoilt.get(keyOf(raceway, size));
-      if (message !== undefined) throw new InputError(message);
-      return own.get(keyOf(raceway, size)) ?? builtInShoe(raceway, size);
+      const answer = lookUp(raceway, size);
+      if ("shoe" in answer) return answer.shoe;
+      throw "unusable" in answer ? new InputError(answer.unusable) : new NotListedError(answer.notListed);
     },
   };
 }
@@ -97,6 +108,15 @@ export function builtInShoe(raceway: Raceway, size: TradeSize): Shoe {
     shortestTail: SHORTEST_TAIL,
     source: base.source,
   };
+}
+
+function builtIn(raceway: Raceway, size: TradeSize): ShoeAnswer {
+  try {
+    return { shoe: builtInShoe(raceway, size) };
+  } catch (error) {
+    if (!(error instanceof NotListedError)) throw error;
+    return { notListed: error.message };
+  }
 }
 
 function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
@@ -150,7 +170,7 @@ function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
     source: "",
   };
   checkShoe(shoe);
-  return { ...shoe, source: sourceOf(row.rowNumber, builtIn) };
+  return { ...shoe, source: sourceOf(row.rowNumber, builtIn), row: row.rowNumber };
 }
 
 /** Where a shoe's numbers stand; an empty radius or deduct (0 counts as empty) is the built-in one, and this says so. */

@@ -2,7 +2,7 @@ import { arcLength } from "../../geometry/arc";
 import { legsOf, type Path } from "../../geometry/path";
 import { pointAlong } from "../../geometry/span";
 import { dot, norm, squareTo, subtract, type Vec3 } from "../../geometry/vector";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 import { isAngle } from "../../geometry/angle";
 
 /** A measure that the finished piece must have, or words where there is nothing to read off a tape. */

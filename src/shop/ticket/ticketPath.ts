@@ -1,7 +1,7 @@
 import { setback, arcLength } from "../../geometry/arc";
 import { partsToPath, type Path } from "../../geometry/path";
 import type { Vec3 } from "../../geometry/vector";
-import type { Piece } from "../run/buildRun";
+import type { Piece } from "../run/builtRun";
 
 /** Turning right-handed about this, a first bend goes from ahead (x) to up (z). */
 const FIRST_BEND_UP: Vec3 = [0, -1, 0];

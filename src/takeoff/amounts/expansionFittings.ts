@@ -1,6 +1,6 @@
 import { isPvc } from "../../raceway/raceway";
 import { expansion, takesExpansionFitting } from "../../raceway/expansion";
-import type { BuiltRun } from "../../shop/run/buildRun";
+import type { BuiltRun } from "../../shop/run/builtRun";
 import { someOf, type Amount } from "./amount";
 import { sizedItem } from "./item";
 import type { RuleBook } from "../../rules/rules";

@@ -1,10 +1,7 @@
-import { buildRunWith } from "../../shop/run/buildRun";
-import type { Run, RunRow } from "../../shop/run/runsTable";
-import type { ShoeBook } from "../../shop/shoe/shoeBook";
+import { builtRows, unbuiltRows, type BuiltRow, type Job } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
-import { elbowRule } from "./elbowRule";
 import { compareText } from "../../units/naturalOrder";
-import type { RuleBook } from "../../rules/rules";
 import { runWork, type RunWork } from "./runWork";
 
 /** A run, or a part of one, that could not be counted, and why. */
@@ -14,37 +11,42 @@ export interface RunProblem {
   readonly message: string;
 }
 
+/** What the run of a row takes. */
+export interface RowWork extends RunWork {
+  readonly row: BuiltRow;
+}
+
 /** A whole job: what its runs take, and the runs that could not be counted. */
 export interface JobWork {
   /** In an order of their own, so that the order of the rows changes no result, not by the last digit. */
-  readonly works: readonly RunWork[];
+  readonly works: readonly RowWork[];
   readonly problems: readonly RunProblem[];
 }
 
-/** Works every run of a job out. */
-export function jobWork(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook): JobWork {
-  const elbows = elbowRule(rules);
-  const works: RunWork[] = [];
-  const problems: RunProblem[] = [];
-  for (const row of rows) {
-    if ("problem" in row) {
-      problems.push({ name: row.name, part: "run", message: row.problem });
-      continue;
-    }
+/** What every run of a job takes. */
+export function jobWork(job: Job): JobWork {
+  const works: RowWork[] = [];
+  const problems: (RunProblem & { rowNumber: number })[] = unbuiltRows(job).map(({ rowNumber, name, problem }) => ({
+    ...{ rowNumber, name, part: "run", message: problem },
+  }));
+  for (const row of builtRows(job)) {
+    const { rowNumber, name } = row;
     try {
-      const { run } = row;
-      const work = runWork(buildRunWith(run, shoes, elbows), rules);
-      works.push(work);
+      const work = runWork(row.built, job.rules);
+      works.push({ ...work, row });
       if (work.noConductors)
-        problems.push({ name: `conductors of ${run.name}`, part: "conductors", message: work.noConductors });
+        problems.push({ rowNumber, name: `conductors of ${name}`, part: "conductors", message: work.noConductors });
     } catch (error) {
       if (!isUserError(error)) throw error;
-      problems.push({ name: row.run.name, part: "run", message: error.message });
+      problems.push({ rowNumber, name, part: "run", message: error.message });
     }
   }
   const sorted = works.map((work) => ({ work, key: runKey(work.run) })).sort((a, b) => compareText(a.key, b.key));
-  return { works: sorted.map(({ work }) => work), problems };
+  return {
+    works: sorted.map(({ work }) => work),
+    problems: problems.sort((a, b) => a.rowNumber - b.rowNumber),
+  };
 }
 
-/** Every cell of a run but its place in the table. */
-export const runKey = ({ rowNumber: _place, ...cells }: Run): string => JSON.stringify(Object.values(cells));
+/** Every cell of a run. */
+export const runKey = (run: Run): string => JSON.stringify(Object.values(run));

@@ -1,10 +1,10 @@
-import type { Run } from "../../shop/run/runsTable";
+import type { RowPlace } from "../../shop/job/job";
 import type { Item } from "./item";
 
 /** Where a part of a quantity comes from. */
 export interface Source {
-  /** The run, or the runs that share it; none for what a rule takes off or adds. */
-  readonly runs: readonly Run[];
+  /** The row, or the rows that share it; none for what a rule takes off or adds. */
+  readonly rows: readonly RowPlace[];
   readonly each: number;
   readonly times: number;
   readonly note: string;

@@ -1,4 +1,4 @@
-import type { BuiltRun } from "../../shop/run/buildRun";
+import type { BuiltRun } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
 import { runLength } from "../../shop/run/runTotals";
 import { elbowRadius } from "../../shop/schedule/scheduleNotes";
@@ -71,11 +71,9 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
   }
 }
 
-const ENDS_IN_BOX = /(?:^|[,;\r\n])\s*box[\s,;]*$/i;
-
 /** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
-const pullBoxes = ({ run, pulls }: BuiltRun): number =>
-  pulls.length - 1 + (run.to === "" && ENDS_IN_BOX.test(run.route) ? 1 : 0);
+const pullBoxes = ({ run, pulls, endsInBox }: BuiltRun): number =>
+  pulls.length - 1 + (run.to === "" && endsInBox ? 1 : 0);
 
 const elbowAmount = ({ run, shoe }: BuiltRun, angle: number): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),

@@ -1,6 +1,6 @@
 import { countSupports, supportRule } from "../../raceway/supports";
 import { readEdition } from "../../raceway/edition";
-import type { BuiltRun } from "../../shop/run/buildRun";
+import type { BuiltRun } from "../../shop/run/builtRun";
 import { someOf, type Amount } from "./amount";
 import { sizedItem } from "./item";
 import type { RuleBook } from "../../rules/rules";

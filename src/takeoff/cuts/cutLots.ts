@@ -2,20 +2,21 @@ import type { CutGrid } from "../../cutting/grid";
 import type { CutPiece } from "../../cutting/request";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
+import type { PieceName } from "./cutLabels";
 import type { Stick } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
 import { labelKey } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";
-import type { RunWork } from "../amounts/runWork";
+import type { RowWork } from "../amounts/jobWork";
 
-/** Equal pieces of one run: what the request takes, with a label that says which. */
-export type LabeledPiece = CutPiece & { readonly label: string };
+/** Equal pieces of one run: what the request takes, and which they are. */
+export type LabeledPiece = CutPiece & PieceName;
 
 /** Pieces that are cut from the same sticks. */
 export interface CutLot {
   readonly raceway: Raceway;
   readonly size: TradeSize;
-  readonly works: RunWork[];
+  readonly works: RowWork[];
   readonly sticks: readonly Stick[];
 }
 
@@ -24,7 +25,7 @@ export interface CutLot {
  * for these, also by the stick the runs ask for. Stock that is only on hand is filled up with the runs' sticks.
  */
 export function cutLots(
-  works: readonly RunWork[],
+  works: readonly RowWork[],
   sticksFor: (raceway: Raceway, size: TradeSize) => readonly Stick[],
 ): CutLot[] {
   const lots = new Map<string, CutLot & { sticks: Stick[] }>();
@@ -51,13 +52,14 @@ const WHOLE_STICK = 1 / 64;
  * The pieces of runs in steps of the grid, to the nearest 1/16 in. as the schedule shows them (0.1 mm on that grid). A
  * cut piece takes the allowance of its raceway; a whole stick is not cut and takes none.
  */
-export function lotPieces(works: readonly RunWork[], grid: CutGrid, rules: RuleBook): LabeledPiece[] {
+export function lotPieces(works: readonly RowWork[], grid: CutGrid, rules: RuleBook): LabeledPiece[] {
   return works.flatMap(({ run, pieces }) => {
     const allowance = rules.number(`Cut allowance per piece, ${run.raceway}`);
     return pieces.map((piece, index) => ({
       length: nearestSteps(run.stick - piece < WHOLE_STICK ? run.stick : piece + allowance, grid),
       quantity: run.quantity,
-      label: `${run.name}/${index + 1}`,
+      run: run.name,
+      piece: index + 1,
     }));
   });
 }

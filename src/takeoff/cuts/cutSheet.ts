@@ -2,7 +2,7 @@ import { showSteps, stepsToInches, type CutGrid } from "../../cutting/grid";
 import type { CutPattern, CutPlan, Cuts } from "../../cutting/plan";
 import { showMoney } from "../../units/money";
 import { show } from "../../units/show";
-import type { CutLabels } from "./cutLabels";
+import { takenWords, type CutLabels } from "./cutLabels";
 import { PRICE_STEPS } from "./cutStock";
 
 /** Columns of a cutting sheet; a job's sheet has Raceway and Size before them. */
@@ -75,7 +75,7 @@ function patternRow(plan: CutPlan, { stock, count, cuts, remnant }: CutPattern, 
     Stick: showSteps(length, view.grid) + (quantity === Infinity ? "" : " on hand"),
     Cut: cuts.map((cut) => cutWords(cut, view.grid)).join(", "),
     "Left over": remnant > 0 ? showSteps(remnant, view.grid) : "none",
-    For: cuts.map((cut) => view.labels.take(cut.length, cut.count * count)).join("; "),
+    For: cuts.map((cut) => takenWords(view.labels.take(cut.length, cut.count * count))).join("; "),
     Note: remnant > 0 && remnant >= view.keep ? "keep the rest" : "",
   };
 }
@@ -88,7 +88,7 @@ const missingRow = (cuts: Cuts, { grid, labels }: CutView): CutRow => ({
   Stick: "no stick left",
   Cut: cutWords(cuts, grid),
   "Left over": "",
-  For: labels.take(cuts.length, cuts.count),
+  For: takenWords(labels.take(cuts.length, cuts.count)),
   Note: "not cut: add sticks to Stock",
 });
 

@@ -1,7 +1,6 @@
 import { planCuts } from "../../cutting/solve";
 import { DEFAULT_STEPS } from "../../cutting/work";
-import { readRuns } from "../../shop/run/runsTable";
-import { readShoes } from "../../shop/shoe/shoeBook";
+import { buildJob } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
 import { CutLabels } from "./cutLabels";
 import { cutLots, type CutLot } from "./cutLots";
@@ -11,7 +10,7 @@ import { readStock } from "./cutStock";
 import { jobWork } from "../amounts/jobWork";
 import { lotRequest } from "./lotRequest";
 import { notRead } from "../lists/notRead";
-import { readRules, type RuleBook } from "../../rules/rules";
+import type { RuleBook } from "../../rules/rules";
 import { readSaw, type Saw } from "./saw";
 import { WorkShares } from "./workShares";
 
@@ -33,19 +32,20 @@ export interface JobCutRanges {
  * @throws InputError when a range lacks a needed column, or for a kerf or shortest offcut that cannot be
  */
 export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
-  const rules = readRules(ranges.rules);
-  const shoes = readShoes(ranges.shoes);
+  const job = buildJob({ runs, ...ranges });
+  const { rules } = job;
   const stock = readStock(ranges.stock);
   const saw = readSaw(ranges.kerf, ranges.keep, rules);
-  const rows = readRuns(runs);
-  const job = jobWork(rows, shoes, rules);
+  const work = jobWork(job);
   const problems = [
-    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? wordsRow(`not cut: ${name}`, message) : [])),
-    ...notRead(rows, shoes, stock, rules).map((message) => wordsRow("not read", message)),
+    ...work.problems.flatMap(({ name, part, message }) =>
+      part === "run" ? wordsRow(`not cut: ${name}`, message) : [],
+    ),
+    ...notRead(job, stock, rules).map((message) => wordsRow("not read", message)),
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],
-    ...planLots(cutLots(job.works, stock.sticksFor), saw, rules),
+    ...planLots(cutLots(work.works, stock.sticksFor), saw, rules),
     ...problems.map((row) => cells(["", ""], row)),
   ];
 }

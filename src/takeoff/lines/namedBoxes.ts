@@ -1,4 +1,4 @@
-import type { Run } from "../../shop/run/runsTable";
+import type { BuiltRow } from "../../shop/job/job";
 import { isOpen } from "../amounts/endAmounts";
 import type { Item } from "../amounts/item";
 import { lookUpKey } from "../../units/lookUpKey";
@@ -7,8 +7,8 @@ import type { RuleBook } from "../../rules/rules";
 /** A box named at an end of one run or of several: one box, however many conduits enter it. */
 export interface NamedBox {
   readonly name: string;
-  /** Runs that end at it, in the order given. */
-  readonly runs: readonly Run[];
+  /** Rows of the runs that end at it, in the order given. */
+  readonly rows: readonly BuiltRow[];
 }
 
 export const BOX: Item = { name: "Box", kind: "box", unit: "each", bought: true };
@@ -17,17 +17,18 @@ export const BOX: Item = { name: "Box", kind: "box", unit: "each", bought: true 
  * The boxes named in From and To. The same name in the same job is the same box; Quantity does not multiply it. Ends
  * without a name (a dash is none), open ends, and names with one of the words of the rule "Ends that are no boxes" are passed over.
  */
-export function namedBoxes(runs: readonly Run[], rules: RuleBook): NamedBox[] {
+export function namedBoxes(rows: readonly BuiltRow[], rules: RuleBook): NamedBox[] {
   const notBoxes = rules.text("Ends that are no boxes").split(/[,;]/).map(lookUpKey).filter(Boolean);
-  const boxes = new Map<string, { name: string; runs: Run[] }>();
-  for (const run of runs) {
+  const boxes = new Map<string, { name: string; rows: BuiltRow[] }>();
+  for (const row of rows) {
+    const { run } = row;
     for (const name of new Set([run.from, run.to])) {
       const nameKey = lookUpKey(name);
       if (nameKey === "" || isOpen(name) || notBoxes.some((words) => hasWords(name, words))) continue;
       const key = JSON.stringify([lookUpKey(run.job), nameKey]);
       const box = boxes.get(key);
-      if (!box) boxes.set(key, { name, runs: [run] });
-      else if (box.runs[box.runs.length - 1] !== run) box.runs.push(run);
+      if (!box) boxes.set(key, { name, rows: [row] });
+      else if (box.rows[box.rows.length - 1] !== row) box.rows.push(row);
     }
   }
   return [...boxes.values()];

@@ -1,11 +1,9 @@
-import { readRuns } from "../../shop/run/runsTable";
-import { readShoes } from "../../shop/shoe/shoeBook";
+import { buildJob } from "../../shop/job/job";
 import { jobWork } from "../amounts/jobWork";
 import { readLabor } from "../lists/labor";
 import { notRead } from "../lists/notRead";
 import { readOrder } from "./order";
 import { readPrices } from "../lists/prices";
-import { readRules } from "../../rules/rules";
 import { takeoffLines } from "./takeoffLines";
 import { takeoffTable } from "./takeoffTable";
 import { listIn } from "../lists/valueList";
@@ -26,12 +24,10 @@ export interface TakeoffRanges {
  */
 export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] {
   const { by, stock } = readOrder(ranges);
-  const rules = readRules(ranges.rules);
-  const shoes = readShoes(ranges.shoes);
+  const job = buildJob({ runs, ...ranges });
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
-  const rows = readRuns(runs);
-  const job = jobWork(rows, shoes, rules);
-  const problems = notRead(rows, shoes, rules, stock, prices, labor);
-  return takeoffTable(takeoffLines(job.works, by, rules, stock), job, { by, prices, labor, problems });
+  const work = jobWork(job);
+  const problems = notRead(job, job.rules, stock, prices, labor);
+  return takeoffTable(takeoffLines(work.works, by, job.rules, stock), work, { by, prices, labor, problems });
 }

@@ -6,7 +6,7 @@ import { labelKey, LineBook, type TakeoffLine } from "../amounts/lineBook";
 import { BOX, namedBoxes } from "./namedBoxes";
 import { naturalOrder } from "../../units/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
-import type { RunWork } from "../amounts/runWork";
+import type { RowWork } from "../amounts/jobWork";
 import { countRunSticks } from "../sticks/runSticks";
 import { StickLots } from "../sticks/stickLots";
 import { countStockSticks } from "../sticks/stockSticks";
@@ -24,7 +24,7 @@ const STEPS = DEFAULT_STEPS / 2;
  * @param stock sticks and offcuts the order starts from; omitted: sticks of the runs' length, none on hand
  */
 export function takeoffLines(
-  works: readonly RunWork[],
+  works: readonly RowWork[],
   by: readonly string[],
   rules: RuleBook,
   stock?: StockBook,
@@ -32,10 +32,10 @@ export function takeoffLines(
   const book = new LineBook();
   const lots = new Map<string, StickLots>();
   for (const work of works) {
-    const { run } = work;
+    const { row, run } = work;
     const group = by.map((column) => groupCell(run, column));
     for (const { item, each, operation, note } of work.amounts) {
-      const line = book.add(group, item, { runs: [run], each, times: run.quantity, note: note ?? "" }, operation);
+      const line = book.add(group, item, { rows: [row], each, times: run.quantity, note: note ?? "" }, operation);
       if (note) line.notes.add(note);
     }
     const key = labelKey(group);
@@ -55,17 +55,17 @@ export function takeoffLines(
 }
 
 /** A box is of no one raceway and size; where its runs fall into several groups, it is in the first of them. */
-function addBoxes(book: LineBook, works: readonly RunWork[], by: readonly string[], rules: RuleBook): void {
-  for (const { name, runs } of namedBoxes(
-    works.map(({ run }) => run),
+function addBoxes(book: LineBook, works: readonly RowWork[], by: readonly string[], rules: RuleBook): void {
+  for (const { name, rows } of namedBoxes(
+    works.map(({ row }) => row),
     rules,
   )) {
-    const groups = runs.map((run) =>
+    const groups = rows.map(({ run }) =>
       by.map((column) => (column === "Raceway" || column === "Size" ? "" : groupCell(run, column))),
     );
     const first = groups.reduce((least, group) => (compareGroups(by, group, least) < 0 ? group : least));
     book
-      .add(first, BOX, { runs, each: 1, times: 1, note: name })
+      .add(first, BOX, { rows, each: 1, times: 1, note: name })
       .notes.add("one for each name in From and To; Quantity does not multiply it");
   }
 }

@@ -1,5 +1,4 @@
-import type { RunRow } from "../../shop/run/runsTable";
-import type { ShoeBook } from "../../shop/shoe/shoeBook";
+import { readableRuns, type Job } from "../../shop/job/job";
 import { zeroQuantities } from "../../shop/run/zeroQuantity";
 
 /**
@@ -7,11 +6,10 @@ import { zeroQuantities } from "../../shop/run/zeroQuantity";
  * other tables in their order, then the runs.
  */
 export const notRead = (
-  runs: readonly RunRow[],
-  shoes: ShoeBook,
+  job: Job,
   ...tables: readonly ({ readonly problems: readonly string[] } | undefined)[]
 ): string[] => [
-  ...shoes.problems.map(({ message }) => message),
+  ...job.shoes.problems.map(({ message }) => message),
   ...tables.flatMap((table) => table?.problems ?? []),
-  ...zeroQuantities(runs),
+  ...zeroQuantities(readableRuns(job)),
 ];

@@ -1,5 +1,5 @@
-import { readRuns, type Run } from "../../shop/run/runsTable";
-import { readShoes } from "../../shop/shoe/shoeBook";
+import { buildJob } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
 import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "../amounts/groupBy";
 import { sizedItem } from "../amounts/item";
 import { jobWork } from "../amounts/jobWork";
@@ -7,7 +7,6 @@ import { readLabor, type LaborBook } from "../lists/labor";
 import { labelKey } from "../amounts/lineBook";
 import { notRead } from "../lists/notRead";
 import type { ShopBend } from "../amounts/pullMaterial";
-import { readRules } from "../../rules/rules";
 import { listIn } from "../lists/valueList";
 
 type Cell = string | number;
@@ -42,14 +41,12 @@ const ANGLE_DECIMALS = 2;
  */
 export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][] {
   const by = readBy(ranges.by, [...RUN_GROUP_NAMES, "Kind", "Angle"], BY_DEFAULT);
-  const shoes = readShoes(ranges.shoes);
-  const rules = readRules(ranges.rules);
+  const job = buildJob({ runs, ...ranges });
   const labor = listIn(ranges.labor, readLabor);
-  const rows = readRuns(runs);
-  const job = jobWork(rows, shoes, rules);
+  const work = jobWork(job);
   const lines = new Map<string, BendLine>();
   const total: BendLine = { group: by.map((_, index) => (index === 0 ? "Total" : "")), ...nothingYet() };
-  for (const { run, bends } of job.works) {
+  for (const { run, bends } of work.works) {
     for (const bend of bends) {
       const group = by.map((column) => bendCell(run, bend, column));
       const key = labelKey(group.map(String));
@@ -59,8 +56,8 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
     }
   }
   const problems = [
-    ...job.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
-    ...notRead(rows, shoes, rules, labor),
+    ...work.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
+    ...notRead(job, job.rules, labor),
   ];
   const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
   const headers = [...by, "Bends", ...(labor ? ["Hours"] : []), "Note"];

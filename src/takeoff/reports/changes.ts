@@ -1,10 +1,8 @@
-import { readRuns, type RunRow } from "../../shop/run/runsTable";
-import { readShoes } from "../../shop/shoe/shoeBook";
+import { buildJob, type Job } from "../../shop/job/job";
 import { stockIn } from "../cuts/cutStock";
 import { jobWork, type JobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { notRead } from "../lists/notRead";
-import { readRules } from "../../rules/rules";
 import { runChanges } from "./runChanges";
 import { compareLines, takeoffLines } from "../lines/takeoffLines";
 
@@ -26,18 +24,16 @@ export interface ChangeRanges {
  * @throws InputError when a range lacks a needed column
  */
 export function changes(before: unknown, after: unknown, ranges: ChangeRanges = {}): Cell[][] {
-  const shoes = readShoes(ranges.shoes);
-  const rules = readRules(ranges.rules);
   const stock = stockIn(ranges.stock);
-  const stateOf = (range: unknown, argument: string): JobState => {
-    const rows = readRuns(range, argument);
-    const job = jobWork(rows, shoes, rules);
-    return { rows, job, lines: takeoffLines(job.works, [], rules, stock) };
+  const stateOf = (runs: unknown, argument: string): JobState => {
+    const job = buildJob({ runs, argument, ...ranges });
+    const work = jobWork(job);
+    return { job, work, lines: takeoffLines(work.works, [], job.rules, stock) };
   };
   const [old, now] = [stateOf(before, "before"), stateOf(after, "after")];
   return [
     HEADERS,
-    ...runChanges(old.rows, now.rows).map((entry) => [
+    ...runChanges(old.job.rows, now.job.rows).map((entry) => [
       entry.change,
       entry.run,
       entry.column,
@@ -46,15 +42,15 @@ export function changes(before: unknown, after: unknown, ranges: ChangeRanges = 
       "",
     ]),
     ...quantityRows(old.lines, now.lines),
-    ...problemRows(old.job, "before"),
-    ...problemRows(now.job, "after"),
-    ...notRead([...old.rows, ...now.rows], shoes, rules, stock).map((text) => ["not read", text, "", "", "", ""]),
+    ...problemRows(old.work, "before"),
+    ...problemRows(now.work, "after"),
+    ...notRead({ ...now.job, rows: [...old.job.rows, ...now.job.rows] }, now.job.rules, stock).map((text) => ["not read", text, "", "", "", ""]),
   ];
 }
 
 interface JobState {
-  readonly rows: readonly RunRow[];
-  readonly job: JobWork;
+  readonly job: Job;
+  readonly work: JobWork;
   readonly lines: readonly TakeoffLine[];
 }
 
@@ -70,5 +66,5 @@ function quantityRows(before: readonly TakeoffLine[], after: readonly TakeoffLin
 const byName = (lines: readonly TakeoffLine[]): Map<string, TakeoffLine> =>
   new Map(lines.map((line) => [line.item.name, line]));
 
-const problemRows = (job: JobWork, state: string): Cell[][] =>
-  job.problems.map(({ name, message }) => ["not counted", name, state, message, "", ""]);
+const problemRows = (work: JobWork, state: string): Cell[][] =>
+  work.problems.map(({ name, message }) => ["not counted", name, state, message, "", ""]);

@@ -1,6 +1,7 @@
 import { readRoute } from "../../route/readRoute";
 import { writeRoute } from "../../route/writeRoute";
-import type { Run, RunRow } from "../../shop/run/runsTable";
+import type { JobRow } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
 import { formatLength } from "../../units/length";
 import { labelKey } from "../amounts/lineBook";
@@ -30,7 +31,7 @@ interface Entry {
  * What changed from one state of the Runs table to another: runs added, gone, and cells changed. Runs are paired by
  * name and job, then by name alone; the order of rows does not matter, nor does another spelling of the same route.
  */
-export function runChanges(before: readonly RunRow[], after: readonly RunRow[]): RunChange[] {
+export function runChanges(before: readonly JobRow[], after: readonly JobRow[]): RunChange[] {
   const pairs = pairUp(before.map(entryOf), after.map(entryOf));
   const changes = pairs.flatMap(([old, now]): RunChange[] => {
     if (!old) return [{ change: "added", run: now.name, column: "", before: "", after: now.cells["Route"] ?? "" }];
@@ -77,10 +78,12 @@ const contentKey = (entry: Entry): string => entry.content;
 const nameAndJobKey = (entry: Entry): string => labelKey([lookUpKey(entry.name), lookUpKey(entry.job)]);
 const nameKey = (entry: Entry): string => lookUpKey(entry.name);
 
-function entryOf(row: RunRow): Entry {
-  const cells: Record<string, string> = "run" in row ? runCells(row.run) : { Row: `not read: ${row.problem}` };
-  const name = "run" in row ? row.run.name : row.name;
-  const job = "run" in row ? row.run.job : "";
+function entryOf(row: JobRow): Entry {
+  const { run, name } = row;
+  const cells: Record<string, string> = run
+    ? runCells(run)
+    : { Row: `not read: ${"problem" in row ? row.problem : ""}` };
+  const job = run?.job ?? "";
   return { name, job, cells, content: labelKey([name, ...Object.entries(cells).flat()]) };
 }
 

@@ -1,11 +1,9 @@
-import { readRuns } from "../../shop/run/runsTable";
-import { readShoes } from "../../shop/shoe/shoeBook";
+import { buildJob } from "../../shop/job/job";
 import { InputError, NotListedError, quoteValue } from "../../units/errors";
 import { jobWork } from "../amounts/jobWork";
 import type { Source, TakeoffLine } from "../amounts/lineBook";
 import { lookUpKey } from "../../units/lookUpKey";
 import { naturalOrder } from "../../units/naturalOrder";
-import { readRules } from "../../rules/rules";
 import { notRead } from "../lists/notRead";
 import { readOrder } from "../lines/order";
 import { takeoffLines } from "../lines/takeoffLines";
@@ -36,11 +34,9 @@ export function trace(runs: unknown, item: unknown, ranges: TraceRanges = {}): C
     throw new InputError(`item must be the name of an item of the take-off; got ${quoteValue(item)}.`);
   }
   const { by, stock } = readOrder(ranges);
-  const rules = readRules(ranges.rules);
-  const shoes = readShoes(ranges.shoes);
-  const rows = readRuns(runs);
-  const job = jobWork(rows, shoes, rules);
-  const all = takeoffLines(job.works, by, rules, stock);
+  const job = buildJob({ runs, ...ranges });
+  const work = jobWork(job);
+  const all = takeoffLines(work.works, by, job.rules, stock);
   const lines = all.filter((entry) => lookUpKey(entry.item.name) === lookUpKey(item));
   if (lines.length === 0) {
     throw new NotListedError(`the take-off has no item ${quoteValue(item)}; JOB.TAKEOFF lists its items.`);
@@ -50,15 +46,15 @@ export function trace(runs: unknown, item: unknown, ranges: TraceRanges = {}): C
     [...by, ...HEADERS],
     ...lines.flatMap(lineRows),
     ...(lines.length > 1 ? [totalRow(noGroup, lines)] : []),
-    ...job.problems.map(({ name, message }) => [...noGroup, `not counted: ${name}`, "", "", "", "", message]),
-    ...notRead(rows, shoes, rules, stock).map((message) => [...noGroup, "not read", "", "", "", "", message]),
+    ...work.problems.map(({ name, message }) => [...noGroup, `not counted: ${name}`, "", "", "", "", message]),
+    ...notRead(job, job.rules, stock).map((message) => [...noGroup, "not read", "", "", "", "", message]),
   ];
 }
 
 const lineRows = (line: TakeoffLine): Cell[][] => [
   ...mergedSources(line).map((source) => [
     ...line.group,
-    source.runs.map((run) => run.name).join(", "),
+    source.rows.map(({ name }) => name).join(", "),
     rowCell(source),
     source.each,
     source.times,
@@ -78,17 +74,17 @@ const totalRow = (group: readonly string[], lines: readonly TakeoffLine[]): Cell
 /** The sources of a line in the order of the rows, those of one run added up. */
 function mergedSources({ sources }: TakeoffLine): Source[] {
   const merged = new Map<string, Source>();
-  for (const { runs: unsorted, ...rest } of sources) {
-    const source = { ...rest, runs: [...unsorted].sort((a, b) => a.rowNumber - b.rowNumber) };
-    const key = JSON.stringify([source.runs.map((run) => run.rowNumber), source.note]);
+  for (const { rows: unsorted, ...rest } of sources) {
+    const source = { ...rest, rows: [...unsorted].sort((a, b) => a.rowNumber - b.rowNumber) };
+    const key = JSON.stringify([source.rows.map(({ rowNumber }) => rowNumber), source.note]);
     const before = merged.get(key);
     merged.set(key, before ? { ...source, each: before.each + source.each } : source);
   }
   return [...merged.values()].sort((a, b) => firstRow(a) - firstRow(b) || naturalOrder(a.note, b.note));
 }
 
-const rowCell = ({ runs }: Source): Cell =>
-  runs.length === 1 ? runs[0]!.rowNumber : runs.map((run) => run.rowNumber).join(", ");
+const rowCell = ({ rows }: Source): Cell =>
+  rows.length === 1 ? rows[0]!.rowNumber : rows.map(({ rowNumber }) => rowNumber).join(", ");
 
 /** What no one run stands behind comes last. */
-const firstRow = (source: Source): number => source.runs[0]?.rowNumber ?? Number.MAX_SAFE_INTEGER;
+const firstRow = (source: Source): number => source.rows[0]?.rowNumber ?? Number.MAX_SAFE_INTEGER;

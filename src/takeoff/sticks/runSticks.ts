@@ -2,7 +2,7 @@ import type { CutPiece } from "../../cutting/request";
 import { lotPieces } from "../cuts/cutLots";
 import { labelKey } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";
-import type { RunWork } from "../amounts/runWork";
+import type { RowWork } from "../amounts/jobWork";
 import { countGrid, countSticks, stickSteps } from "./stickCount";
 import type { CountedSticks } from "./stickLots";
 import { WorkShares } from "../cuts/workShares";
@@ -17,8 +17,8 @@ export interface StickCounts {
  * The sticks of runs, all to be bought, each run cut from sticks of its own length.
  * @param maxSteps work that the cutting plans may take
  */
-export function countRunSticks(works: readonly RunWork[], rules: RuleBook, maxSteps: number): StickCounts {
-  const lots = new Map<string, RunWork[]>();
+export function countRunSticks(works: readonly RowWork[], rules: RuleBook, maxSteps: number): StickCounts {
+  const lots = new Map<string, RowWork[]>();
   for (const work of works) {
     const { raceway, size, stick } = work.run;
     const key = labelKey([raceway, size, String(stick)]);
@@ -40,7 +40,7 @@ export function countRunSticks(works: readonly RunWork[], rules: RuleBook, maxSt
 }
 
 /** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
-function stickPieces(works: readonly RunWork[], rules: RuleBook): CutPiece[] {
+function stickPieces(works: readonly RowWork[], rules: RuleBook): CutPiece[] {
   const { stick } = works[0]!.run;
   const longest = stickSteps(stick);
   return lotPieces(works, countGrid(stick), rules).map((piece) => ({

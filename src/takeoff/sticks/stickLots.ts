@@ -3,11 +3,11 @@ import type { TradeSize } from "../../raceway/tradeSize";
 import { stickItem } from "../amounts/item";
 import { labelKey, type LineBook, type TakeoffLine } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";
-import type { RunWork } from "../amounts/runWork";
+import type { RowWork } from "../amounts/jobWork";
 
 /** Sticks of one length to buy for runs of one raceway and size. */
 export interface CountedSticks {
-  readonly works: readonly RunWork[];
+  readonly works: readonly RowWork[];
   /** [in] */
   readonly length: number;
   readonly sticks: number;
@@ -25,7 +25,7 @@ interface JointLot {
 
 /** Gathers the runs and joints of one group; given its sticks, takes the couplings that come with them off the ones to buy. */
 export class StickLots {
-  readonly works: RunWork[] = [];
+  readonly works: RowWork[] = [];
   private readonly joints = new Map<string, JointLot>();
 
   constructor(
@@ -33,11 +33,11 @@ export class StickLots {
     private readonly book: LineBook,
   ) {}
 
-  add(work: RunWork): void {
-    const { run, joints, coupling, stickCouplingFits } = work;
+  add(work: RowWork): void {
+    const { row, run, joints, coupling, stickCouplingFits } = work;
     this.works.push(work);
     if (joints === 0) return;
-    const line = this.book.add(this.group, coupling, { runs: [run], each: joints, times: run.quantity, note: "" });
+    const line = this.book.add(this.group, coupling, { rows: [row], each: joints, times: run.quantity, note: "" });
     if (stickCouplingFits) this.joints.set(coupling.name, { line, raceway: run.raceway, size: run.size });
   }
 
@@ -46,7 +46,7 @@ export class StickLots {
     const couplings = new Map<string, number>();
     for (const { works, length, sticks, notes, price } of counted) {
       const { run } = works[0]!;
-      const source = { runs: works.map((work) => work.run), each: sticks, times: 1, note: "" };
+      const source = { rows: works.map((work) => work.row), each: sticks, times: 1, note: "" };
       const item = { ...stickItem(run, length), ...(price === undefined ? {} : { stockPrice: price }) };
       const line = this.book.add(this.group, item, source);
       notes.forEach((note) => line.notes.add(note));
@@ -65,7 +65,7 @@ function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): v
   if (given === 0) return;
   const note = `${line.quantity} needed, ${withSticks} come with the sticks`;
   const item = { ...line.item, name: `${line.item.name}, with the sticks`, bought: false };
-  book.add(line.group, item, { runs: [], each: given, times: 1, note });
-  book.add(line.group, line.item, { runs: [], each: -given, times: 1, note });
+  book.add(line.group, item, { rows: [], each: given, times: 1, note });
+  book.add(line.group, line.item, { rows: [], each: -given, times: 1, note });
   line.notes.add(note);
 }

@@ -8,7 +8,7 @@ import type { StockBook } from "../cuts/cutStock";
 import { lotRequest } from "../cuts/lotRequest";
 import type { RuleBook } from "../../rules/rules";
 import { countRunSticks, type StickCounts } from "./runSticks";
-import type { RunWork } from "../amounts/runWork";
+import type { RowWork } from "../amounts/jobWork";
 import { readSaw, type Saw } from "../cuts/saw";
 import type { CountedSticks } from "./stickLots";
 import { WorkShares } from "../cuts/workShares";
@@ -20,7 +20,7 @@ import { WorkShares } from "../cuts/workShares";
  * @param maxSteps work that the cutting plans may take
  */
 export function countStockSticks(
-  works: readonly RunWork[],
+  works: readonly RowWork[],
   stock: StockBook,
   rules: RuleBook,
   maxSteps: number,

@@ -1,10 +1,9 @@
+import { buildJob } from "../../../src/shop/job/job";
 import { ticketSheet, type TicketSheet } from "../../../src/drawing/ticket/ticketSheet";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 
-const job = (rows: readonly (readonly unknown[])[]) => jobTickets(readRuns(rows), readShoes(null));
+const job = (rows: readonly (readonly unknown[])[]) => jobTickets(buildJob({ runs: rows }));
 const runs = (...rows: string[][]) => job([["Run", "Raceway", "Size", "Route"], ...rows]);
 const layOut = (made: ReturnType<typeof job>, pictures = true): TicketSheet =>
   ticketSheet(made.tickets, { style: "feet", title: "Quay", pictures, problems: made.problems });
@@ -80,11 +79,11 @@ test("a ticket says job, raceway, cut length, ends, shoe, bends, checks and caut
     ["P-1", "Quay", "Hall", "EMT", "1/2", "stub 10 up, east 5'", 3, "Panel A", "Box 7"],
   ];
   // Published: Modern Residential Wiring (2021), p. 144: a 10 in. stub with a deduct of 5 is marked at 5.
-  const shoes = readShoes([
+  const shoes = [
     ["Raceway", "Size", "Radius", "Deduct"],
     ["EMT", "1/2", 4, 5],
-  ]);
-  const { lines } = ticketSheet(jobTickets(readRuns(rows), shoes).tickets, { style: "feet", title: "Quay" });
+  ];
+  const { lines } = ticketSheet(jobTickets(buildJob({ runs: rows, shoes })).tickets, { style: "feet", title: "Quay" });
   const text = lines.map(({ cells }) => cells.map((cell) => cell.text).join("|"));
   expect(text).toEqual(
     expect.arrayContaining([
@@ -104,16 +103,18 @@ test("a ticket says job, raceway, cut length, ends, shoe, bends, checks and caut
 });
 
 test("a dial that stands for another angle is followed by the finished one", () => {
-  const shoes = readShoes([
+  const shoes = [
     ["Raceway", "Size", "Radius", "Deduct", "Springback"],
     ["EMT", "1/2", 4, 5, 3],
-  ]);
+  ];
   const { tickets } = jobTickets(
-    readRuns([
-      ["Run", "Raceway", "Size", "Route"],
-      ["P-1", "EMT", "1/2", "up 20, east 40"],
-    ]),
-    shoes,
+    buildJob({
+      runs: [
+        ["Run", "Raceway", "Size", "Route"],
+        ["P-1", "EMT", "1/2", "up 20, east 40"],
+      ],
+      shoes,
+    }),
   );
   const { lines } = ticketSheet(tickets, { style: "feet", title: "" });
   expect(lines.map(({ cells }) => cells.map(({ text }) => text).join("|")).join("\n")).toMatch(
@@ -132,16 +133,18 @@ test("a ticket longer than a page goes on under its name, and no bend is left ou
   const offsets = Array.from({ length: 9 }, () => "offset 1 up at 10, ahead 2, offset 1 down at 10, ahead 2").join(
     ", ",
   );
-  const shoes = readShoes([
+  const shoes = [
     ["Raceway", "Size", "Radius", "Deduct", "Stick"],
     ["EMT", "1/2", 4, 5, 240],
-  ]);
+  ];
   const { tickets, problems } = jobTickets(
-    readRuns([
-      ["Run", "Raceway", "Size", "Route", "Stick"],
-      ["P-1", "EMT", "1/2", `east 20, ${offsets}`, 400],
-    ]),
-    shoes,
+    buildJob({
+      runs: [
+        ["Run", "Raceway", "Size", "Route", "Stick"],
+        ["P-1", "EMT", "1/2", `east 20, ${offsets}`, 400],
+      ],
+      shoes,
+    }),
   );
   expect(problems).toEqual([]);
   const sheet = ticketSheet(tickets, { style: "feet", title: "", pictures: true });

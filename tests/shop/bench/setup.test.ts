@@ -1,5 +1,6 @@
 import { USUAL_BENCH, readBench, type Bench } from "../../../src/shop/bench/bench";
-import { buildRun, type Piece } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { Piece } from "../../../src/shop/run/builtRun";
 import { findSetup } from "../../../src/shop/bench/setupSearch";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 

@@ -1,6 +1,8 @@
+import { jobOfRuns } from "../../support/jobs";
 /** Orders that the set-up search finds, against every order of the bends with either end on the hook. 1/2 EMT on R 4. [in] */
 import { USUAL_BENCH, type Bench } from "../../../src/shop/bench/bench";
-import { buildRun, type Piece } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { Piece } from "../../../src/shop/run/builtRun";
 import { settingFor } from "../../../src/shop/schedule/lineUp";
 import type { Hook } from "../../../src/shop/shoe/marks";
 import { scheduleRun } from "../../../src/shop/schedule/schedule";
@@ -106,7 +108,7 @@ describe("the table of a searched order", () => {
       ["EMT", "1/2", 4, 5, 2],
     ]);
   const rowsOf = (route: string, room: Partial<Bench>) =>
-    setupTable([{ run: runOf(route) }], shoes(), { ...USUAL_BENCH, ...room })
+    setupTable(jobOfRuns([runOf(route)], shoes()), { ...USUAL_BENCH, ...room })
       .slice(1)
       .map((row) => Object.fromEntries(SETUP_HEADERS.map((header, at) => [header, row[at]!])));
 

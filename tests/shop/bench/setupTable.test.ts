@@ -1,25 +1,25 @@
+import { buildJob } from "../../../src/shop/job/job";
+import { jobOfRuns } from "../../support/jobs";
 /** The set-up table's rows, worked out by hand for 1/2 EMT on R 4, deduct 5 (arrow 0.647 before the bend). [in], [°] */
 import { USUAL_BENCH, type Bench } from "../../../src/shop/bench/bench";
-import { readRuns } from "../../../src/shop/run/runsTable";
 import { findSetup } from "../../../src/shop/bench/setupSearch";
 import { setupTable } from "../../../src/shop/bench/setupTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
-import { buildRun, type Piece } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { Piece } from "../../../src/shop/run/builtRun";
 import { strokeRoom } from "../../../src/shop/bench/strokeCheck";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
-const shoes = () =>
-  readShoes([
-    ["Raceway", "Size", "Radius", "Deduct", "Springback", "Shortest tail"],
-    ["EMT", "1/2", 4, 5, 3, 2],
-  ]);
+const shoes = [
+  ["Raceway", "Size", "Radius", "Deduct", "Springback", "Shortest tail"],
+  ["EMT", "1/2", 4, 5, 3, 2],
+];
 
 function rowsOf(routes: readonly string[], bench: Partial<Bench> = {}): Record<string, string | number>[] {
-  const runs = readRuns([
+  const runs = [
     ["Run", "Raceway", "Size", "Route"],
     ...routes.map((route, at) => [`A-${at + 1}`, "EMT", "1/2", route]),
-  ]);
-  const [headers = [], ...rows] = setupTable(runs, shoes(), { ...USUAL_BENCH, ...bench });
+  ];
+  const [headers = [], ...rows] = setupTable(buildJob({ runs, shoes }), { ...USUAL_BENCH, ...bench });
   return rows.map((row) => {
     expect(row).toHaveLength(headers.length);
     return Object.fromEntries(headers.map((header, at) => [header, row[at]!]));
@@ -49,7 +49,7 @@ const ARC = 2 * Math.PI;
 const LEAD = 0.647;
 
 test("the headers, in the order in which the bench reads them", () => {
-  const [headers] = setupTable([], shoes(), USUAL_BENCH);
+  const [headers] = setupTable(jobOfRuns([]), USUAL_BENCH);
   expect(headers).toEqual(
     ["Run", "Piece", "Step", "Bend", "Mark", "Line up", "Hook", "Dial", "Turn"].concat([
       "Room above",
@@ -129,7 +129,7 @@ test("what cannot be read or built is told in its own line and hides no other", 
   expect(rows[1]!["Verdict"]).toMatch(/^not built: step 2: the leg before the bend is 3 in\. long/);
   expect(rows[1]).toMatchObject({ Piece: "", Step: "", Mark: "" });
   expect(rows[2]!["Verdict"]).toBe("clear");
-  const unread = setupTable(readRuns([["Run", "Raceway", "Size", "Route"], ["A-9", "copper", "1/2", "up 9"]]), shoes(), USUAL_BENCH); // prettier-ignore
+  const unread = setupTable(buildJob({ runs: [["Run", "Raceway", "Size", "Route"], ["A-9", "copper", "1/2", "up 9"]] }), USUAL_BENCH); // prettier-ignore
   expect(unread[1]![0]).toBe("A-9");
   expect(unread[1]!.at(-1)).toMatch(/^not built: .*got "copper"/);
 });

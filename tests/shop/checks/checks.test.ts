@@ -1,13 +1,12 @@
+import { buildJob } from "../../../src/shop/job/job";
 import { checkJob } from "../../../src/shop/checks/checks";
 import { findingsTable, findingsText, type Finding } from "../../../src/shop/checks/findings";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 
 const HEADER = ["Run", "Raceway", "Size", "Route", "Conductors", "Straps"];
 const SHOE_HEADER = ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial start", "Shortest tail"];
 
 const findingsOf = (row: unknown[], shoe?: unknown[], edition: 2020 | 2023 = 2023): Finding[] =>
-  checkJob(readRuns([HEADER, row]), readShoes(shoe ? [SHOE_HEADER, shoe] : null), edition);
+  checkJob(buildJob({ runs: [HEADER, row], shoes: shoe ? [SHOE_HEADER, shoe] : null }), edition);
 
 describe("checkJob", () => {
   test("a sound run has no finding", () => {
@@ -85,14 +84,14 @@ describe("checkJob", () => {
   });
 
   test("a run that cannot be built, a bad shoe and a repeated name are told beside each other", () => {
-    const rows = readRuns([
+    const runs = [
       HEADER,
       ["A-1", "EMT", "1/2", "up 40, east 7, up 40"],
       ["A-1", "EMT", "1/2", "up 40, east 60"],
       ["A-2", "EMT", "3/4", "up 40, east 60"],
-    ]);
-    const shoes = readShoes([SHOE_HEADER, ["EMT", "3/4", "wide", 6]]);
-    expect(checkJob(rows, shoes, 2023).map(({ run, weight }) => [run, weight])).toEqual([
+    ];
+    const shoes = [SHOE_HEADER, ["EMT", "3/4", "wide", 6]];
+    expect(checkJob(buildJob({ runs, shoes }), 2023).map(({ run, weight }) => [run, weight])).toEqual([
       ["Shoes", "stop"],
       ["A-1", "look"],
       ["A-1", "stop"],

@@ -1,14 +1,13 @@
+import { buildJob } from "../../../src/shop/job/job";
 /** Each finding whole: weight, rule, what was found and what would put it right. */
 import { checkJob } from "../../../src/shop/checks/checks";
 import { findingsText, type Finding } from "../../../src/shop/checks/findings";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 
 const HEADER = ["Run", "Raceway", "Size", "Route", "Conductors", "Straps"];
 const SHOE_HEADER = ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial start", "Shortest tail"];
 
 const findingsOf = (row: unknown[], shoe?: unknown[]): Finding[] =>
-  checkJob(readRuns([HEADER, row]), readShoes(shoe ? [SHOE_HEADER, shoe] : null), 2023);
+  checkJob(buildJob({ runs: [HEADER, row], shoes: shoe ? [SHOE_HEADER, shoe] : null }), 2023);
 const run = (route: string, ...more: unknown[]) => ["A-1", "EMT", "1/2", route, ...more];
 
 test("degrees: the pull is named where there are several", () => {
@@ -117,15 +116,15 @@ test("crowded bends: a straight as long as the shoe needs is enough; shots of a 
 });
 
 test("rows: what cannot be read or built, shoes that cannot be read, and names that stand twice", () => {
-  const rows = readRuns([
+  const runs = [
     HEADER,
     ["A-1", "EMT", "1/2", "up 40, sideways 9"],
     ["A-2", "copper", "1/2", "up 40"],
     ["A-3", "EMT", "1/2", "up 40, east 60"],
     ["A-3", "EMT", "1/2", "up 40, east 70"],
     ["A-2", "EMT", "1/2", "up 40"],
-  ]);
-  const findings = checkJob(rows, readShoes([SHOE_HEADER, ["EMT", "3/4", "wide", 6]]), 2023);
+  ];
+  const findings = checkJob(buildJob({ runs, shoes: [SHOE_HEADER, ["EMT", "3/4", "wide", 6]] }), 2023);
   const unbuilt = {
     weight: "stop",
     rule: "a run must be readable, and its legs and sticks long enough for its bends and couplings",

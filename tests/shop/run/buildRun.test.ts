@@ -1,15 +1,12 @@
+import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs worked out with a shoe, by hand for R 4: a 90 takes 4 in. of each leg and 2π of conduit; a coupling stands 3 in. (2
  * to hold, 1 for its seat) from bends and ends. Lengths [in].
  */
-import { buildRun, buildRunWith, type BuiltRun } from "../../../src/shop/run/buildRun";
-import { checkJob } from "../../../src/shop/checks/checks";
-import { jobTickets } from "../../../src/shop/ticket/jobTickets";
+import { buildRun, buildRunWith } from "../../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../../src/shop/run/builtRun";
 import type { Run } from "../../../src/shop/run/runsTable";
-import { scheduleRuns } from "../../../src/shop/schedule/schedule";
-import { setupTable } from "../../../src/shop/bench/setupTable";
 import { readShoes, type ShoeBook } from "../../../src/shop/shoe/shoeBook";
-import { USUAL_BENCH } from "../../../src/shop/bench/bench";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 const EXACT = 9;
@@ -92,21 +89,12 @@ describe("without a shoe in the book", () => {
 });
 
 test("an error that no user made is not told as a finding of a row", () => {
-  const broken: ShoeBook = {
-    own: [],
-    problems: [],
-    shoeFor: () => {
-      throw new RangeError("the book is broken");
-    },
+  const fail = () => {
+    throw new RangeError("the book is broken");
   };
-  const rows = [{ run: runOf("east 60") }];
-  for (const use of [
-    () => buildRunWith(rows[0]!.run, broken),
-    () => checkJob(rows, broken, 2023),
-    () => jobTickets(rows, broken),
-    () => scheduleRuns(rows, broken),
-    () => setupTable(rows, broken, USUAL_BENCH),
-  ]) {
+  const broken: ShoeBook = { own: [], problems: [], shoeFor: fail, lookUp: fail };
+  const run = runOf("east 60");
+  for (const use of [() => buildRunWith(run, broken), () => jobOfRuns([run], broken)]) {
     expect(use).toThrow(new RangeError("the book is broken"));
   }
 });

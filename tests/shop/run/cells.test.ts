@@ -1,6 +1,7 @@
 /** Cells as they are read from the tables and written into the schedule. [in], [°] */
 import { readBench, USUAL_BENCH } from "../../../src/shop/bench/bench";
-import { buildRun, type BuiltRun, type PieceBend } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { BuiltRun, PieceBend } from "../../../src/shop/run/builtRun";
 import { readRuns } from "../../../src/shop/run/runsTable";
 import { scheduleRun, scheduleTable } from "../../../src/shop/schedule/schedule";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";

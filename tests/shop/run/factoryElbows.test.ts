@@ -1,15 +1,17 @@
+import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs with bends that are bought, by hand: an elbow of radius R takes R·tan(A/2) of each leg beside it. Radius of PVC and
  * large EMT: NEC chapter 9, table 2, one-shot and full-shoe benders: 9-1/2 in. for trade size 2 (from memory). Lengths [in].
  */
 import { USUAL_BENCH } from "../../../src/shop/bench/bench";
-import { buildRun, buildRunWith, type BuiltRun } from "../../../src/shop/run/buildRun";
+import { buildRun, buildRunWith } from "../../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../../src/shop/run/builtRun";
 import { pullParts } from "../../../src/shop/run/builtRun";
 import { checkBuiltRun, checkJob } from "../../../src/shop/checks/checks";
 import { elbowAngles, USUAL_ELBOWS, type ElbowRule } from "../../../src/shop/run/factoryElbows";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
 import type { Run } from "../../../src/shop/run/runsTable";
-import { scheduleRun, scheduleRuns } from "../../../src/shop/schedule/schedule";
+import { scheduleRun, scheduleJob } from "../../../src/shop/schedule/schedule";
 import { setupTable } from "../../../src/shop/bench/setupTable";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { ticketsOf } from "../../../src/shop/ticket/ticket";
@@ -49,7 +51,7 @@ describe("which bends are bought", () => {
     ["no PVC", { pvc: "none" }, "PVC 40", "6", false],
     ["metal's rule is not PVC's", { metal: "all", pvc: "none" }, "PVC 80", "2", false],
   ])("%s", (_, cells, raceway, size, bought, shoe = false) => {
-    expect(elbowAngles({ raceway, size }, rule(cells), () => shoe)).toEqual(bought ? [90, 45] : []);
+    expect(elbowAngles({ raceway, size }, rule(cells), shoe)).toEqual(bought ? [90, 45] : []);
   });
 });
 
@@ -230,32 +232,35 @@ describe("checks", () => {
   });
 
   test("a job of PVC has nothing to stop it; a rule that cannot be read is told in every table", () => {
-    const rows = [{ run: runOf("up 24, east 60, up 24", { raceway: "PVC 40", size: "2" }) }];
-    expect(checkJob(rows, SHOES, 2023)).toEqual([]);
-    const broken = { ...USUAL_ELBOWS, problems: ["rules row 2: no"] };
-    expect(checkJob(rows, SHOES, 2023, broken)).toEqual([
-      expect.objectContaining({ run: "Rules", weight: "stop", finding: "rules row 2: no" }),
-    ]);
-    expect(scheduleRuns(rows, SHOES, broken).at(-1)).toMatchObject({ Run: "Rules", Kind: "not read", Note: "rules row 2: no" }); // prettier-ignore
-    expect(setupTable(rows, SHOES, USUAL_BENCH, broken).slice(1).map((row) => [row[0], row.at(-1)])).toEqual([["Rules", "not read: rules row 2: no"]]); // prettier-ignore
-    expect(jobTickets(rows, SHOES, undefined, broken).problems).toEqual([{ run: "Rules", message: "rules row 2: no" }]);
+    const runs = [runOf("up 24, east 60, up 24", { raceway: "PVC 40", size: "2" })];
+    expect(checkJob(jobOfRuns(runs), 2023)).toEqual([]);
+    const told = jobOfRuns(runs, SHOES, [["Rule", "Value"], ["Ladders", 3]]); // prettier-ignore
+    const words = 'rules row 2: no rule is called "Ladders"; JOB.RULES lists the rules.';
+    expect(checkJob(told, 2023)).toEqual([expect.objectContaining({ run: "Rules", weight: "stop", finding: words })]);
+    expect(scheduleJob(told).at(-1)).toMatchObject({ Run: "Rules", Kind: "not read", Note: words });
+    expect(setupTable(told, USUAL_BENCH).slice(1).map((row) => [row[0], row.at(-1)])).toEqual([["Rules", `not read: ${words}`]]); // prettier-ignore
+    expect(jobTickets(told).problems).toEqual([{ run: "Rules", message: words }]);
   });
 });
 
 describe("a job with elbows above a size", () => {
-  const elbows: ElbowRule = { ...USUAL_ELBOWS, metal: "1/2", angles: [90] };
-  const rows = [
-    { run: runOf("up 40, east 40, offset 6 up at 30, ahead 40", { name: "B", size: "3/4" }) },
-    { run: runOf("up 40, east 40", { name: "C", size: "2" }) },
+  const rules = [
+    ["Rule", "Value"],
+    ["Factory elbows above size, metal", "1/2"],
+    ["Factory elbow angles", "90"],
+  ];
+  const runs = [
+    runOf("up 40, east 40, offset 6 up at 30, ahead 40", { name: "B", size: "3/4" }),
+    runOf("up 40, east 40", { name: "C", size: "2" }),
   ];
 
   test("the bench sets up the bent pieces only", () => {
-    const table = setupTable(rows, SHOES, USUAL_BENCH, elbows).slice(1);
+    const table = setupTable(jobOfRuns(runs, SHOES, rules), USUAL_BENCH).slice(1);
     expect(table.map(([run, piece, , bend]) => [run, piece, bend])).toEqual([
       ["B", 2, 1],
       ["B", 2, 2],
     ]);
-    expect(setupTable(rows, SHOES, USUAL_BENCH).map(([run, piece, , bend]) => [run, piece, bend])).toContainEqual([
+    expect(setupTable(jobOfRuns(runs), USUAL_BENCH).map(([run, piece, , bend]) => [run, piece, bend])).toContainEqual([
       "B",
       1,
       1,
@@ -263,7 +268,7 @@ describe("a job with elbows above a size", () => {
   });
 
   test("tickets are for what is cut, and say how a piece sits against the elbow before it", () => {
-    const { tickets, problems } = jobTickets(rows, SHOES, undefined, elbows);
+    const { tickets, problems } = jobTickets(jobOfRuns(runs, SHOES, rules));
     expect(problems).toEqual([]);
     expect(tickets.map(({ run, piece, pieces, bends }) => [run.name, piece, pieces, bends.length])).toEqual([
       ["B", 1, 2, 0],

@@ -3,7 +3,7 @@ import { buildOneRun, oneRun } from "../../../src/shop/run/oneRun";
 
 test("route, raceway and size; the rest is empty, a stick 10 ft, one of it", () => {
   expect(oneRun(" up 9, east 20", "emt", 0.5)).toEqual({
-    ...{ rowNumber: 1, name: "run", job: "", area: "", raceway: "EMT", size: "1/2", route: " up 9, east 20" },
+    ...{ name: "run", job: "", area: "", raceway: "EMT", size: "1/2", route: " up 9, east 20" },
     ...{ quantity: 1, from: "", to: "", conductors: "", stick: 120, date: "", crew: "" },
     ...{ fittings: "", groundingBushing: "" },
   });

@@ -1,21 +1,23 @@
 /** A cell that holds 0, which may be an empty one, and a cell that holds an error. */
 import { readBench } from "../../../src/shop/bench/bench";
 import { checkJob } from "../../../src/shop/checks/checks";
-import { readRuns, type RunRow } from "../../../src/shop/run/runsTable";
-import { scheduleRuns } from "../../../src/shop/schedule/schedule";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
+import { buildJob, readableRuns, type Job } from "../../../src/shop/job/job";
+import type { Run } from "../../../src/shop/run/runsTable";
+import { scheduleJob } from "../../../src/shop/schedule/schedule";
 import { zeroQuantities } from "../../../src/shop/run/zeroQuantity";
+import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { CellFault } from "../../../src/units/cellFault";
 
 const HEADERS = ["Run", "Raceway", "Size", "Route", "Quantity", "Straps"];
-const rowsOf = (...rows: unknown[][]): RunRow[] => readRuns([HEADERS, ...rows]);
+const jobOfRows = (...rows: unknown[][]): Job => buildJob({ runs: [HEADERS, ...rows] });
+const runsOf = (...rows: unknown[][]): Run[] => readableRuns(jobOfRows(...rows));
 const named = (name: string, quantity: unknown, straps?: unknown) => [
   ...[name, "EMT", "1/2", "up 20, east 30", quantity, straps ?? null],
 ];
 
 test("a Quantity of 0 counts as 1 and is remembered; others are not", () => {
-  const rows = rowsOf(named("A", 0), named("B", 2), named("C", null));
-  expect(rows.map((row) => "run" in row && [row.run.quantity, row.run.quantityWasZero])).toEqual([
+  const runs = runsOf(named("A", 0), named("B", 2), named("C", null));
+  expect(runs.map(({ quantity, quantityWasZero }) => [quantity, quantityWasZero])).toEqual([
     [1, true],
     [2, undefined],
     [1, undefined],
@@ -24,15 +26,15 @@ test("a Quantity of 0 counts as 1 and is remembered; others are not", () => {
 
 describe("the runs that have one are named in a sentence", () => {
   const words = "Quantity is 0 or empty and counts as 1: ";
-  const many = (count: number) => rowsOf(...Array.from({ length: count }, (_, at) => named(`R${at + 1}`, 0)));
+  const many = (count: number) => runsOf(...Array.from({ length: count }, (_, at) => named(`R${at + 1}`, 0)));
   const names = (count: number) => Array.from({ length: count }, (_, at) => `R${at + 1}`).join(", ");
 
   test("none, where none has one", () => {
-    expect(zeroQuantities(rowsOf(named("A", 1), ["B", "copper", "1/2", "up 9", 0]))).toEqual([]);
+    expect(zeroQuantities(runsOf(named("A", 1), ["B", "copper", "1/2", "up 9", 0]))).toEqual([]);
   });
 
   test("only those, in their order", () => {
-    const rows = rowsOf(named("A", 0), named("B", 1), ["C", "copper", "1/2", "up 9", 0], named("D", 0));
+    const rows = runsOf(named("A", 0), named("B", 1), ["C", "copper", "1/2", "up 9", 0], named("D", 0));
     expect(zeroQuantities(rows)).toEqual([`${words}A, D`]);
   });
 
@@ -43,7 +45,7 @@ describe("the runs that have one are named in a sentence", () => {
 });
 
 test("the job's check says so before anything about a run", () => {
-  const findings = checkJob(rowsOf(named("A", 0), named("A", 1)), readShoes(null), 2023);
+  const findings = checkJob(jobOfRows(named("A", 0), named("A", 1)), 2023);
   expect(findings[0]).toEqual({
     run: "Runs",
     weight: "look",
@@ -55,7 +57,7 @@ test("the job's check says so before anything about a run", () => {
 });
 
 test("the schedule says so once, beside the first line of the run and after what stands there", () => {
-  const notesOf = (row: unknown[]) => scheduleRuns(rowsOf(row), readShoes(null)).map(({ Note }) => Note);
+  const notesOf = (row: unknown[]) => scheduleJob(jobOfRows(row)).map(({ Note }) => Note);
   expect(notesOf(named("A", 0))).toEqual(["Quantity 0 counts as 1"]);
   expect(notesOf(named("A", 1))).toEqual([""]);
   expect(notesOf(["B", "EMT", "1/2", "east 200", 0, null])).toEqual([
@@ -66,7 +68,7 @@ test("the schedule says so once, beside the first line of the run and after what
 
 test("straps of 0 are too few, and may be an empty cell", () => {
   const findingOf = (straps: number) =>
-    checkJob(rowsOf(["A", "EMT", "1/2", "east 300", 1, straps]), readShoes(null), 2023).map(({ finding }) => finding);
+    checkJob(jobOfRows(["A", "EMT", "1/2", "east 300", 1, straps]), 2023).map(({ finding }) => finding);
   // Published: NEC 2023 358.30(A): 3 ft from each end, 10 ft apart.
   const needs = "the run needs at least 3: one within 36 in. of each box and no more than 120 in. apart.";
   expect(findingOf(0)).toEqual([`0 straps are planned (or the cell is empty); ${needs}`]);
@@ -82,7 +84,7 @@ test("a dial and a springback of 0 are meant, and so is one that starts at 0", (
 });
 
 test("a run whose name is an error is told by its row, as one that cannot be read", () => {
-  expect(rowsOf(named("A", 1), [new CellFault("#REF!"), "EMT", "1/2", "up 20", 1, null])[1]).toEqual({
+  expect(jobOfRows(named("A", 1), [new CellFault("#REF!"), "EMT", "1/2", "up 20", 1, null]).rows[1]).toEqual({
     problem: "Run holds the error #REF!.",
     rowNumber: 3,
     name: "row 3",

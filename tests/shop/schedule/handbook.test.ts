@@ -2,7 +2,8 @@
  * A handbook's spacing beside the exact one, by hand for 1/2 EMT on R 4 (arrow 0.647 before the bend): two bends of A° on
  * a leg stand leg − (8·tan A/2 − 4·A) apart along the conduit. Lengths [in], angles [°].
  */
-import { buildRun, type Piece } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { Piece } from "../../../src/shop/run/builtRun";
 import { handbookSpacing } from "../../../src/shop/schedule/handbook";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 

@@ -1,14 +1,14 @@
+import { buildJob } from "../../../src/shop/job/job";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import { readRuns } from "../../../src/shop/run/runsTable";
 import {
   scheduleRun,
-  scheduleRuns,
+  scheduleJob,
   scheduleTable,
   SCHEDULE_HEADERS,
   type ScheduleRow,
 } from "../../../src/shop/schedule/schedule";
 import type { Shoe } from "../../../src/shop/shoe/shoe";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 /** Digits after the point to which the exact paths are held [in]. */
@@ -135,10 +135,7 @@ describe("the schedule of a job", () => {
     ["a route of 10,000 characters", ["bad", "EMT", "1/2", "up 1, ".repeat(1667), 1], "at most 4000 characters"],
     ["a size without a built-in shoe", ["bad", "RMC", "4", "up 90, east 90", 1], "RMC 4"],
   ])("%s is told in words and the other rows stay whole", (_, bad, message) => {
-    const rows = scheduleRuns(
-      readRuns([HEADER, GOOD, bad, [...GOOD.slice(0, 3), "up 20, east 44", 3]]),
-      readShoes(null),
-    );
+    const rows = scheduleJob(buildJob({ runs: [HEADER, GOOD, bad, [...GOOD.slice(0, 3), "up 20, east 44", 3]] }));
     expect(rows).toHaveLength(3);
     expect(rows[1]).toMatchObject({ Run: "bad", Kind: "not built", Mark: "" });
     expect(rows[1]!.Note).toContain(message);
@@ -159,12 +156,12 @@ describe("the schedule of a job", () => {
   });
 
   test("straight conduit needs no shoe", () => {
-    const rows = scheduleRuns(readRuns([HEADER, ["long", "RMC", "4", "east 90", 1]]), readShoes(null));
+    const rows = scheduleJob(buildJob({ runs: [HEADER, ["long", "RMC", "4", "east 90", 1]] }));
     expect(rows[0]).toMatchObject({ Kind: "straight", "Cut length": 90 });
   });
 
   test("a table has the fixed columns first, a header row and a cell for each", () => {
-    const table = scheduleTable(scheduleRuns(readRuns([HEADER, GOOD]), readShoes(null)));
+    const table = scheduleTable(scheduleJob(buildJob({ runs: [HEADER, GOOD] })));
     expect(table[0]!.slice(0, 13).join(" · ")).toBe(
       "Run · Piece · Cut length · Bend · Kind · Mark · Line up · Hook · Angle · Dial · Turn · Plane · Note",
     );

@@ -20,6 +20,7 @@ test("every column is read, under its own header or the other one", () => {
       dialTo: 120,
       dialStart: -3,
       shortestTail: 2.5,
+      row: 2,
       source: "shoes row 2",
     },
   ]);
@@ -153,9 +154,9 @@ test("runs are read with every column, trimmed, each number within its limits", 
   ];
   expect(readRuns([headers, row])).toEqual([
     {
+      ...{ rowNumber: 2, name: "A-1" },
       run: {
         ...{
-          rowNumber: 2,
           name: "A-1",
           job: "Ferry",
           area: "Hall",

@@ -7,7 +7,8 @@ import { dialOrWords } from "../../../src/shop/shoe/dialOrWords";
 import { bendKind, settingFor } from "../../../src/shop/schedule/lineUp";
 import { markFor, type Hook, type LineUp } from "../../../src/shop/shoe/marks";
 import { arrowLead, backGain, notchFromArrow, starFromArrow, tailNeeded } from "../../../src/shop/shoe/shoe";
-import { buildRun, type Piece, type PieceBend } from "../../../src/shop/run/buildRun";
+import { buildRun } from "../../../src/shop/run/buildRun";
+import type { Piece, PieceBend } from "../../../src/shop/run/builtRun";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 const EXACT = 9;

@@ -1,11 +1,11 @@
+import { buildJob } from "../../../src/shop/job/job";
 import fc from "fast-check";
 import { distance } from "../../simulator/frame";
 import { USUAL_BENCH } from "../../../src/shop/bench/bench";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
-import { readRuns, type Run } from "../../../src/shop/run/runsTable";
+import { type Run } from "../../../src/shop/run/runsTable";
 import type { Shoe } from "../../../src/shop/shoe/shoe";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { ticketsOf, type Ticket } from "../../../src/shop/ticket/ticket";
 import { ticketText } from "../../../src/shop/ticket/ticketText";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
@@ -139,15 +139,15 @@ test("the text has the run, the cut, each mark rounded and exact, and the cautio
 });
 
 test("a run that cannot be built hides no other", () => {
-  const rows = readRuns([
+  const runs = [
     ["Run", "Raceway", "Size", "Route"],
     ["A", "EMT", "1/2", "up 20, east 30"],
     ["B", "EMT", "1/2", "up 20, sideways 30"],
     ["C", "EMT", "9", "up 20"],
     ["D", "EMT", "3/4", "up 20, east 3, up 20"],
     ["E", "EMT", "3/4", "east 300"],
-  ]);
-  const { tickets: made, problems } = jobTickets(rows, readShoes(null));
+  ];
+  const { tickets: made, problems } = jobTickets(buildJob({ runs }));
   expect(made.map(({ run, piece, pieces }) => [run.name, piece, pieces])).toEqual([
     ["A", 1, 1],
     ["E", 1, 3],

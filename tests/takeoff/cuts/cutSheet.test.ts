@@ -64,10 +64,10 @@ test("a rest is kept from the shortest offcut on; none is no rest", () => {
 
 test("a line says what it is cut from, and for which pieces, each named once", () => {
   const labels = new CutLabels([
-    { length: 30, quantity: 3, label: "A/1" },
-    { length: 30, quantity: 2, label: "B/1" },
-    { length: 20, quantity: 1, label: "C/1" },
-    { length: 30, quantity: 1, label: "D/1" },
+    { length: 30, quantity: 3, run: "A", piece: 1 },
+    { length: 30, quantity: 2, run: "B", piece: 1 },
+    { length: 20, quantity: 1, run: "C", piece: 1 },
+    { length: 30, quantity: 1, run: "D", piece: 1 },
   ]);
   const patterns = [
     { stock: 0, count: 2, cuts: [{ length: 30, count: 2 }], remnant: 40 },
@@ -92,7 +92,7 @@ test("a line says what it is cut from, and for which pieces, each named once", (
 });
 
 test("pieces that nothing was asked for have no name", () => {
-  expect(new CutLabels([]).take(30, 2)).toBe("");
+  expect(new CutLabels([]).take(30, 2)).toEqual([]);
 });
 
 test("words stand in two columns, the others stay empty", () => {

@@ -1,11 +1,10 @@
+import { buildJob } from "../../../src/shop/job/job";
 /**
  * How many sticks the demo job needs of one kind, by a second route: every way to cut a stick is listed, and a
  * general-purpose MIP solver (HiGHS) chooses among them.
  */
 import highs from "highs";
-import { scheduleRuns } from "../../../src/shop/schedule/schedule";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
+import { scheduleJob } from "../../../src/shop/schedule/schedule";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { readded } from "../readdJob";
 
@@ -27,7 +26,7 @@ export async function leastSticks(kind: string, shoes: unknown): Promise<number>
   }
   const bent = new Map(readded.filter((run) => run.kind === kind && run.elbows === 0).map((run) => [run.name, run]));
   const pieces = new Map<string, number>();
-  for (const row of scheduleRuns(readRuns(demoRuns), readShoes(shoes))) {
+  for (const row of scheduleJob(buildJob({ runs: demoRuns, shoes: shoes }))) {
     if (bent.has(String(row.Run))) pieces.set(`${row.Run}/${row.Piece}`, Number(row["Cut length"]));
   }
   for (const [piece, length] of pieces) want(length, bent.get(piece.split("/")[0]!)!.quantity);

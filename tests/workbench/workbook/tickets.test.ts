@@ -1,8 +1,7 @@
+import { buildJob } from "../../../src/shop/job/job";
 import { loadImage } from "@napi-rs/canvas";
 import type ExcelJS from "exceljs";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { drawPng } from "../../../tools/pictures/drawPng";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { openHeadless } from "../../../workbench/engine/headless";
@@ -28,7 +27,7 @@ describe("the demo job's tickets in the workbook, read by another library", () =
   let bytes: Uint8Array;
   let book: ExcelJS.Workbook;
   let sheet: ExcelJS.Worksheet;
-  const { tickets } = jobTickets(readRuns(demoRuns), readShoes(null));
+  const { tickets } = jobTickets(buildJob({ runs: demoRuns }));
   beforeAll(async () => {
     bytes = await make(demoCsv());
     book = await readWithExcelJs(bytes);

@@ -1,7 +1,6 @@
+import { buildJob } from "../../../src/shop/job/job";
 import type ExcelJS from "exceljs";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { scheduleRuns, scheduleTable } from "../../../src/shop/schedule/schedule";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
+import { scheduleJob, scheduleTable } from "../../../src/shop/schedule/schedule";
 import { bendCounts } from "../../../src/takeoff/reports/bendCounts";
 import { demoRuns, RUN_HEADERS } from "../../../workbench/demo/ferryTerminal";
 import { demoWorkbook } from "./demoFile";
@@ -42,7 +41,7 @@ describe("the workbook of a job, read by another library", () => {
   });
 
   test("keeps the schedule and the bend counts, to the last digit", () => {
-    const schedule = scheduleTable(scheduleRuns(readRuns(demoRuns), readShoes(null)));
+    const schedule = scheduleTable(scheduleJob(buildJob({ runs: demoRuns })));
     expect(blanksAsNull(shownValues(book, "Schedule"))).toEqual(blanksAsNull(schedule));
     const shoes = shownValues(book, "Shoes");
     expect(blanksAsNull(shownValues(book, "Bend counts"))).toEqual(
@@ -67,7 +66,7 @@ describe("the workbook of a job, read by another library", () => {
   });
 
   test("a result sheet is one dynamic array over exactly its rows", () => {
-    const rows = scheduleTable(scheduleRuns(readRuns(demoRuns), readShoes(null)));
+    const rows = scheduleTable(scheduleJob(buildJob({ runs: demoRuns })));
     const cell = /<c r="A1"[^>]*>/.exec(partOf(bytes, "xl/worksheets/sheet8.xml"))![0];
     expect(cell).toContain('cm="1"');
     expect(partOf(bytes, "xl/worksheets/sheet8.xml")).toContain(`<f t="array" ref="A1:V${rows.length}">`);

@@ -1,16 +1,18 @@
-import { USUAL_ELBOWS } from "../../../src/shop/run/factoryElbows";
-import { readRuns } from "../../../src/shop/run/runsTable";
-import { scheduleRuns } from "../../../src/shop/schedule/schedule";
-import { readShoes } from "../../../src/shop/shoe/shoeBook";
-import { readElbowRule } from "../../../src/takeoff/amounts/elbowRule";
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
-import { takeoff } from "../../../src/takeoff/lines/takeoff";
-import { quantityOf, records, runsRange } from "../tables";
+import { buildJob } from "../../src/shop/job/job";
+import { elbowRule, USUAL_ELBOWS } from "../../src/shop/run/factoryElbows";
+import { scheduleJob } from "../../src/shop/schedule/schedule";
+import { readRules } from "../../src/rules/rules";
+import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { takeoff } from "../../src/takeoff/lines/takeoff";
+import { quantityOf, records, runsRange } from "./tables";
 
 const rulesOf = (...rows: (string | number)[][]) => [["Rule", "Value"], ...rows];
 
-test("the shop's usual elbows are those of the built-in rules", () => {
-  expect(readElbowRule(null)).toEqual(USUAL_ELBOWS);
+/** Common practice, no source: the shop bends every size of metal, and buys PVC's elbows where it has no shoe. */
+const USUAL = { metal: "none", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25] };
+
+test("the usual elbows are those of the built-in rules", () => {
+  expect(USUAL_ELBOWS).toEqual(USUAL);
 });
 
 test("the user's rules count; the ones that cannot be read are told and leave the usual", () => {
@@ -19,9 +21,10 @@ test("the user's rules count; the ones that cannot be read are told and leave th
     ["Factory elbows above size, PVC", "None"],
     ["Factory elbow angles", "90; 45"],
   );
-  expect(readElbowRule(rules)).toEqual({ metal: "1-1/4", pvc: "none", angles: [90, 45], problems: [] });
-  const bad = readElbowRule(rulesOf(["Factory elbow angles", "90, right"]));
-  expect(bad).toEqual({ ...USUAL_ELBOWS, problems: [expect.stringMatching(/^rules row 2: .*got "90, right"/)] });
+  expect(elbowRule(readRules(rules))).toEqual({ metal: "1-1/4", pvc: "none", angles: [90, 45] });
+  const bad = readRules(rulesOf(["Factory elbow angles", "90, right"]));
+  expect(elbowRule(bad)).toEqual(USUAL);
+  expect(bad.problems).toEqual([expect.stringMatching(/^rules row 2: .*got "90, right"/)]);
 });
 
 describe("shop and take-off count the same pieces", () => {
@@ -30,7 +33,7 @@ describe("shop and take-off count the same pieces", () => {
     { Run: "M", Size: "3/4", Route: "up 40, east 150, offset 6 up at 30, ahead 60, north 200" },
   );
   const rules = rulesOf(["Factory elbows above size, metal", "1/2"], ["Factory elbow angles", 90]);
-  const schedule = scheduleRuns(readRuns(runs), readShoes(null), readElbowRule(rules));
+  const schedule = scheduleJob(buildJob({ runs: runs, rules: rules }));
 
   test("each piece of the schedule is cut under its own name, and nothing else", () => {
     const named = new Map<string, number>();
@@ -53,7 +56,7 @@ describe("shop and take-off count the same pieces", () => {
         return For === "" ? [] : labels.map((label, at) => [label, cuts[at]!]);
       }),
     );
-    const cut = scheduleRuns(readRuns(one), readShoes(null), readElbowRule(rules)).filter(({ Piece }) => Piece !== "");
+    const cut = scheduleJob(buildJob({ runs: one, rules: rules })).filter(({ Piece }) => Piece !== "");
     // Both to the nearest sixteenth, in feet and inches there and in inches here.
     expect(Object.fromEntries(lengths)).toEqual(Object.fromEntries(cut.map((row) => [`M/${row.Piece}`, inInches(String(row["Cut 1/16"]))]))); // prettier-ignore
     expect(lengths.size).toBe(4);
@@ -80,9 +83,8 @@ describe("shop and take-off count the same pieces", () => {
 
 test("no coupling stands on the last inch beside an elbow: the pieces are parted as straight conduit is", () => {
   // 140 less 2 × 9.5 are 121: a whole stick would leave 1 in.; a coupling wants 1 in. for its seat on either side.
-  const rows = scheduleRuns(
-    readRuns(runsRange({ Run: "P", Raceway: "PVC 40", Size: "2", Route: "up 20, east 140, up 20" })),
-    readShoes(null),
+  const rows = scheduleJob(
+    buildJob({ runs: runsRange({ Run: "P", Raceway: "PVC 40", Size: "2", Route: "up 20, east 140, up 20" }) }),
   );
   expect(rows.filter(({ Piece }) => Piece !== "").map((row) => Math.round(Number(row["Cut length"]) * 1e6) / 1e6)).toEqual([10.5, 119, 2, 10.5]); // prettier-ignore
 });

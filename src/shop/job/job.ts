@@ -1,0 +1,95 @@
+import { readRules, type RuleBook } from "../../rules/rules";
+import { RouteError } from "../../route/routeError";
+import { isUserError } from "../../units/errors";
+import { buildRunWith } from "../run/buildRun";
+import type { BuiltRun } from "../run/builtRun";
+import { elbowRule, type ElbowRule } from "../run/factoryElbows";
+import { readRuns, type Run, type RunRow } from "../run/runsTable";
+import { readShoes, type ShoeBook } from "../shoe/shoeBook";
+
+/** The ranges a job is read from; what is left out has its built-in values. */
+export interface JobRanges {
+  readonly runs: unknown;
+  readonly shoes?: unknown;
+  readonly rules?: unknown;
+  /** What the runs range is called in messages; `runs` where nothing is said. */
+  readonly argument?: string;
+}
+
+/** Where a row stands in the Runs range (1 for the first), and the name it goes by. */
+export interface RowPlace {
+  readonly rowNumber: number;
+  readonly name: string;
+}
+
+/** A row that was worked out. */
+export interface BuiltRow extends RowPlace {
+  readonly run: Run;
+  readonly built: BuiltRun;
+}
+
+/** A row that was not, with the reason in words. */
+export interface UnbuiltRow extends RowPlace {
+  readonly problem: string;
+  /** Step of the route it is about, and the problem without that step's number. */
+  readonly step?: number;
+  readonly stepProblem?: string;
+  /** Its cells, where they could be read. */
+  readonly run?: Run;
+}
+
+export type JobRow = BuiltRow | UnbuiltRow;
+
+/** A Runs range with its shoes and rules: every row worked out once, or told in words why not. */
+export interface Job {
+  /** In the order of the range. */
+  readonly rows: readonly JobRow[];
+  readonly shoes: ShoeBook;
+  readonly rules: RuleBook;
+}
+
+export const isBuilt = (row: JobRow): row is BuiltRow => "built" in row;
+
+/** The rows that were worked out. */
+export const builtRows = ({ rows }: Job): BuiltRow[] => rows.filter(isBuilt);
+
+/** The rows that were not. */
+export const unbuiltRows = ({ rows }: Job): UnbuiltRow[] => rows.flatMap((row) => (isBuilt(row) ? [] : [row]));
+
+/** The cells of every row whose cells could be read. */
+export const readableRuns = ({ rows }: Job): Run[] => rows.flatMap(({ run }) => run ?? []);
+
+/**
+ * Reads a job and works every run of it out. A row that cannot be read or built keeps its place and hides no other.
+ * @throws InputError when a range lacks a needed column
+ */
+export const buildJob = ({ runs, shoes, rules, argument }: JobRanges): Job =>
+  jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules));
+
+/** Works every row of a job out. */
+export function jobOf(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook): Job {
+  const elbows = elbowRule(rules);
+  return { rows: rows.map((row) => buildRow(row, shoes, elbows)), shoes, rules };
+}
+
+/** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */
+export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
+  buildRow({ rowNumber: 1, name: run.name, run }, readShoes(shoes), elbowRule(readRules(rules)));
+
+function buildRow(row: RunRow, shoes: ShoeBook, elbows: ElbowRule): JobRow {
+  if (!row.run) return row;
+  try {
+    return { ...row, built: buildRunWith(row.run, shoes, elbows) };
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    const at = error instanceof RouteError ? { step: error.step, stepProblem: error.words } : {};
+    return { ...row, problem: error.message, ...at };
+  }
+}
+
+/** The lines of every row of a job: those of a built one, or the one line that says why a row has none. */
+export const linesOf = <T>(
+  { rows }: Job,
+  lines: (built: BuiltRun) => readonly T[],
+  words: (row: UnbuiltRow) => T,
+): T[] => rows.flatMap((row) => (isBuilt(row) ? lines(row.built) : [words(row)]));
