@@ -39,7 +39,7 @@ test("an empty cell takes the built-in value; a shoe that is not in the table is
     dialStart: 0,
     shortestTail: 2,
   });
-  expect({ ...own, source: "" }).toEqual({ ...readShoes(null).shoeFor("EMT", "1/2"), source: "" });
+  expect({ ...own, source: "" }).toEqual({ ...readShoes(null).shoeFor("EMT", "1/2"), source: "", row: 2 });
   expect(readShoes(undefined).own).toEqual([]);
   expect(shoes.shoeFor("EMT", "3/4").radius).toBe(4.5);
   expect(() => shoes.shoeFor("PVC 40", "1/2")).toThrow("There is no built-in shoe for PVC 40 1/2");
