@@ -1,7 +1,7 @@
 /** Every function of the metadata, called as Excel calls it: what comes back, and what an empty cell may be. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { demoBench, demoLabor, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
+import { demoBench, demoLabor, demoMade, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns, issuedRuns } from "../../workbench/demo/ferryTerminal";
 import { demoBook } from "../../workbench/demo/demoBook";
 import { loadBundle } from "../../workbench/engine/customFunctions";
@@ -17,7 +17,7 @@ const { functions } = JSON.parse(readFileSync(join(dist, "functions.json"), "utf
 const shoes = demoBook.sheets.find(({ name }) => name === "Shoes")!.rows;
 const RANGES: Readonly<Record<string, Cells>> = {
   ...{ Runs: demoRuns, Issued: issuedRuns, Shoes: shoes, Stock: demoStock, Prices: demoPrices, Labor: demoLabor },
-  ...{ Bench: demoBench, "A2:A9": [[40], ["3' 4\""], [28.5]], "B2:B9": [[2], [1], [3]] },
+  ...{ Bench: demoBench, Made: demoMade, "A2:A9": [[40], ["3' 4\""], [28.5]], "B2:B9": [[2], [1], [3]] },
 };
 
 /** The arguments of the example in a function's description, with the demo's tables for the ranges it names. */
@@ -58,6 +58,11 @@ const JOBS: [id: string, ...ranges: (Cells | null)[]][] = [
   ["JOB.TAKEOFF", demoRuns, demoPrices, shoes, null, demoLabor],
   ["JOB.BENDS", demoRuns, null, shoes, demoLabor],
   ["JOB.CHANGES", issuedRuns, demoRuns, shoes],
+  ["JOB.PROGRESS", demoRuns, demoMade, null, shoes, null, demoLabor],
+  ["JOB.DAILY", demoRuns, demoMade, shoes],
+  ["JOB.STANDING", demoRuns, demoMade, issuedRuns, shoes],
+  ["SHOE.LEARN", demoMade, shoes, demoRuns],
+  ["SHOE.CHART", demoMade, demoRuns, shoes],
 ];
 
 /** A range with rows below its end, its empty cells as one version or another of Excel hands them over. */

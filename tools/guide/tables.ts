@@ -54,6 +54,17 @@ export const GUIDE_TABLES: readonly GuideTable[] = [
     ],
   },
   {
+    name: "Made",
+    rows: [
+      ["Date", "Piece", "Good", "Scrapped", "By", "Bend", "Dial reached", "Angle measured"],
+      ["2026-11-02", "TH-01/1", 2, 0, "Ida", 1, 93, 90],
+      ["2026-11-02", "TH-03/1", 1, 1, "Ida", 1, 93.5, 90.2],
+      ["2026-11-03", "TH-03/1", 1, null, "Olu", 2, 31.5, 30.1],
+      ["2026-11-03", "TH-01/1", 1, null, "Olu", 1, 93, 89.8],
+      ["2026-11-03", "TH-01/1", 1, null, "Olu", 1, 93.2, 90.1],
+    ],
+  },
+  {
     name: "Bench",
     rows: [
       ["Setting", "Value"],

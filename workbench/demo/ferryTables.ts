@@ -144,3 +144,16 @@ export const oneBendRows: readonly (readonly DemoCell[])[] = [
   ),
   example("A run on a card; its length where Excel has no cards", 'CONDUIT.RUN.CARD("up 36, east 60","EMT","1/2")'),
 ];
+
+/** What the shop wrote down in its first three days: piece by piece, with a few bends measured. Invented. */
+export const demoMade: readonly (readonly DemoCell[])[] = [
+  ["Date", "Piece", "Good", "Scrapped", "By", "Bend", "Dial reached", "Angle measured", "Note"],
+  ["2026-11-02", "TH-01/1", 3, null, "Ida", 1, 93, 90, ""],
+  ["2026-11-02", "TH-02/1", 1, 1, "Ida", 1, 93.5, 90.2, "first one 3/8 in. short"],
+  ["2026-11-02", "TH-03/1", 4, null, "Olu", 1, 31, 30.1, ""],
+  ["2026-11-03", "TH-01/1", 1, null, "Ida", 1, 93, 89.8, ""],
+  ["2026-11-03", "TH-03/1", 1, 1, "Olu", 2, 31, 29.9, "hook slipped"],
+  ["2026-11-03", "TH-04/1", 2, null, "Olu", 2, 46.5, 45, ""],
+  ["2026-11-04", "TH-02/1", 1, null, "Ida", 2, 93, 89.9, ""],
+  ["2026-11-04", "TH-03/1", 1, null, "Olu", 1, 31, 30, ""],
+];

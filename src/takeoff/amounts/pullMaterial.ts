@@ -27,5 +27,6 @@ export const pullMaterial = ({ pieces, elbows, joints }: BuiltPull): PullMateria
   joints: joints.length,
 });
 
-const shopBends = ({ bends }: Piece): ShopBend[] =>
+/** The bends of a piece that the shop makes. */
+export const shopBends = ({ bends }: Piece): ShopBend[] =>
   bends.map((bend, index) => ({ kind: bendKind(bend, bends[index - 1]), angle: bend.angle }));

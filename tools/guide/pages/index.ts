@@ -4,6 +4,7 @@ import { cuts } from "./cuts";
 import { jobs } from "./jobs";
 import { kicks } from "./kicks";
 import { lengths } from "./lengths";
+import { made } from "./made";
 import { offsets } from "./offsets";
 import { runs } from "./runs";
 import { saddles } from "./saddles";
@@ -30,4 +31,5 @@ export const FAMILIES: readonly Family[] = [
   jobs,
   takeoff,
   cuts,
+  made,
 ];

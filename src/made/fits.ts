@@ -1,0 +1,91 @@
+import { halfTurn, turnedAround, type PieceShape, type ShapeBend } from "../shop/run/pieceShape";
+
+/** Lengths nearer than this are the same for a piece that is put up [in], and angles nearer than this [°]. Our choice. */
+const [SAME_LENGTH, SAME_ANGLE] = [1 / 16, 0.25];
+const ROUNDING = 1e-6;
+
+/** How a finished piece becomes one that is needed. Lengths [in] along the straight stick of the finished piece. */
+export interface Fit {
+  /** To cut off its datum end and its far end; below a sixteenth is nothing. */
+  readonly cutDatum: number;
+  readonly cutFar: number;
+  /** The bend still to be made: its number on the needed piece, 1 for the first; none when all are there. */
+  readonly bend?: number;
+  /** True when the finished piece lies the other way round. */
+  readonly around: boolean;
+}
+
+/** True when there is nothing to do. */
+export const fitsAsItIs = ({ cutDatum, cutFar, bend }: Fit): boolean =>
+  bend === undefined && cutDatum < SAME_LENGTH && cutFar < SAME_LENGTH;
+
+/**
+ * How a finished piece can serve for a needed one with the least work: as it is, cut shorter, or cut and with one more
+ * bend. Undefined when it cannot. The needed bends must be neighbors on the finished piece, as far apart and turned
+ * alike; what lies beyond them is cut off on straight conduit.
+ */
+export function fitOf(made: PieceShape, needed: PieceShape): Fit | undefined {
+  if (made.raceway !== needed.raceway || made.size !== needed.size) return undefined;
+  const around = turnedAround(made);
+  const whole = bestOf([cutFit(made, needed, false), cutFit(around, needed, true)]);
+  if (whole) return whole;
+  return bestOf(
+    needed.bends.flatMap((_, index) => {
+      const rest = withoutBend(needed, index);
+      return [cutFit(made, rest, false), cutFit(around, rest, true)].map((fit) => fit && { ...fit, bend: index + 1 });
+    }),
+  );
+}
+
+const bestOf = (fits: readonly (Fit | undefined)[]): Fit | undefined =>
+  fits.reduce((best, fit) => (fit && (!best || work(fit) < work(best)) ? fit : best), undefined);
+
+/** Nothing to cut before one cut, one before two, little before much. */
+const work = ({ cutDatum, cutFar }: Fit): number =>
+  [cutDatum, cutFar].reduce((sum, cut) => sum + (cut < SAME_LENGTH ? 0 : 1000 + cut), 0);
+
+/** The piece without one of its bends: the straight stick is as long, the turns at that place add up. */
+function withoutBend(shape: PieceShape, index: number): PieceShape {
+  const after = shape.bends[index + 1];
+  const turn = index === 0 ? 0 : halfTurn(shape.bends[index]!.turn + (after?.turn ?? 0));
+  const bends = shape.bends.flatMap((bend, place): ShapeBend[] =>
+    place === index ? [] : [bend === after ? { ...bend, turn } : bend],
+  );
+  return { ...shape, bends };
+}
+
+/** Looks for the needed bends along the finished piece, as it lies. */
+function cutFit(made: PieceShape, needed: PieceShape, around: boolean): Fit | undefined {
+  const count = needed.bends.length;
+  const fits = Array.from({ length: made.bends.length - count + 1 }, (_, first): Fit | undefined => {
+    const same = needed.bends.every((bend, place) => isSame(made.bends[first + place]!, bend, place === 0));
+    if (!same) return undefined;
+    const [from, to] = straightAround(made, first, count);
+    // Without bends the needed piece is cut from the start of the straight.
+    const start = count === 0 ? from : made.bends[first]!.start - needed.bends[0]!.start;
+    if (needed.bends.some((bend, place) => !isNear(made.bends[first + place]!.start - bend.start, start)))
+      return undefined;
+    const end = start + needed.cut;
+    if (start < from - SAME_LENGTH || end > to + SAME_LENGTH) return undefined;
+    return { cutDatum: Math.max(0, start), cutFar: Math.max(0, made.cut - end), around };
+  });
+  return bestOf(fits);
+}
+
+/** Where straight conduit begins before a bend and ends after the last of `count` bends. */
+function straightAround({ bends, cut }: PieceShape, first: number, count: number): [number, number] {
+  return [bends[first - 1]?.end ?? 0, bends[first + count]?.start ?? cut];
+}
+
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= SAME_LENGTH + ROUNDING;
+
+const isSame = (made: ShapeBend, needed: ShapeBend, first: boolean): boolean =>
+  Math.abs(made.angle - needed.angle) <= SAME_ANGLE &&
+  isNear(made.radius, needed.radius) &&
+  (first || Math.abs(halfTurn(made.turn - needed.turn)) <= SAME_ANGLE);
+
+/** The longest straight stretch of a piece [in]: what an offcut of it gives. */
+export function longestStraight({ bends, cut }: PieceShape): number {
+  const ends = [0, ...bends.map(({ end }) => end)];
+  return Math.max(...ends.map((end, index) => (bends[index]?.start ?? cut) - end));
+}

@@ -1,0 +1,54 @@
+import { runPieces, type Piece } from "../shop/run/builtRun";
+import { builtRows, type BuiltRow, type Job } from "../shop/job/job";
+import { pieceShape, shapeCode, type PieceShape } from "../shop/run/pieceShape";
+import { lookUpKey } from "../units/lookUpKey";
+
+/** A piece that a job asks for. */
+export interface NeededPiece {
+  readonly row: BuiltRow;
+  readonly piece: Piece;
+  /** Its run and number, as tickets, cutting plans and records name it. */
+  readonly name: string;
+  readonly shape: PieceShape;
+  readonly code: string;
+  /** How many: the Quantity of its run. */
+  readonly quantity: number;
+}
+
+/** The name a piece goes by. @example pieceName("TH-01", 2) //=> "TH-01/2" */
+export const pieceName = (run: string, number: number): string => `${run}/${number}`;
+
+/** Every piece of a job, in the order of its rows. */
+export const neededPieces = (job: Job): NeededPiece[] =>
+  builtRows(job).flatMap((row) =>
+    runPieces(row.built).map((piece): NeededPiece => {
+      const shape = pieceShape(row.run, piece);
+      const name = pieceName(row.name, piece.number);
+      return { row, piece, name, shape, code: shapeCode(shape), quantity: row.run.quantity };
+    }),
+  );
+
+/** Finds pieces by what a record calls them: run and number, or the run alone where it has one piece. */
+export class PieceFinder {
+  private readonly byName = new Map<string, NeededPiece[]>();
+
+  constructor(pieces: readonly NeededPiece[]) {
+    const perRow = new Map<BuiltRow, number>();
+    for (const { row } of pieces) perRow.set(row, (perRow.get(row) ?? 0) + 1);
+    for (const piece of pieces) {
+      this.add(piece.name, piece);
+      if (perRow.get(piece.row) === 1) this.add(piece.row.name, piece);
+    }
+  }
+
+  /** The pieces of that name: several where runs share a name. */
+  find(name: string): readonly NeededPiece[] {
+    return this.byName.get(lookUpKey(name)) ?? [];
+  }
+
+  private add(name: string, piece: NeededPiece): void {
+    const key = lookUpKey(name);
+    const found = this.byName.get(key) ?? [];
+    if (!found.includes(piece)) this.byName.set(key, [...found, piece]);
+  }
+}

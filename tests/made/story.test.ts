@@ -1,0 +1,171 @@
+/**
+ * A job as a shop lives it: thirty runs issued, forty pieces made of which three are scrap, then two runs changed and one
+ * deleted. Every number is from the table below, added by hand:
+ *
+ * | runs       | each | pieces | bends a piece | good | scrap |
+ * | ---------- | ---- | ------ | ------------- | ---- | ----- |
+ * | A-01…A-10  | 2    | 20     | 1 (stub-up)   | 19   | 1     |
+ * | B-01…B-10  | 1    | 10     | 2             | 9    | 1     |
+ * | C-01…C-10  | 1    | 10     | 0             | 9    | 1     |
+ */
+import { daily } from "../../src/made/daily";
+import { progress } from "../../src/made/progress";
+import { standing } from "../../src/made/standing";
+import { records, rowWhere, runsRange, type RunCells } from "../takeoff/tables";
+
+const two = (number: number): string => String(number).padStart(2, "0");
+const numbers = Array.from({ length: 10 }, (_, index) => index + 1);
+
+const ROUTES = { A: "up 20, east 30", B: "up 20, east 40, north 30", C: "east 100" };
+const runsOf = (letter: "A" | "B" | "C"): RunCells[] =>
+  numbers.map((number) => ({
+    ...{ Run: `${letter}-${two(number)}`, Route: ROUTES[letter], Area: letter === "A" ? "Quay" : "Hall" },
+    Quantity: letter === "A" ? 2 : 1,
+  }));
+const issuedRuns = [...runsOf("A"), ...runsOf("B"), ...runsOf("C")];
+const issued = runsRange(...issuedRuns);
+
+/** A-01 and B-02 changed, C-03 gone. */
+const now = runsRange(
+  ...issuedRuns
+    .filter(({ Run }) => Run !== "C-03")
+    .map((run) => {
+      if (run.Run === "A-01") return { ...run, Route: "up 18, east 30" };
+      return run.Run === "B-02" ? { ...run, Route: "up 20, east 40, north 20" } : run;
+    }),
+);
+
+const MADE_HEADERS = ["Date", "Piece", "Good", "Scrapped", "By"];
+const made = [
+  MADE_HEADERS,
+  ...numbers.map((n) => ["2026-11-02", `A-${two(n)}/1`, n === 10 ? 1 : 2, n === 10 ? 1 : 0, n < 6 ? "Ida" : "Olu"]),
+  ...numbers.map((n) => ["2026-11-03", `B-${two(n)}`, n === 10 ? 0 : 1, n === 10 ? 1 : 0, "Olu"]),
+  ...numbers.map((n) => ["2026-11-03", `C-${two(n)}`, n === 10 ? 0 : 1, n === 10 ? 1 : 0, "Ida"]),
+];
+
+const COUNTS = [
+  "Pieces needed",
+  "Pieces made",
+  "Pieces left",
+  "Pieces scrapped",
+  "Bends needed",
+  "Bends made",
+  "Bends left",
+];
+const countsOf = (row: Record<string, string | number>) => COUNTS.map((column) => row[column]);
+
+describe("what was made of what was issued", () => {
+  test("in all", () => {
+    expect(countsOf(rowWhere(progress(issued, made, { by: "none" }), { Note: "" }))).toEqual([40, 37, 3, 3, 40, 37, 3]);
+  });
+
+  test("by area", () => {
+    const table = progress(issued, made, { by: "Area" });
+    expect(countsOf(rowWhere(table, { Area: "Quay" }))).toEqual([20, 19, 1, 1, 20, 19, 1]);
+    expect(countsOf(rowWhere(table, { Area: "Hall" }))).toEqual([20, 18, 2, 2, 20, 18, 2]);
+    expect(countsOf(rowWhere(table, { Area: "Total" }))).toEqual([40, 37, 3, 3, 40, 37, 3]);
+  });
+
+  test("by who made it: what nobody has made stands alone, and the lines add up to the total", () => {
+    const table = progress(issued, made, { by: "By" });
+    expect(countsOf(rowWhere(table, { By: "Ida" }))).toEqual([19, 19, 0, 1, 10, 10, 0]);
+    expect(countsOf(rowWhere(table, { By: "Olu" }))).toEqual([18, 18, 0, 2, 27, 27, 0]);
+    expect(countsOf(rowWhere(table, { By: "" }))).toEqual([3, 0, 3, 0, 3, 0, 3]);
+    expect(countsOf(rowWhere(table, { By: "Total" }))).toEqual([40, 37, 3, 3, 40, 37, 3]);
+  });
+
+  test("by kind of bend, with the hours that are left", () => {
+    const labor = [["Operation", "Minutes"], ["stub-up", 6], ["90", 4]]; // prettier-ignore
+    const table = progress(issued, made, { by: "Kind", labor });
+    expect(countsOf(rowWhere(table, { Kind: "stub-up" }))).toEqual([30, 28, 2, 2, 30, 28, 2]);
+    expect(countsOf(rowWhere(table, { Kind: "90" }))).toEqual([10, 9, 1, 1, 10, 9, 1]);
+    expect(countsOf(rowWhere(table, { Kind: "straight" }))).toEqual([10, 9, 1, 1, 0, 0, 0]);
+    // Two stub-ups and one 90 are left: 2·6 + 4 minutes.
+    expect(rowWhere(table, { Kind: "Total" })["Hours left"]).toBeCloseTo(16 / 60, 12);
+  });
+
+  test("day by day", () => {
+    expect(daily(issued, made).slice(1)).toEqual([
+      ["2026-11-02", "Ida", 10, 0, 10, 30],
+      ["2026-11-02", "Olu", 9, 1, 9, 21],
+      ["2026-11-03", "Ida", 9, 1, 0, 12],
+      ["2026-11-03", "Olu", 9, 1, 18, 3],
+    ]);
+  });
+});
+
+describe("what the change leaves standing", () => {
+  const rows = records(standing(now, made, { issued }));
+  const of = (piece: string) =>
+    rows.filter(({ Made }) => Made === piece).map((row) => [row["Pieces"], row["Standing"], row["For"]]);
+
+  test("pieces of runs that did not change stand as they are", () => {
+    const still = rows.filter(({ Standing }) => Standing === "stands as it is");
+    // A-02…A-09 twice, A-10 once; B-01, B-03…B-09; C-01, C-02, C-04…C-09.
+    expect(still.reduce((sum, row) => sum + Number(row["Pieces"]), 0)).toBe(17 + 8 + 8);
+  });
+
+  test("the deleted run's piece and the changed runs' pieces go where they spare the most", () => {
+    expect(of("C-03/1")).toEqual([[1, "fits another run", "C-10/1"]]);
+    expect(of("B-02/1")).toEqual([[1, "fits another run", "B-10/1"]]);
+    expect(of("A-01/1").sort()).toEqual([
+      [1, "fits another run", "A-10/1"],
+      [1, "fits if cut shorter", "A-01/1"],
+    ]);
+    expect(rowWhere(standing(now, made, { issued }), { Standing: "fits if cut shorter" })["To do"]).toBe(
+      `cut 2" off its datum end`,
+    );
+  });
+
+  test("two are to be made, and no choice needs fewer: 39 are needed and 37 are there", () => {
+    const make = rows.filter(({ Standing, Made }) => Standing === "to make" && Made === "");
+    expect(make.map((row) => [row["Pieces"], row["For"]])).toEqual([
+      [1, "A-01/1"],
+      [1, "B-02/1"],
+    ]);
+    expect(rows.find(({ Made }) => Made === "Total")).toMatchObject({
+      Pieces: 2,
+      "To do": "proven: no choice needs fewer",
+    });
+  });
+
+  test("what no run wants is left over, with the straight conduit on it", () => {
+    const few = runsRange({ Run: "C-01", Route: "east 100" });
+    const [left] = records(standing(few, [MADE_HEADERS, ["", "B-01/1", 1, 0, ""]], { issued }));
+    // Legs 20, 40, 30 with setbacks of 4: the middle one holds 32 in. of straight conduit.
+    expect(left).toMatchObject({ Made: "B-01/1", Standing: "left over", Straight: expect.closeTo(32, 9) });
+  });
+});
+
+describe("records that do not fit", () => {
+  const table = (...rows: (string | number)[][]) => records(progress(issued, [MADE_HEADERS, ...rows], { by: "none" }));
+
+  test("a piece of no run, and a number the run does not have, are told with their row", () => {
+    const told = table(["", "Z-9/1", 1, 0, ""], ["", "A-01/7", 1, 0, ""]);
+    expect(told.slice(1).map((row) => [Object.values(row)[0], row["Note"]])).toEqual([
+      ["made row 2: Z-9/1", "no run of this job has that name"],
+      ["made row 3: A-01/7", "the run has other pieces; write its name and the number of the piece, as in A-01/1"],
+    ]);
+  });
+
+  test("more than is needed is told and is no progress", () => {
+    const [total] = table(["", "C-01", 5, 0, ""]);
+    expect(total).toMatchObject({ "Pieces made": 1, "Pieces left": 39, Note: "4 made beyond what is needed" });
+  });
+
+  test("a row without a count, and one with a negative one, hide no other", () => {
+    const told = table(["", "C-01", 0, 0, ""], ["", "C-02", -1, 0, ""], ["", "C-03", 1, 0, ""]);
+    expect(told[0]).toMatchObject({ "Pieces made": 1 });
+    expect(told.slice(1).map((row) => row["Note"])).toEqual([
+      "made row 2: Good and Scrapped are both 0 or empty; write how many were made.",
+      "made row 3: Good must be a whole number at least 0 and at most 100000; got -1.",
+    ]);
+  });
+
+  test("a record read twice counts once; one that came back different is told", () => {
+    const ids = [["Piece", "Good", "Id"], ["C-01", 1, "k1"], ["C-01", 1, "k1"], ["C-01", 2, "k1"]]; // prettier-ignore
+    const [total, told] = records(progress(issued, ids, { by: "none" }));
+    expect(total).toMatchObject({ "Pieces made": 1, Note: "" });
+    expect(told!["Note"]).toBe("made row 4: Id k1 stands twice with different cells; the first one counts.");
+  });
+});
