@@ -84,8 +84,7 @@ export function readMade(range: unknown, argument = "made"): MadeBook {
 function isNew(row: TableRow, record: MadeRecord, byId: Map<string, string>): boolean {
   const id = text(row.get("Id"));
   if (id === "") return true;
-  const { rowNumber: _place, ...cells } = record;
-  const content = JSON.stringify(cells);
+  const content = JSON.stringify({ ...record, rowNumber: 0 });
   const before = byId.get(id);
   if (before === undefined) byId.set(id, content);
   else if (before !== content)
