@@ -1,67 +1,66 @@
 // Lint rules. The part that matters most: who may import whom (see DEVELOPERS.md, "The house").
+import { createTypeScriptImportResolver } from "eslint-import-resolver-typescript";
+import importX from "eslint-plugin-import-x";
 import tseslint from "typescript-eslint";
+import { ROOMS } from "./tools/house/rooms.mjs";
 
-/** Rooms of src/, left to right. A file imports only from its own room and from rooms to its left. */
-const rooms = [
-  "units",
-  "table",
-  "geometry",
-  "raceway",
-  "rules",
-  "bends",
-  "route",
-  "shop",
-  "cutting",
-  "takeoff",
-  "drawing",
-];
-
-const noRoom = (names) => ({
-  group: names.flatMap((name) => [`**/${name}/*`, `**/${name}/**`]),
-  message: "This import goes against the direction of the house (DEVELOPERS.md).",
+const AGAINST = "This import goes against the direction of the house (DEVELOPERS.md).";
+const zone = (target, ...from) => ({
+  target: `./${target}`,
+  from: from.map((files) => `./${files}`),
+  message: AGAINST,
 });
 
-const roomRules = rooms.map((room, index) => ({
-  files: [`src/${room}/**/*.ts`],
-  rules: {
-    "no-restricted-imports": [
-      "error",
-      { patterns: [noRoom([...rooms.slice(index + 1), "functions", "taskpane", "workbench", "tests"])] },
-    ],
-    "no-restricted-globals": [
-      "error",
-      ...["window", "document", "Office", "Excel", "CustomFunctions", "process", "fetch", "localStorage", "Date"].map(
-        (name) => ({ name, message: "src/ is pure: no Office, DOM, files or clock." }),
-      ),
-    ],
-  },
+/** What of a later room a room may not import: all of it; of the room it lies in, the files beside it. */
+const insideOf = (room, later) => `src/${later}/${room.startsWith(`${later}/`) ? "*.ts" : "**/*"}`;
+
+/** A file of src/ imports only from its own room and from rooms before it; nobody imports what stands above him. */
+const zones = [
+  ...ROOMS.map((room, index) => zone(`src/${room}`, ...ROOMS.slice(index + 1).map((later) => insideOf(room, later)))),
+  zone("src", "functions/**/*", "taskpane/**/*", "workbench/**/*", "tests/**/*", "tools/**/*"),
+  zone("functions", "taskpane/**/*", "workbench/**/*", "tests/**/*", "tools/**/*"),
+  zone("taskpane", "functions/**/*", "workbench/**/*", "tests/**/*", "tools/**/*"),
+  zone("workbench", "tests/**/*", "tools/**/*"),
+].filter(({ from }) => from.length > 0);
+
+/** The rooms with one public door: whoever stands outside takes what index.ts names. */
+const doors = ["src/cutting"].map((room) => ({
+  ...{ target: ["src", "functions", "taskpane", "workbench", "tools"].map((folder) => `./${folder}/!(cutting)/**/*`) },
+  ...{ from: `./${room}`, except: ["./index.ts"], message: `Import from ${room}/index.ts, its public door.` },
 }));
 
 export default tseslint.config(
   { ignores: ["dist/", "node_modules/", "coverage/", "reports/", ".cache/", ".stryker-tmp/", "docs/"] },
   ...tseslint.configs.recommended,
   {
+    plugins: { "import-x": importX },
+    settings: { "import-x/resolver-next": [createTypeScriptImportResolver()] },
     rules: {
       "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_" }],
       eqeqeq: ["error", "always", { null: "ignore" }],
+      "import-x/no-restricted-paths": ["error", { zones: [...zones, ...doors] }],
       "no-restricted-syntax": [
         "error",
         { selector: "CallExpression[callee.name=/^(alert|confirm|prompt|eval)$/]", message: "Not in an add-in." },
       ],
     },
   },
-  ...roomRules,
   {
-    // The metadata generator reads `any` as "a number or text"; it fails on unions.
-    files: ["functions/**/*.ts"],
+    files: ["src/**", "functions/**", "taskpane/**", "workbench/**"],
+    rules: { "import-x/no-cycle": ["error", { ignoreExternal: true }] },
+  },
+  {
+    files: ["src/**/*.ts"],
     rules: {
-      "@typescript-eslint/no-explicit-any": "off",
-      "no-restricted-imports": ["error", { patterns: [noRoom(["taskpane", "workbench", "tests"])] }],
+      "no-restricted-globals": [
+        "error",
+        ...["window", "document", "Office", "Excel", "CustomFunctions", "process", "fetch", "localStorage", "Date"].map(
+          (name) => ({ name, message: "src/ is pure: no Office, DOM, files or clock." }),
+        ),
+      ],
     },
   },
-  {
-    files: ["taskpane/**/*.{ts,tsx}"],
-    rules: { "no-restricted-imports": ["error", { patterns: [noRoom(["functions", "workbench", "tests"])] }] },
-  },
+  // The metadata generator reads `any` as "a number or text"; it fails on unions.
+  { files: ["functions/**/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
   { files: ["**/*.cjs", "**/*.cts"], rules: { "@typescript-eslint/no-require-imports": "off" } },
 );

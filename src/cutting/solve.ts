@@ -1,17 +1,17 @@
-import { fewerPatterns } from "./fewerPatterns";
-import { canonical } from "./kinds";
-import { volumeCut } from "./counts";
-import { pack } from "./pack";
-import type { Packing, Standing } from "./packing";
-import type { CutPlan, CutProgress } from "./plan";
-import { longestRemnant } from "./remnants";
-import type { CutRequest } from "./request";
-import { spareOffcuts } from "./spareOffcuts";
-import { toModel } from "./toModel";
-import { toPlan } from "./toPlan";
-import { verifyPlan } from "./verify";
-import { Work } from "./work";
-import type { WorkLimits } from "./work";
+import { fewerPatterns } from "./rests/fewerPatterns";
+import { canonical } from "./model/kinds";
+import { volumeCut } from "./model/counts";
+import { pack } from "./filling/pack";
+import type { Packing, Standing } from "./model/packing";
+import type { CutPlan, CutProgress } from "./checking/plan";
+import { longestRemnant } from "./rests/remnants";
+import type { CutRequest } from "./model/request";
+import { spareOffcuts } from "./filling/spareOffcuts";
+import { toModel } from "./model/toModel";
+import { toPlan } from "./checking/toPlan";
+import { verifyPlan } from "./checking/verify";
+import { Work } from "./model/work";
+import type { WorkLimits } from "./model/work";
 
 /** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
 const POLISH_STEPS = 2e8;

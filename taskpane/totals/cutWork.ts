@@ -1,6 +1,4 @@
-import { stepsToInches } from "../../src/cutting/grid";
-import { planCutsInSteps } from "../../src/cutting/solve";
-import { DEFAULT_STEPS } from "../../src/cutting/work";
+import { DEFAULT_STEPS, planCutsInSteps, stepsToInches } from "../../src/cutting";
 import type { CutStick } from "../../src/drawing/job/drawCuts";
 import { buildJob } from "../../src/shop/job/job";
 import { CutLabels, takenWords } from "../../src/takeoff/cuts/cutLabels";

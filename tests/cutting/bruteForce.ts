@@ -1,5 +1,5 @@
 /** The least cost of tiny instances by trying everything: a second route that shares nothing with the solver. */
-import type { CutRequest } from "../../src/cutting/request";
+import type { CutRequest } from "../../src/cutting/model/request";
 
 /** Least cost of sticks that hold all pieces; Infinity when the stock does not suffice. At most about nine pieces. */
 export function leastCost(request: CutRequest): number {

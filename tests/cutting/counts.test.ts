@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { leastCounts, type Cut } from "../../src/cutting/counts";
-import type { Bin } from "../../src/cutting/model";
+import { leastCounts, type Cut } from "../../src/cutting/model/counts";
+import type { Bin } from "../../src/cutting/model/model";
 
 const bin = (cost: number, limit: number): Bin => ({ capacity: 1, cost, limit });
 const cut = (demand: number, ...worths: number[]): Cut => ({ prices: new Float64Array(0), worths, demand });

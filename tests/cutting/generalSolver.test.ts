@@ -3,8 +3,8 @@
  * general-purpose solver that shares nothing with ours. Sticks are short, because its time grows fast with their length.
  */
 import highs from "highs";
-import { seededRandom } from "../../src/cutting/random";
-import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/request";
+import { seededRandom } from "../../src/cutting/model/random";
+import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/model/request";
 import { planCuts } from "../../src/cutting/solve";
 import { arcFlowText } from "../bench/cuts/arcFlow";
 

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CutRequest } from "../../src/cutting/request";
+import type { CutRequest } from "../../src/cutting/model/request";
 import { planCuts } from "../../src/cutting/solve";
 import { leastCost, longestRemnant } from "./bruteForce";
 import { middlingRequest, piecesCut, piecesWanted, smallRequest } from "./requests";

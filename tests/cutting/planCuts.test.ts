@@ -1,5 +1,5 @@
 import { planCuts, planCutsInSteps } from "../../src/cutting/solve";
-import { seededRandom } from "../../src/cutting/random";
+import { seededRandom } from "../../src/cutting/model/random";
 
 const once = (lengths: readonly number[]) => lengths.map((length) => ({ length, quantity: 1 }));
 

@@ -1,7 +1,7 @@
 import { InputError } from "../../src/units/errors";
 import { planCuts } from "../../src/cutting/solve";
-import type { CutRequest } from "../../src/cutting/request";
-import { roundUpToSteps, showSteps, stepsToInches, toSteps } from "../../src/cutting/grid";
+import type { CutRequest } from "../../src/cutting/model/request";
+import { roundUpToSteps, showSteps, stepsToInches, toSteps } from "../../src/cutting/model/grid";
 
 const good: CutRequest = { pieces: [{ length: 640, quantity: 2 }], stocks: [{ length: 1920 }] };
 

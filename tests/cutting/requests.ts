@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { CutPlan } from "../../src/cutting/plan";
-import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/request";
+import type { CutPlan } from "../../src/cutting/checking/plan";
+import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/model/request";
 
 /** Small requests: few pieces, sometimes kerf and allowance, a stick that holds every piece, sometimes offcuts. */
 export const smallRequest = (mostPieces: number): fc.Arbitrary<CutRequest> =>

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { greatestSums, SubsetSum } from "../../src/cutting/subsetSum";
-import { Work } from "../../src/cutting/work";
+import { greatestSums, SubsetSum } from "../../src/cutting/model/subsetSum";
+import { Work } from "../../src/cutting/model/work";
 
 /** Every sum that some of the weights add up to, one choice after another. */
 function allSums(weights: readonly number[]): number[] {

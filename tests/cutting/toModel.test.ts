@@ -1,7 +1,7 @@
 /** A request put in order and in the solver's terms, by hand. */
-import { canonical } from "../../src/cutting/kinds";
-import type { CutRequest, CutStock } from "../../src/cutting/request";
-import { toModel } from "../../src/cutting/toModel";
+import { canonical } from "../../src/cutting/model/kinds";
+import type { CutRequest, CutStock } from "../../src/cutting/model/request";
+import { toModel } from "../../src/cutting/model/toModel";
 
 const kind = (length: number, cost: number, quantity = Infinity, labels: string[] = []) => ({
   ...{ length, cost, quantity, labels },

@@ -1,8 +1,8 @@
 /** A packing turned back into lengths, added up by hand. Sticks of 100 and offcuts of 60; a cut of 2, 1 for the thread. */
-import type { Canonical } from "../../src/cutting/kinds";
-import type { FillCount } from "../../src/cutting/model";
-import type { Packing } from "../../src/cutting/packing";
-import { toPlan } from "../../src/cutting/toPlan";
+import type { Canonical } from "../../src/cutting/model/kinds";
+import type { FillCount } from "../../src/cutting/model/model";
+import type { Packing } from "../../src/cutting/model/packing";
+import { toPlan } from "../../src/cutting/checking/toPlan";
 
 const request: Canonical = {
   ...{ lengths: [50, 30, 20], demands: [9, 9, 9], kerf: 2, allowance: 1, minimumOffcut: 14 },

@@ -1,6 +1,6 @@
-import type { CutPlan } from "../../src/cutting/plan";
+import type { CutPlan } from "../../src/cutting/checking/plan";
 import { planCuts } from "../../src/cutting/solve";
-import { verifyPlan } from "../../src/cutting/verify";
+import { verifyPlan } from "../../src/cutting/checking/verify";
 
 const request = {
   pieces: [

@@ -1,9 +1,9 @@
 /** What a certificate proves and what it does not, without the solver: by hand, and against trying everything. */
 import fc from "fast-check";
-import type { Certificate, CutPlan } from "../../src/cutting/plan";
-import type { CutPiece, CutRequest } from "../../src/cutting/request";
+import type { Certificate, CutPlan } from "../../src/cutting/checking/plan";
+import type { CutPiece, CutRequest } from "../../src/cutting/model/request";
 import { planCuts } from "../../src/cutting/solve";
-import { checkBound } from "../../src/cutting/verifyBound";
+import { checkBound } from "../../src/cutting/checking/verifyBound";
 import { leastCost } from "./bruteForce";
 import { smallRequest } from "./requests";
 

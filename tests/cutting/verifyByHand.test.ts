@@ -1,7 +1,7 @@
 /** Plans and proofs written by hand, so that the checker is judged without the solver. */
-import type { CutPlan } from "../../src/cutting/plan";
-import type { CutRequest } from "../../src/cutting/request";
-import { verifyPlan } from "../../src/cutting/verify";
+import type { CutPlan } from "../../src/cutting/checking/plan";
+import type { CutRequest } from "../../src/cutting/model/request";
+import { verifyPlan } from "../../src/cutting/checking/verify";
 
 const one = (length: number) => ({ length, count: 1 });
 const bought = (length: number, cost = 1) => ({ length, cost, quantity: Infinity, labels: [] });

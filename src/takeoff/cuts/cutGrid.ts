@@ -1,4 +1,4 @@
-import { toSteps, type CutGrid } from "../../cutting/grid";
+import { toSteps, type CutGrid } from "../../cutting";
 import { InputError } from "../../units/errors";
 import { show } from "../../units/show";
 

@@ -1,6 +1,4 @@
-import { roundUpToSteps, toSteps } from "../../cutting/grid";
-import type { CutPiece } from "../../cutting/request";
-import { planCuts } from "../../cutting/solve";
+import { planCuts, roundUpToSteps, toSteps, type CutPiece } from "../../cutting";
 import { STICK } from "../../shop/run/runsTable";
 import { InputError } from "../../units/errors";
 import { toInches } from "../../units/length";

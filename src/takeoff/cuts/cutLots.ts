@@ -1,5 +1,4 @@
-import type { CutGrid } from "../../cutting/grid";
-import type { CutPiece } from "../../cutting/request";
+import type { CutGrid, CutPiece } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
 import type { PieceName } from "./cutLabels";

@@ -1,5 +1,4 @@
-import { showSteps, stepsToInches, type CutGrid } from "../../cutting/grid";
-import type { CutPattern, CutPlan, Cuts } from "../../cutting/plan";
+import { showSteps, stepsToInches, type CutGrid, type CutPattern, type CutPlan, type Cuts } from "../../cutting";
 import { showMoney } from "../../units/money";
 import { show } from "../../units/show";
 import { takenWords, type CutLabels } from "./cutLabels";

@@ -1,5 +1,4 @@
-import { toSteps, type CutGrid } from "../../cutting/grid";
-import type { CutStock } from "../../cutting/request";
+import { toSteps, type CutGrid, type CutStock } from "../../cutting";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type TableRow } from "../../table/headerTable";

@@ -1,5 +1,4 @@
-import { stepsToInches, type CutGrid } from "../../cutting/grid";
-import type { CutPlan } from "../../cutting/plan";
+import { stepsToInches, type CutGrid, type CutPlan } from "../../cutting";
 import { showMoney } from "../../units/money";
 import { boughtWords, onHandWords, wasteWords, type CutRow } from "./cutSheet";
 import { PRICE_STEPS } from "./cutStock";

@@ -1,5 +1,4 @@
-import { planCuts } from "../../cutting/solve";
-import { DEFAULT_STEPS } from "../../cutting/work";
+import { DEFAULT_STEPS, planCuts } from "../../cutting";
 import { buildJob } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
 import { CutLabels } from "./cutLabels";

@@ -1,5 +1,4 @@
-import { roundUpToSteps, toSteps } from "../../cutting/grid";
-import type { CutRequest } from "../../cutting/request";
+import { roundUpToSteps, toSteps, type CutRequest } from "../../cutting";
 import { gridFor } from "./cutGrid";
 import { lotPieces, type CutLot, type LabeledPiece } from "./cutLots";
 import type { CutView } from "./cutSheet";

@@ -1,4 +1,4 @@
-import { DEFAULT_STEPS } from "../../cutting/work";
+import { DEFAULT_STEPS } from "../../cutting";
 import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
 import { ITEM_KINDS } from "../amounts/item";

@@ -1,4 +1,4 @@
-import type { CutPiece } from "../../cutting/request";
+import type { CutPiece } from "../../cutting";
 import { lotPieces } from "../cuts/cutLots";
 import { labelKey } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";

@@ -1,6 +1,4 @@
-import { roundUpToSteps, type CutGrid } from "../../cutting/grid";
-import type { CutPiece, CutRequest } from "../../cutting/request";
-import { planCutsInSteps } from "../../cutting/solve";
+import { planCutsInSteps, roundUpToSteps, type CutGrid, type CutPiece, type CutRequest } from "../../cutting";
 import { isOnGrid, GRIDS } from "../cuts/cutGrid";
 
 /** How many sticks pieces are cut from. */

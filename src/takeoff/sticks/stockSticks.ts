@@ -1,6 +1,4 @@
-import { stepsToInches, type CutGrid } from "../../cutting/grid";
-import type { CutPlan } from "../../cutting/plan";
-import { planCuts } from "../../cutting/solve";
+import { planCuts, stepsToInches, type CutGrid, type CutPlan } from "../../cutting";
 import { isUserError } from "../../units/errors";
 import { cutLots, type CutLot } from "../cuts/cutLots";
 import { proofWords } from "../cuts/cutSheet";

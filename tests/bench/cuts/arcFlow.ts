@@ -2,8 +2,8 @@
  * The same problem for a general-purpose solver: the arc-flow model (a stick is a path from 0 to its length, a piece an
  * arc), which such solvers do best with. Pieces are laid longest first, which keeps the number of arcs down.
  */
-import { canonical } from "../../../src/cutting/kinds";
-import type { CutRequest } from "../../../src/cutting/request";
+import { canonical } from "../../../src/cutting/model/kinds";
+import type { CutRequest } from "../../../src/cutting/model/request";
 
 /** The model as text in LP format; undefined when it would have more arcs than `mostArcs`. */
 export function arcFlowText(request: CutRequest, mostArcs: number): string | undefined {

@@ -1,11 +1,11 @@
 /* The cutting plan's bench: node tools/bench-cuts.cjs [FOLDER …] [--seed N] [--count N] [--mip N] [--only TEXT] */
 import highs from "highs";
-import { placeDecreasing, thriftyOrder } from "../../../src/cutting/greedy";
-import { canonical } from "../../../src/cutting/kinds";
-import { planCost } from "../../../src/cutting/model";
-import type { CutPlan } from "../../../src/cutting/plan";
+import { placeDecreasing, thriftyOrder } from "../../../src/cutting/model/greedy";
+import { canonical } from "../../../src/cutting/model/kinds";
+import { planCost } from "../../../src/cutting/model/model";
+import type { CutPlan } from "../../../src/cutting/checking/plan";
 import { planCutsInSteps } from "../../../src/cutting/solve";
-import { toModel } from "../../../src/cutting/toModel";
+import { toModel } from "../../../src/cutting/model/toModel";
 import { arcFlowText } from "./arcFlow";
 import { classes } from "./instances";
 import type { Instance, InstanceClass } from "./instances";

@@ -1,6 +1,6 @@
 /** Instances the bench makes itself; every one follows from its seed. */
-import type { CutPiece, CutRequest, CutStock } from "../../../src/cutting/request";
-import { seededRandom } from "../../../src/cutting/random";
+import type { CutPiece, CutRequest, CutStock } from "../../../src/cutting/model/request";
+import { seededRandom } from "../../../src/cutting/model/random";
 
 export interface Instance {
   name: string;

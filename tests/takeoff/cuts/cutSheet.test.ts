@@ -1,5 +1,5 @@
 /** The sheet for the saw, from plans written by hand: a stick of 100 sixteenths is 6-1/4 in. long. */
-import type { CutPlan } from "../../../src/cutting/plan";
+import type { CutPlan } from "../../../src/cutting/checking/plan";
 import { CutLabels } from "../../../src/takeoff/cuts/cutLabels";
 import { cutSheet, wordsRow, type CutView } from "../../../src/takeoff/cuts/cutSheet";
 

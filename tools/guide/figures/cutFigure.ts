@@ -1,5 +1,4 @@
-import { stepsToInches, toSteps, type CutGrid } from "../../../src/cutting/grid";
-import { planCuts } from "../../../src/cutting/solve";
+import { planCuts, stepsToInches, toSteps, type CutGrid } from "../../../src/cutting";
 import type { Scene } from "../../../src/drawing/paper/scene";
 import { drawCuts } from "../../../src/drawing/job/drawCuts";
 import { toInches } from "../../../src/units/length";

@@ -1,0 +1,37 @@
+import type { Cut } from "../model/counts";
+import { piecesLeft, planCost, restOf } from "../model/model";
+import type { Model, Rest } from "../model/model";
+import { takePairs } from "./pairs";
+import { greedyPlans } from "../model/greedy";
+import type { Packing, Standing } from "../model/packing";
+import { Search } from "./search";
+import type { Work } from "../model/work";
+
+/** Packs everything at the least cost it can find and proves how low the cost can be at all. */
+export function* pack(model: Model, seed: number, work: Work): Generator<Standing, Packing> {
+  if (model.bins.length > 1) return yield* new Search(model, seed, work).run();
+  const { pairs, left } = takePairs(model);
+  const rest = restOf(model, left);
+  work.add(20 * piecesLeft(model.demands) * model.weights.length);
+  const settled = planCost(model, pairs);
+  const greedy = greedyPlans(model)[0]!;
+  const whole = (part: Packing): Packing => {
+    const plan = [...pairs, ...rest.outward(part.plan)];
+    const cost = settled + part.cost;
+    const best = cost <= planCost(model, greedy) ? { plan, cost } : { plan: greedy, cost: planCost(model, greedy) };
+    return { ...best, bound: settled + part.bound, pairs, cuts: part.cuts.map((cut) => spread(cut, rest, model)) };
+  };
+  const steps = new Search(rest.model, seed, work).run();
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return whole(step.value);
+    yield { cost: settled + step.value.cost, bound: settled + step.value.bound };
+  }
+}
+
+/** The cut with a price for every item of the whole model. */
+function spread(cut: Cut, rest: Rest, model: Model): Cut {
+  const prices = new Float64Array(model.weights.length);
+  rest.items.forEach((item, k) => (prices[item] = cut.prices[k]!));
+  return { ...cut, prices };
+}

@@ -1,0 +1,77 @@
+import { scoredCover } from "../model/greedy";
+import type { Fill, FillCount, Model } from "../model/model";
+import { Simplex } from "./simplex";
+import type { Work } from "../model/work";
+
+/** The right side is raised by about this much, different in each row, so that ties do not stall the simplex method. */
+const NUDGE = 1e-6;
+
+/**
+ * The linear program over fills: fewest main bins so that every weight is covered and no other bin is used more often
+ * than it is there. Rows: one a weight, then one for every bin but the main one.
+ */
+export class Master {
+  readonly simplex: Simplex;
+  /** The fill of each column. */
+  readonly fills: Fill[] = [];
+  private readonly nudges: Float64Array;
+
+  constructor(
+    readonly model: Model,
+    private readonly work: Work,
+    random: () => number,
+  ) {
+    const rows = model.weights.length + model.bins.length - 1;
+    this.simplex = new Simplex(rows, work);
+    this.nudges = Float64Array.from({ length: rows }, () => NUDGE * (0.5 + random()));
+  }
+
+  /** Adds a fill as a column; undefined when it is there already. */
+  addFill(fill: Fill): number | undefined {
+    const rows = [...fill.items];
+    const values = [...fill.copies];
+    if (fill.bin > 0) {
+      rows.push(this.model.weights.length + fill.bin - 1);
+      values.push(-1);
+    }
+    const column = this.simplex.addColumn(rows, values, fill.bin === 0 ? 1 : 0);
+    if (column !== undefined) this.fills[column] = fill;
+    return column;
+  }
+
+  /** First columns: single-weight fills as the basis, whole plans, and a few greedy covers. */
+  start(
+    plans: readonly (readonly FillCount[])[],
+    counts: readonly number[],
+    covers: number,
+    random: () => number,
+  ): void {
+    const { model } = this;
+    const first = model.bins[0]!;
+    const basis = new Int32Array(this.simplex.rows);
+    for (let item = 0; item < model.weights.length; item++) {
+      const copies = Math.min(model.demands[item]!, Math.floor(first.capacity / model.weights[item]!));
+      basis[item] = this.addFill({ bin: 0, items: [item], copies: [copies] })!;
+    }
+    for (let row = model.weights.length; row < basis.length; row++) basis[row] = -1 - row;
+    this.setCounts(counts);
+    this.simplex.setBasis(basis);
+    for (const plan of plans) for (const { fill } of plan) this.addFill(fill);
+    for (let n = 0; n < covers; n++) {
+      const noise = n / covers;
+      const cover = scoredCover(model, (item) => model.weights[item]! * (1 + noise * random()));
+      for (const { fill } of cover) this.addFill(fill);
+      this.work.add(200 * cover.length * (model.weights.length + 20));
+    }
+  }
+
+  /** Sets the right side: every piece wanted, `counts[bin]` of every bin but the main one. */
+  setCounts(counts: readonly number[]): void {
+    const { model, simplex } = this;
+    const items = model.weights.length;
+    for (let row = 0; row < simplex.rows; row++) {
+      simplex.rhs[row] =
+        row < items ? model.demands[row]! + this.nudges[row]! : -counts[row - items + 1]! - this.nudges[row]!;
+    }
+  }
+}

@@ -1,0 +1,9 @@
+/** The rooms of src/ in their order: a file imports only from its own room and from rooms before it. */
+export const ROOMS = [
+  ...["units", "table", "geometry", "raceway", "rules", "bends", "route"],
+  ...["shop/shoe", "shop/run", "shop/job", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
+  ...["cutting/model", "cutting/linear", "cutting/filling", "cutting/rests", "cutting/checking", "cutting"],
+  ...["takeoff/amounts", "takeoff/lists", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],
+  "made",
+  ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
+];
