@@ -2,8 +2,9 @@
 import { createTypeScriptImportResolver } from "eslint-import-resolver-typescript";
 import importX from "eslint-plugin-import-x";
 import tseslint from "typescript-eslint";
-import { ROOMS } from "./tools/house/rooms.mjs";
+import rooms from "./tools/house/rooms.cjs";
 
+const { ROOMS } = rooms;
 const AGAINST = "This import goes against the direction of the house (DEVELOPERS.md).";
 const zone = (target, ...from) => ({
   target: `./${target}`,

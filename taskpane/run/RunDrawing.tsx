@@ -1,5 +1,6 @@
 import { useRef, useState, type PointerEvent } from "react";
-import { drawRun, type RunPull } from "../../src/drawing/run/drawRun";
+import { drawRun } from "../../src/drawing/run/drawRun";
+import type { RunPull } from "../../src/drawing/run/runDrawing";
 import type { RunView } from "../../src/drawing/run/projection";
 import { readEdition } from "../../src/raceway/edition";
 import { supportPlaces, supportRule } from "../../src/raceway/supports";

@@ -1,18 +1,9 @@
 import { type LoadNames, loadPaths } from "./loadPaths";
 import { invalidArgument, notFound, notLoaded } from "./officeError";
-import type { RequestContext } from "./requestContext";
+import type { Finding, Requests } from "./requests";
 
 /** How each property is read from the workbook at the moment of a sync. */
 export type Readers = Readonly<Record<string, () => unknown>>;
-
-/** What stands for a thing that may not be there. */
-export interface Finding<T> {
-  find: () => T | null;
-  /** What it is called in an error. */
-  what: string;
-  /** Null is an answer (`getItemOrNullObject`), not an error. */
-  orNull?: boolean;
-}
 
 /**
  * An object that stands for something in the workbook. It is looked for at the next sync; its properties can be read
@@ -25,7 +16,7 @@ export abstract class ClientObject<T> {
   private readonly parts = new Map<string, unknown>();
 
   constructor(
-    readonly requests: RequestContext,
+    readonly requests: Requests,
     private readonly finding: Finding<T>,
   ) {
     requests.later(() => {

@@ -1,6 +1,6 @@
 import { ClientObject, type Readers } from "./clientObject";
 import { notLoaded } from "./officeError";
-import type { RequestContext } from "./requestContext";
+import type { Requests } from "./requests";
 
 /** Several objects of one kind; which ones there are is known once `items` is loaded and synced. */
 export abstract class Collection<Item extends { load(names?: string): unknown }> extends ClientObject<true> {
@@ -9,7 +9,7 @@ export abstract class Collection<Item extends { load(names?: string): unknown }>
   private made: Item[] | undefined;
 
   constructor(
-    requests: RequestContext,
+    requests: Requests,
     what: string,
     private readonly list: () => Item[],
   ) {

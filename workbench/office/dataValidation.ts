@@ -1,8 +1,8 @@
 import { DataValidationRenderMode } from "@univerjs/core";
 import { ClientObject, type Readers } from "./clientObject";
 import { notImplemented } from "./officeError";
-import type { Area } from "./range";
-import type { RequestContext } from "./requestContext";
+import type { Area } from "./place";
+import type { Requests } from "./requests";
 import { whole } from "./whole";
 
 class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataValidation, "rule" | "clear"> {
@@ -42,5 +42,5 @@ function listOf(source: string): string[] {
   return source.startsWith("[") ? (JSON.parse(source) as string[]) : source.split(",");
 }
 
-export const dataValidationOf = (requests: RequestContext, find: () => Area): Excel.DataValidation =>
+export const dataValidationOf = (requests: Requests, find: () => Area): Excel.DataValidation =>
   whole<Excel.DataValidation>(new DataValidationPart(requests, { find, what: "a validation" }), "DataValidation");

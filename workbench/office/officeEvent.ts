@@ -1,4 +1,4 @@
-import type { RequestContext } from "./requestContext";
+import type { Requests } from "./requests";
 import { whole } from "./whole";
 
 /**
@@ -7,7 +7,7 @@ import { whole } from "./whole";
  * @param listen begins to listen and gives the way to stop
  */
 export function officeEvent<Given extends Partial<Args>, Args extends object>(
-  requests: RequestContext,
+  requests: Requests,
   listen: (tell: (args: Given) => void) => () => void,
 ): OfficeExtension.EventHandlers<Args> {
   const stops = new Map<(args: Args) => Promise<unknown>, () => void>();

@@ -1,6 +1,12 @@
 import type { CellRange, Sheet } from "../engine";
 import { invalidArgument } from "./officeError";
 
+/** A range and the sheet it lies on. */
+export interface Area {
+  sheet: Sheet;
+  cells: CellRange;
+}
+
 /** Excel's size of a sheet. */
 const most = { rows: 1048576, columns: 16384 };
 

@@ -1,19 +1,12 @@
-import type { CellRange, Sheet } from "../engine";
-import { ClientObject, type Finding, type Readers } from "./clientObject";
+import type { CellRange } from "../engine";
+import { ClientObject, type Readers } from "./clientObject";
 import { dataValidationOf } from "./dataValidation";
 import { invalidArgument } from "./officeError";
-import { cellsAt } from "./place";
+import { type Area, cellsAt } from "./place";
 import { rangeFormatOf } from "./rangeFormat";
-import type { RequestContext } from "./requestContext";
+import type { Finding, Requests } from "./requests";
 import { fill, writeTyped } from "./typed";
 import { whole } from "./whole";
-import { worksheetOf } from "./worksheet";
-
-/** A range and the sheet it lies on. */
-export interface Area {
-  sheet: Sheet;
-  cells: CellRange;
-}
 
 type Members =
   | "address"
@@ -99,7 +92,7 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
 
   get worksheet(): Excel.Worksheet {
     return this.part("worksheet", () =>
-      worksheetOf(this.requests, { find: () => this.target.sheet, what: "the range's worksheet" }),
+      this.requests.worksheet({ find: () => this.target.sheet, what: "the range's worksheet" }),
     );
   }
 
@@ -136,7 +129,7 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
   }
 }
 
-export const rangeOf = (requests: RequestContext, finding: Finding<Area>): Excel.Range =>
+export const rangeOf = (requests: Requests, finding: Finding<Area>): Excel.Range =>
   whole<Excel.Range>(new RangePart(requests, finding), "Range");
 
 /** The area a range stands for that the pane hands back to us; for actions that run in a sync. */

@@ -1,6 +1,6 @@
 import { ClientObject, type Readers } from "./clientObject";
-import type { Area } from "./range";
-import type { RequestContext } from "./requestContext";
+import type { Area } from "./place";
+import type { Requests } from "./requests";
 import { whole } from "./whole";
 
 /** A column's width for so many characters [px]: a digit's width, the air beside the text and a heading's button, and the limits. */
@@ -94,5 +94,5 @@ const usualSize = 11;
 /** A look that all cells share; null where they differ, as in Excel. */
 const same = <T>(looks: readonly T[]): T | null => (new Set(looks).size === 1 ? looks[0]! : null);
 
-export const rangeFormatOf = (requests: RequestContext, find: () => Area): Excel.RangeFormat =>
+export const rangeFormatOf = (requests: Requests, find: () => Area): Excel.RangeFormat =>
   whole<Excel.RangeFormat>(new RangeFormatPart(requests, { find, what: "a format" }), "RangeFormat");

@@ -1,55 +1,19 @@
+import type { Sheet } from "../engine";
 import type { Host } from "./host";
-import { OfficeError } from "./officeError";
+import { type Finding, Requests } from "./requests";
 import { workbookOf } from "./workbook";
+import { worksheetOf } from "./worksheet";
 
-type Action = () => void | Promise<void>;
-
-/** What one `Excel.run` asks for waits here until `sync`. */
-export class RequestContext implements Pick<Excel.RequestContext, "workbook" | "sync"> {
+/** What `Excel.run` hands to a batch: its requests, and the workbook they are about. */
+export class RequestContext extends Requests {
   readonly workbook: Excel.Workbook;
-  private waiting: Action[] = [];
-  private endStep: (() => void) | null = null;
 
-  constructor(readonly host: Host) {
+  constructor(host: Host) {
+    super(host);
     this.workbook = workbookOf(this);
   }
 
-  /** Does something at the next sync that neither reads cells nor changes them. */
-  later(action: Action): void {
-    this.waiting.push(action);
-  }
-
-  /** Reads at the next sync, when every formula shows its result. */
-  read(action: Action): void {
-    this.later(async () => {
-      await this.host.book.settled();
-      await action();
-    });
-  }
-
-  /** Changes the workbook at the next sync, as part of this run's one step of undo. */
-  write(action: Action): void {
-    this.later(async () => {
-      this.endStep ??= this.host.book.beginStep();
-      await action();
-    });
-  }
-
-  readonly sync = async <T>(passThroughValue?: T): Promise<T> => {
-    await this.host.inTurn(async () => {
-      try {
-        for (let action = this.waiting.shift(); action; action = this.waiting.shift()) await action();
-      } catch (error) {
-        this.waiting = [];
-        throw error instanceof OfficeError ? error : new OfficeError("GeneralException", String(error));
-      }
-    });
-    return passThroughValue as T;
-  };
-
-  /** Ends this run's step of undo. */
-  end(): void {
-    this.endStep?.();
-    this.endStep = null;
+  worksheet(finding: Finding<Sheet>): Excel.Worksheet {
+    return worksheetOf(this, finding);
   }
 }

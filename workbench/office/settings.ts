@@ -1,6 +1,6 @@
-import { ClientObject, type Finding, type Readers } from "./clientObject";
+import { ClientObject, type Readers } from "./clientObject";
 import { Collection } from "./collection";
-import type { RequestContext } from "./requestContext";
+import type { Finding, Requests } from "./requests";
 import { whole } from "./whole";
 
 class SettingPart
@@ -32,7 +32,7 @@ class SettingsPart
   extends Collection<Excel.Setting>
   implements Pick<Excel.SettingCollection, "add" | "getItem" | "getItemOrNullObject" | "items">
 {
-  constructor(requests: RequestContext) {
+  constructor(requests: Requests) {
     super(requests, "the settings", () =>
       requests.host.settings.keys().map((key) => settingOf(requests, { find: () => key, what: `a setting ${key}` })),
     );
@@ -58,8 +58,8 @@ class SettingsPart
   }
 }
 
-const settingOf = (requests: RequestContext, finding: Finding<string>): Excel.Setting =>
+const settingOf = (requests: Requests, finding: Finding<string>): Excel.Setting =>
   whole<Excel.Setting>(new SettingPart(requests, finding), "Setting");
 
-export const settingsOf = (requests: RequestContext): Excel.SettingCollection =>
+export const settingsOf = (requests: Requests): Excel.SettingCollection =>
   whole<Excel.SettingCollection>(new SettingsPart(requests), "SettingCollection");

@@ -1,11 +1,11 @@
 import type { Sheet } from "../engine";
-import { ClientObject, type Finding, type Readers } from "./clientObject";
-import { type Area, rangeOf } from "./range";
-import type { RequestContext } from "./requestContext";
+import { ClientObject, type Readers } from "./clientObject";
+import type { Area } from "./place";
+import { rangeOf } from "./range";
+import type { Finding, Requests } from "./requests";
 import { findTable, renameTable, type TableInfo } from "./tableEdits";
 import { tableRowsOf } from "./tableRows";
 import { whole } from "./whole";
-import { worksheetOf } from "./worksheet";
 
 type Members =
   "getDataBodyRange" | "getHeaderRowRange" | "getRange" | "id" | "isNullObject" | "name" | "rows" | "worksheet";
@@ -22,7 +22,7 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
   };
 
   constructor(
-    requests: RequestContext,
+    requests: Requests,
     private readonly how: FindingTable,
   ) {
     super(requests, how);
@@ -49,7 +49,7 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
 
   get worksheet(): Excel.Worksheet {
     return this.part("worksheet", () =>
-      worksheetOf(this.requests, { find: () => this.sheet, what: "the table's worksheet" }),
+      this.requests.worksheet({ find: () => this.sheet, what: "the table's worksheet" }),
     );
   }
 
@@ -86,5 +86,5 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
   }
 }
 
-export const tableOf = (requests: RequestContext, how: FindingTable): Excel.Table =>
+export const tableOf = (requests: Requests, how: FindingTable): Excel.Table =>
   whole<Excel.Table>(new TablePart(requests, how), "Table");

@@ -2,12 +2,17 @@ import type { IRange } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { Book, Sheet } from "../engine";
-import type { Host } from "./host";
 import { takeAfterLastRow } from "./newRows";
 import { findTable, growTable, listTables, type TableInfo } from "./tableEdits";
 
+/** Whose workbook it is, and whether a batch of the pane is at work rather than a person. */
+export interface Typing {
+  readonly book: Book;
+  readonly busy: boolean;
+}
+
 /** Lets a table grow by the row that a person types under its last one, as Excel does. */
-export function growTablesWhileTyping(host: Host): void {
+export function growTablesWhileTyping(host: Typing): void {
   const { book } = host;
   book.api.onCommandExecuted(({ id, params }) => {
     if (id !== SetRangeValuesCommand.id || host.busy) return;

@@ -2,7 +2,7 @@ import type { Sheet } from "../engine";
 import { ClientObject, type Readers } from "./clientObject";
 import { addEmptyRows } from "./newRows";
 import { invalidArgument, notImplemented } from "./officeError";
-import type { RequestContext } from "./requestContext";
+import type { Requests } from "./requests";
 import type { TableInfo } from "./tableEdits";
 import { writeTyped } from "./typed";
 import { whole } from "./whole";
@@ -16,7 +16,7 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
   };
 
   constructor(
-    requests: RequestContext,
+    requests: Requests,
     private readonly info: () => TableInfo,
     private readonly sheet: () => Sheet,
   ) {
@@ -47,9 +47,5 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
   }
 }
 
-export const tableRowsOf = (
-  requests: RequestContext,
-  info: () => TableInfo,
-  sheet: () => Sheet,
-): Excel.TableRowCollection =>
+export const tableRowsOf = (requests: Requests, info: () => TableInfo, sheet: () => Sheet): Excel.TableRowCollection =>
   whole<Excel.TableRowCollection>(new TableRowsPart(requests, info, sheet), "TableRowCollection");

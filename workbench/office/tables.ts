@@ -2,7 +2,7 @@ import type { Sheet } from "../engine";
 import { Collection } from "./collection";
 import { invalidArgument, notImplemented } from "./officeError";
 import { areaOf } from "./range";
-import type { RequestContext } from "./requestContext";
+import type { Requests } from "./requests";
 import { tableOf } from "./table";
 import { addTable, findTable, listTables } from "./tableEdits";
 import { whole } from "./whole";
@@ -12,7 +12,7 @@ type Members = "add" | "getItem" | "getItemOrNullObject" | "items";
 /** The tables of the workbook, or those of one sheet. */
 class TablesPart extends Collection<Excel.Table> implements Pick<Excel.TableCollection, Members> {
   constructor(
-    requests: RequestContext,
+    requests: Requests,
     private readonly sheet: (() => Sheet) | undefined,
   ) {
     super(requests, "the tables", () =>
@@ -51,5 +51,5 @@ class TablesPart extends Collection<Excel.Table> implements Pick<Excel.TableColl
   }
 }
 
-export const tablesOf = (requests: RequestContext, sheet?: () => Sheet): Excel.TableCollection =>
+export const tablesOf = (requests: Requests, sheet?: () => Sheet): Excel.TableCollection =>
   whole<Excel.TableCollection>(new TablesPart(requests, sheet), "TableCollection");

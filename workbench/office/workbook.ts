@@ -1,8 +1,9 @@
 import { ClientObject, type Readers } from "./clientObject";
 import { onSelectionChanged } from "./events";
 import { officeEvent } from "./officeEvent";
-import { type Area, rangeOf } from "./range";
-import type { RequestContext } from "./requestContext";
+import type { Area } from "./place";
+import { rangeOf } from "./range";
+import type { Requests } from "./requests";
 import { settingsOf } from "./settings";
 import { tablesOf } from "./tables";
 import { whole } from "./whole";
@@ -13,7 +14,7 @@ type Members = "getSelectedRange" | "onSelectionChanged" | "settings" | "tables"
 class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Members> {
   protected override readonly readers: Readers = {};
 
-  constructor(requests: RequestContext) {
+  constructor(requests: Requests) {
     super(requests, { find: () => true, what: "the workbook" });
   }
 
@@ -46,5 +47,5 @@ class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Me
   }
 }
 
-export const workbookOf = (requests: RequestContext): Excel.Workbook =>
+export const workbookOf = (requests: Requests): Excel.Workbook =>
   whole<Excel.Workbook>(new WorkbookPart(requests), "Workbook");

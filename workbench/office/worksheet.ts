@@ -1,8 +1,8 @@
 import type { CellRange, Sheet } from "../engine";
-import { ClientObject, type Finding, type Readers } from "./clientObject";
-import { cellsAt, cellsByAddress, usedCells } from "./place";
-import { type Area, rangeOf } from "./range";
-import type { RequestContext } from "./requestContext";
+import { ClientObject, type Readers } from "./clientObject";
+import { type Area, cellsAt, cellsByAddress, usedCells } from "./place";
+import { rangeOf } from "./range";
+import type { Finding, Requests } from "./requests";
 import { checkSheetName } from "./sheets";
 import { tablesOf } from "./tables";
 import { whole } from "./whole";
@@ -83,5 +83,5 @@ class WorksheetPart extends ClientObject<Sheet> implements Pick<Excel.Worksheet,
   }
 }
 
-export const worksheetOf = (requests: RequestContext, finding: Finding<Sheet>): Excel.Worksheet =>
+export const worksheetOf = (requests: Requests, finding: Finding<Sheet>): Excel.Worksheet =>
   whole<Excel.Worksheet>(new WorksheetPart(requests, finding), "Worksheet");

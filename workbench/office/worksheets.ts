@@ -2,7 +2,7 @@ import type { Sheet } from "../engine";
 import { Collection } from "./collection";
 import { type ChangedArgs, onCellsChanged } from "./events";
 import { officeEvent } from "./officeEvent";
-import type { RequestContext } from "./requestContext";
+import type { Requests } from "./requests";
 import { addSheet } from "./sheets";
 import { whole } from "./whole";
 import { worksheetOf } from "./worksheet";
@@ -10,7 +10,7 @@ import { worksheetOf } from "./worksheet";
 type Members = "add" | "getActiveWorksheet" | "getItem" | "getItemOrNullObject" | "items" | "onChanged";
 
 class WorksheetsPart extends Collection<Excel.Worksheet> implements Pick<Excel.WorksheetCollection, Members> {
-  constructor(requests: RequestContext) {
+  constructor(requests: Requests) {
     const { book } = requests.host;
     super(requests, "the worksheets", () =>
       book.sheets().map((sheet) => worksheetOf(requests, { find: () => sheet, what: sheet.name })),
@@ -54,5 +54,5 @@ class WorksheetsPart extends Collection<Excel.Worksheet> implements Pick<Excel.W
   }
 }
 
-export const worksheetsOf = (requests: RequestContext): Excel.WorksheetCollection =>
+export const worksheetsOf = (requests: Requests): Excel.WorksheetCollection =>
   whole<Excel.WorksheetCollection>(new WorksheetsPart(requests), "WorksheetCollection");

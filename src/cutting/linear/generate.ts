@@ -1,6 +1,6 @@
 import type { Cut } from "../model/counts";
 import { knapsack } from "./knapsack";
-import type { Goods, KnapsackAnswer } from "./knapsack";
+import type { Goods, KnapsackAnswer } from "./knapsackTable";
 import { tableKnapsack } from "./knapsackTable";
 import type { Master } from "./master";
 import type { Work } from "../model/work";

@@ -1,5 +1,25 @@
-import type { Choice, Goods, KnapsackAnswer } from "./knapsack";
 import type { Work } from "../model/work";
+
+/** Whole prices and upper bounds for the weights of a knapsack, all three by weight number. */
+export interface Goods {
+  weights: Int32Array;
+  prices: Float64Array;
+  bounds: Int32Array;
+}
+
+/** A choice of pieces: item numbers, copies of each, and what they are worth together. */
+export interface Choice {
+  worth: number;
+  items: number[];
+  copies: number[];
+}
+
+/** The best choice, and better and better ones met on the way (each worth more than `above`). */
+export interface KnapsackAnswer {
+  /** Exact greatest worth when it is more than `above`; else `above`. */
+  best: number;
+  choices: Choice[];
+}
 
 /** Several copies of one item, taken together or not at all. */
 interface Bundle {

@@ -1,3 +1,4 @@
+import type { LineUpSymbol } from "../paper/symbols";
 import { pathParts, type Path } from "../../geometry/path";
 import { setback } from "../../geometry/arc";
 import { along, subtract, unit, type Vec3 } from "../../geometry/vector";
@@ -109,3 +110,17 @@ export function bendPath(shape: BendShape, conduit: BendConduit, tails: Tails): 
 
 const tail = (corner: Vec3, end: Vec3, bend: { angle: number; radius: number }, length: number): Vec3 =>
   along(corner, unit(subtract(end, corner)), setback(bend.angle, bend.radius) + length);
+
+/** A pencil mark on the bent conduit. */
+export interface BendMark {
+  /** From the datum end along the straight stick [in]. */
+  readonly distance: number;
+  readonly lineUp: LineUpSymbol;
+}
+
+export interface BendDrawing extends BendConduit {
+  readonly shape: BendShape;
+  readonly marks?: readonly BendMark[];
+  /** Where the first bend starts on the straight stick [in]; needed with marks. */
+  readonly firstStart?: number;
+}

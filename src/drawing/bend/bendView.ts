@@ -6,7 +6,7 @@ import type { BendDimension, BendNotes, Lane } from "./bendDimensions";
 import { endsGiven } from "./bendShapes";
 import { drawConduit } from "./conduit";
 import { dimension, fitsBetween } from "../paper/dimension";
-import type { BendDrawing } from "./drawBend";
+import type { BendDrawing } from "./bendShapes";
 import { around } from "../paper/boxes";
 import { fitTo, type Fit, type Flat } from "../paper/fit";
 import type { Box, Spot } from "../paper/scene";

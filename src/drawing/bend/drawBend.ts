@@ -1,24 +1,9 @@
 import type { Path } from "../../geometry/path";
 import { bendNotes, type BendDimension, type ShowLength } from "./bendDimensions";
-import { bendPath, type BendConduit, type BendShape } from "./bendShapes";
+import { bendPath, type BendDrawing } from "./bendShapes";
 import { drawBendView, ELEVATION, PLAN, scaleFor, type BendView } from "./bendView";
 import type { Scene } from "../paper/scene";
 import { EDGE, Sketch } from "../paper/sketch";
-import type { LineUpSymbol } from "../paper/symbols";
-
-/** A pencil mark on the bent conduit. */
-export interface BendMark {
-  /** From the datum end along the straight stick [in]. */
-  readonly distance: number;
-  readonly lineUp: LineUpSymbol;
-}
-
-export interface BendDrawing extends BendConduit {
-  readonly shape: BendShape;
-  readonly marks?: readonly BendMark[];
-  /** Where the first bend starts on the straight stick [in]; needed with marks. */
-  readonly firstStart?: number;
-}
 
 export interface BendOptions {
   /** Width of the page [px]; 320 when left out. */

@@ -1,4 +1,4 @@
-import type { BendDrawing } from "./drawBend";
+import type { BendDrawing } from "./bendShapes";
 
 const CONDUIT = { radius: 4, outsideDiameter: 0.706 };
 

@@ -1,7 +1,8 @@
-import { pathParts, type Path } from "../../geometry/path";
+import { pathParts } from "../../geometry/path";
 import { onSpan, pathSpans, pointAlong, samplePath } from "../../geometry/span";
 import { along, type Vec3 } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
+import type { RunDrawing, RunPull } from "./runDrawing";
 import { fitTo } from "../paper/fit";
 import { projection, viewWords, type AxisNames, type Projection, type RunView } from "./projection";
 import { labelLegs, numberBends } from "./runLabels";
@@ -11,29 +12,6 @@ import { Sketch } from "../paper/sketch";
 import { move, perpendicular, spread, toward } from "../paper/spots";
 import { showDegrees } from "../../units/show";
 import { sentence } from "../paper/words";
-
-/** What is at an end of a stretch of conduit. */
-export type RunEnd = "box" | "coupling" | "open";
-
-/** A stretch of conduit, box to box, or a single piece. */
-export interface RunPull {
-  readonly path: Path;
-  /** Distances along the conduit from its datum end [in]. */
-  readonly couplings?: readonly number[];
-  readonly straps?: readonly number[];
-  /** Places of the bends that are factory elbows, 0 for the first bend of the stretch. */
-  readonly elbows?: readonly number[];
-  /** Boxes when left out. */
-  readonly start?: RunEnd;
-  readonly end?: RunEnd;
-}
-
-export interface RunDrawing {
-  readonly name: string;
-  readonly pulls: readonly RunPull[];
-  /** [in] */
-  readonly outsideDiameter: number;
-}
 
 export interface RunOptions {
   readonly view: RunView;

@@ -1,7 +1,7 @@
 import { scale as lengthen } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
 import { arrowhead } from "../paper/dimension";
-import type { RunPull } from "./drawRun";
+import type { RunPull } from "./runDrawing";
 import type { Fit } from "../paper/fit";
 import { AXES, BUILDING_AXES, type AxisNames, type Projection } from "./projection";
 import type { Spot } from "../paper/scene";

@@ -2,7 +2,7 @@ import { pathParts } from "../../geometry/path";
 import { pathSpans, onSpan } from "../../geometry/span";
 import type { Vec3 } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
-import type { RunPull } from "./drawRun";
+import type { RunPull } from "./runDrawing";
 import type { Spot } from "../paper/scene";
 import type { Place, Sketch } from "../paper/sketch";
 import { between, move, perpendicular, spread, toward } from "../paper/spots";

@@ -1,10 +1,13 @@
-import type { LabeledPiece } from "./cutLots";
+import type { CutPiece } from "../../cutting";
 
 /** A piece of a run, as the schedule numbers it. */
 export interface PieceName {
   readonly run: string;
   readonly piece: number;
 }
+
+/** Equal pieces of one run: what the request takes, and which they are. */
+export type LabeledPiece = CutPiece & PieceName;
 
 /** Equal pieces of one run that come from one cut. */
 export interface TakenPieces extends PieceName {

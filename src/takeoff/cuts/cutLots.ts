@@ -1,15 +1,12 @@
-import type { CutGrid, CutPiece } from "../../cutting";
+import type { CutGrid } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
-import type { PieceName } from "./cutLabels";
+import type { LabeledPiece } from "./cutLabels";
 import type { Stick } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
 import { labelKey } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
-
-/** Equal pieces of one run: what the request takes, and which they are. */
-export type LabeledPiece = CutPiece & PieceName;
 
 /** Pieces that are cut from the same sticks. */
 export interface CutLot {

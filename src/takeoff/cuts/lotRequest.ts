@@ -1,6 +1,7 @@
 import { roundUpToSteps, toSteps, type CutRequest } from "../../cutting";
 import { gridFor } from "./cutGrid";
-import { lotPieces, type CutLot, type LabeledPiece } from "./cutLots";
+import type { LabeledPiece } from "./cutLabels";
+import { lotPieces, type CutLot } from "./cutLots";
 import type { CutView } from "./cutSheet";
 import { isPriced, stocksOf } from "./cutStock";
 import type { RuleBook } from "../../rules/rules";

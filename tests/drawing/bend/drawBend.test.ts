@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { drawBend, type BendDrawing } from "../../../src/drawing/bend/drawBend";
+import type { BendDrawing } from "../../../src/drawing/bend/bendShapes";
+import { drawBend } from "../../../src/drawing/bend/drawBend";
 import type { Scene } from "../../../src/drawing/paper/scene";
 import { InputError } from "../../../src/units/errors";
 import { TYPICAL_BENDS } from "../../../src/drawing/bend/typicalBends";

@@ -1,4 +1,5 @@
-import { drawRun, type RunDrawing } from "../../../src/drawing/run/drawRun";
+import { drawRun } from "../../../src/drawing/run/drawRun";
+import type { RunDrawing } from "../../../src/drawing/run/runDrawing";
 import { readRoute } from "../../../src/route/readRoute";
 import { resolveRoute } from "../../../src/route/resolveRoute";
 import { apart, inches, labelFaults, readBack, type XY } from "../measure";

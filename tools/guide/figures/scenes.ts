@@ -1,6 +1,8 @@
 // Figures of the guide, drawn by the project's own drawing code at the width of a narrow page.
-import { drawBend, type BendDrawing } from "../../../src/drawing/bend/drawBend";
-import { drawRun, type RunPull } from "../../../src/drawing/run/drawRun";
+import type { BendDrawing } from "../../../src/drawing/bend/bendShapes";
+import { drawBend } from "../../../src/drawing/bend/drawBend";
+import { drawRun } from "../../../src/drawing/run/drawRun";
+import type { RunPull } from "../../../src/drawing/run/runDrawing";
 import { drawShoe } from "../../../src/drawing/bench/drawShoe";
 import { drawStick } from "../../../src/drawing/bench/drawStick";
 import type { RunView } from "../../../src/drawing/run/projection";
