@@ -1,8 +1,8 @@
-import { bendGain } from "../src/bends/bendGain";
-import { dialReading } from "../src/bends/dial";
-import { releasedRadius } from "../src/bends/springback";
-import { springbackAt, springbackModel } from "../src/bends/springbackModel";
-import { readSpringbackTests } from "../src/bends/springbackTests";
+import { bendGain } from "../src/bends/shapes/bendGain";
+import { dialReading } from "../src/bends/testBends/dial";
+import { releasedRadius } from "../src/bends/testBends/springback";
+import { springbackAt, springbackModel } from "../src/bends/testBends/springbackModel";
+import { readSpringbackTests } from "../src/bends/testBends/readTestBends";
 import { arcLength, setback } from "../src/geometry/arc";
 import { toAngle } from "../src/units/angle";
 import { toInches } from "../src/units/length";

@@ -1,8 +1,8 @@
-import { readBendForm, readCornerForm } from "../src/bends/bendForm";
-import { kickAngle, kickLength, kickRise } from "../src/bends/kick";
-import { kickNinety } from "../src/bends/kickNinety";
-import { readOffsetAngle } from "../src/bends/offset";
-import { parallelKicks } from "../src/bends/parallel";
+import { readBendForm, readCornerForm } from "../src/bends/shapes/bendForm";
+import { kickAngle, kickLength, kickRise } from "../src/bends/shapes/kick";
+import { kickNinety } from "../src/bends/shapes/kickNinety";
+import { readOffsetAngle } from "../src/bends/shapes/offset";
+import { parallelKicks } from "../src/bends/groups/parallel";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";
 import { answer } from "./answer";

@@ -1,9 +1,9 @@
-import { readBendForm } from "../src/bends/bendForm";
-import { comparisonTable } from "../src/bends/compare";
-import { compareSaddle } from "../src/bends/compareSaddle";
-import { fourBendSaddle } from "../src/bends/fourBendSaddle";
-import { readOffsetAngle } from "../src/bends/offset";
-import { readHeightTo, saddleShrink, saddleSpacing } from "../src/bends/saddle";
+import { readBendForm } from "../src/bends/shapes/bendForm";
+import { comparisonTable } from "../src/bends/handbook/compare";
+import { compareSaddle } from "../src/bends/handbook/compareSaddle";
+import { fourBendSaddle } from "../src/bends/shapes/fourBendSaddle";
+import { readOffsetAngle } from "../src/bends/shapes/offset";
+import { readHeightTo, saddleShrink, saddleSpacing } from "../src/bends/shapes/saddle";
 import { toAngle } from "../src/units/angle";
 import { toInches } from "../src/units/length";
 import { optional } from "../src/units/optional";

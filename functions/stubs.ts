@@ -1,4 +1,4 @@
-import { backMark, stubDeduct, stubMark } from "../src/bends/stub";
+import { backMark, stubDeduct, stubMark } from "../src/bends/shapes/stub";
 import { toInches } from "../src/units/length";
 import { optional } from "../src/units/optional";
 import { answer } from "./answer";

@@ -1,5 +1,5 @@
-import { concentricGroup } from "../src/bends/concentricGroup";
-import { sweepError, sweepLayout, sweepMarks } from "../src/bends/sweep";
+import { concentricGroup } from "../src/bends/groups/concentricGroup";
+import { sweepError, sweepLayout, sweepMarks } from "../src/bends/groups/sweep";
 import { toAngle } from "../src/units/angle";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";

@@ -1,4 +1,4 @@
-import { calibrate } from "../src/bends/calibrate";
+import { calibrate } from "../src/bends/testBends/calibrate";
 import { toAngle } from "../src/units/angle";
 import { toInches } from "../src/units/length";
 import { optional } from "../src/units/optional";

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Calibrated } from "../../src/bends/calibrate";
+import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import { Notice } from "../components/Notice";

@@ -1,4 +1,4 @@
-import type { Calibrated } from "../../src/bends/calibrate";
+import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import { showDegrees, showInches } from "../../src/units/show";
 import { strings } from "../strings";
 

@@ -1,4 +1,4 @@
-import { calibrate, type Calibrated } from "../../src/bends/calibrate";
+import { calibrate, type Calibrated } from "../../src/bends/testBends/calibrate";
 import { outsideDiameter } from "../../src/raceway/dimensions";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";

@@ -1,4 +1,4 @@
-import type { Calibrated } from "../../src/bends/calibrate";
+import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import { readRaceway, type Raceway } from "../../src/raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../src/raceway/tradeSize";
 import { SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";

@@ -1,7 +1,7 @@
 /** A test bend simulated with a known shoe must give the shoe back. Lengths [in], angles [°]. */
 import fc from "fast-check";
-import { calibrate } from "../../src/bends/calibrate";
-import { measuredShoe, stretch, type TestBend } from "../../src/bends/testBend";
+import { calibrate } from "../../src/bends/testBends/calibrate";
+import { measuredShoe, stretch, type TestBend } from "../../src/bends/testBends/testBend";
 import { placeAt } from "../support/bentLine";
 
 /** Half an inch's thirty-second: what a reading to the nearest 1/16 in. may be off. */

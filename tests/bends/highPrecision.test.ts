@@ -1,11 +1,11 @@
 /** Exact formulas against 50-digit arithmetic by a general-purpose library. Lengths [in], angles [°]. */
 import Decimal from "decimal.js";
-import { bendGain } from "../../src/bends/bendGain";
-import { offsetAngle } from "../../src/bends/offsetAngle";
-import { offsetMultiplier, offsetShrink, offsetSpacing } from "../../src/bends/offset";
-import { saddleShrink, saddleSpacing } from "../../src/bends/saddle";
-import { stagger } from "../../src/bends/stagger";
-import { sweepLayout } from "../../src/bends/sweep";
+import { bendGain } from "../../src/bends/shapes/bendGain";
+import { offsetAngle } from "../../src/bends/shapes/offsetAngle";
+import { offsetMultiplier, offsetShrink, offsetSpacing } from "../../src/bends/shapes/offset";
+import { saddleShrink, saddleSpacing } from "../../src/bends/shapes/saddle";
+import { stagger } from "../../src/bends/groups/stagger";
+import { sweepLayout } from "../../src/bends/groups/sweep";
 
 const D = Decimal.clone({ precision: 50 });
 const PI = D.acos(-1);

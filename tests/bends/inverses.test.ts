@@ -1,16 +1,16 @@
 /** Inverse functions and laws. Lengths [in], angles [°]. */
 import fc from "fast-check";
-import { kickAngle, kickLength, kickRise } from "../../src/bends/kick";
-import { offsetShrink, offsetSpacing } from "../../src/bends/offset";
-import { offsetAngle } from "../../src/bends/offsetAngle";
-import { leastRise, offsetShape } from "../../src/bends/offsetShape";
-import { parallelKicks, parallelOffsets } from "../../src/bends/parallel";
-import { printedColumn } from "../../src/bends/printedConstants";
-import { rollingOffset } from "../../src/bends/rollingOffset";
-import { saddleShape } from "../../src/bends/saddleShape";
-import { heldRadius, releasedRadius } from "../../src/bends/springback";
-import { stubDeduct, stubMark } from "../../src/bends/stub";
-import { concentricGroup } from "../../src/bends/concentricGroup";
+import { kickAngle, kickLength, kickRise } from "../../src/bends/shapes/kick";
+import { offsetShrink, offsetSpacing } from "../../src/bends/shapes/offset";
+import { offsetAngle } from "../../src/bends/shapes/offsetAngle";
+import { leastRise, offsetShape } from "../../src/bends/shapes/offsetShape";
+import { parallelKicks, parallelOffsets } from "../../src/bends/groups/parallel";
+import { printedColumn } from "../../src/bends/shapes/printedConstants";
+import { rollingOffset } from "../../src/bends/shapes/rollingOffset";
+import { saddleShape } from "../../src/bends/shapes/saddleShape";
+import { heldRadius, releasedRadius } from "../../src/bends/testBends/springback";
+import { stubDeduct, stubMark } from "../../src/bends/shapes/stub";
+import { concentricGroup } from "../../src/bends/groups/concentricGroup";
 
 /** Degrees lost where the spacing hardly changes with the angle, close to 90°. */
 const ANGLE_BACK = 1e-7;

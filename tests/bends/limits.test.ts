@@ -1,16 +1,16 @@
 /** The limits' own values: what is just allowed, what is just refused, and what the refusal says. [in], [°] */
-import { readBendForm, readCornerForm } from "../../src/bends/bendForm";
-import { threeWays } from "../../src/bends/compare";
-import { calibrate } from "../../src/bends/calibrate";
-import { dialReading } from "../../src/bends/dial";
-import { kickAngle, kickLength, kickRise } from "../../src/bends/kick";
-import { printed, printedConstants } from "../../src/bends/printedConstants";
-import { readHeightTo } from "../../src/bends/saddle";
-import { saddleShape } from "../../src/bends/saddleShape";
-import { springbackAt, springbackModel } from "../../src/bends/springbackModel";
-import { readSpringbackTests } from "../../src/bends/springbackTests";
-import { sweepLayout } from "../../src/bends/sweep";
-import { measuredShoe } from "../../src/bends/testBend";
+import { readBendForm, readCornerForm } from "../../src/bends/shapes/bendForm";
+import { threeWays } from "../../src/bends/handbook/compare";
+import { calibrate } from "../../src/bends/testBends/calibrate";
+import { dialReading } from "../../src/bends/testBends/dial";
+import { kickAngle, kickLength, kickRise } from "../../src/bends/shapes/kick";
+import { printed, printedConstants } from "../../src/bends/shapes/printedConstants";
+import { readHeightTo } from "../../src/bends/shapes/saddle";
+import { saddleShape } from "../../src/bends/shapes/saddleShape";
+import { springbackAt, springbackModel } from "../../src/bends/testBends/springbackModel";
+import { readSpringbackTests } from "../../src/bends/testBends/readTestBends";
+import { sweepLayout } from "../../src/bends/groups/sweep";
+import { measuredShoe } from "../../src/bends/testBends/testBend";
 
 test("a kick may be all arc: it rises R·(1 − cos A), and that rise needs the arc's length", () => {
   // R 4, 60°: arc 4π/3, rise 4·(1 − 1/2) = 2.

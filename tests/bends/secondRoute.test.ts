@@ -1,13 +1,13 @@
 /** Exact formulas against a bent centerline that is integrated step by step. Lengths [in], angles [°]. */
 import fc from "fast-check";
-import { boxOffset } from "../../src/bends/boxOffset";
-import { fourBendSaddle } from "../../src/bends/fourBendSaddle";
-import { kickLength, kickRise } from "../../src/bends/kick";
-import { kickNinety } from "../../src/bends/kickNinety";
-import { offsetShrink, offsetSpacing } from "../../src/bends/offset";
-import { leastRise } from "../../src/bends/offsetShape";
-import { saddleShrink, saddleSpacing } from "../../src/bends/saddle";
-import { sweepError, sweepLayout, sweepMarks } from "../../src/bends/sweep";
+import { boxOffset } from "../../src/bends/shapes/boxOffset";
+import { fourBendSaddle } from "../../src/bends/shapes/fourBendSaddle";
+import { kickLength, kickRise } from "../../src/bends/shapes/kick";
+import { kickNinety } from "../../src/bends/shapes/kickNinety";
+import { offsetShrink, offsetSpacing } from "../../src/bends/shapes/offset";
+import { leastRise } from "../../src/bends/shapes/offsetShape";
+import { saddleShrink, saddleSpacing } from "../../src/bends/shapes/saddle";
+import { sweepError, sweepLayout, sweepMarks } from "../../src/bends/groups/sweep";
 import { placeAt, type Bend } from "../support/bentLine";
 
 /** Exact paths are held to this [in]. */

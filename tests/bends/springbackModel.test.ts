@@ -1,5 +1,5 @@
-import { springbackAt, springbackModel } from "../../src/bends/springbackModel";
-import { readSpringbackTests } from "../../src/bends/springbackTests";
+import { springbackAt, springbackModel } from "../../src/bends/testBends/springbackModel";
+import { readSpringbackTests } from "../../src/bends/testBends/readTestBends";
 
 test("one test gives springback in proportion to the angle", () => {
   const model = springbackModel([{ angle: 90, springback: 4.5 }]);

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { loadBundle } from "../../workbench/engine/customFunctions";
+import { loadBundle } from "../../workbench/engine/functions/customFunctions";
 
 interface Parameter {
   name: string;

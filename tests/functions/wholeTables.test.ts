@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { demoBench, demoLabor, demoMade, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns, issuedRuns } from "../../workbench/demo/ferryTerminal";
 import { demoBook } from "../../workbench/demo/demoBook";
-import { loadBundle } from "../../workbench/engine/customFunctions";
+import { loadBundle } from "../../workbench/engine/functions/customFunctions";
 
 type Cells = readonly (readonly unknown[])[];
 

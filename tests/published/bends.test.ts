@@ -10,15 +10,15 @@
  * - QUIZ3: Chapter 3, Hand Bending Offsets and Kicks (quizgecko.com).
  * - L4: Conduit Fabrication, level II, lesson 4 (studylib.net/doc/27409365).
  */
-import { bendGain } from "../../src/bends/bendGain";
-import { boxOffset } from "../../src/bends/boxOffset";
-import { kickRise } from "../../src/bends/kick";
-import { offsetMultiplier, offsetShrink, offsetSpacing } from "../../src/bends/offset";
-import { printedConstants } from "../../src/bends/printedConstants";
-import { rollingOffset } from "../../src/bends/rollingOffset";
-import { saddleShrink, saddleSpacing } from "../../src/bends/saddle";
-import { backMark, stubMark } from "../../src/bends/stub";
-import { sweepLayout } from "../../src/bends/sweep";
+import { bendGain } from "../../src/bends/shapes/bendGain";
+import { boxOffset } from "../../src/bends/shapes/boxOffset";
+import { kickRise } from "../../src/bends/shapes/kick";
+import { offsetMultiplier, offsetShrink, offsetSpacing } from "../../src/bends/shapes/offset";
+import { printedConstants } from "../../src/bends/shapes/printedConstants";
+import { rollingOffset } from "../../src/bends/shapes/rollingOffset";
+import { saddleShrink, saddleSpacing } from "../../src/bends/shapes/saddle";
+import { backMark, stubMark } from "../../src/bends/shapes/stub";
+import { sweepLayout } from "../../src/bends/groups/sweep";
 
 describe("handbook constants", () => {
   test.each([

@@ -1,4 +1,4 @@
-import { splitArrayConstant } from "../../workbench/engine/arrayConstant";
+import { splitArrayConstant } from "../../workbench/engine/functions/arrayConstant";
 
 test.each([
   [

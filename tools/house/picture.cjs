@@ -20,7 +20,9 @@ function arrows(imports) {
   }
   const reaches = (from, to, first) =>
     [...(direct.get(from) ?? [])].some((next) => (next === to ? !first : reaches(next, to, false)));
-  return [...direct].flatMap(([from, all]) => [...all].filter((to) => !reaches(from, to, true)).map((to) => [from, to]));
+  return [...direct].flatMap(([from, all]) =>
+    [...all].filter((to) => !reaches(from, to, true)).map((to) => [from, to]),
+  );
 }
 
 function picture(root) {
@@ -32,7 +34,9 @@ function picture(root) {
     "  subgraph src",
     ...rooms.map((room) => `    src_${room}["${room}"]`),
     "  end",
-    ...arrows(readImports(root)).map(([from, to]) => `  ${id(from)} --> ${id(to)}`).sort(),
+    ...arrows(readImports(root))
+      .map(([from, to]) => `  ${id(from)} --> ${id(to)}`)
+      .sort(),
     "```",
   ].join("\n");
 }

@@ -1,6 +1,17 @@
 /** The rooms of src/ in their order: a file imports only from its own room and from rooms before it. */
 const ROOMS = [
-  ...["units", "table", "geometry", "raceway", "rules", "bends", "route"],
+  ...[
+    "units",
+    "table",
+    "geometry",
+    "raceway",
+    "rules",
+    "bends/shapes",
+    "bends/groups",
+    "bends/handbook",
+    "bends/testBends",
+    "route",
+  ],
   ...["shop/shoe", "shop/run", "shop/job", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...["cutting/model", "cutting/linear", "cutting/filling", "cutting/rests", "cutting/checking", "cutting"],
   ...["takeoff/amounts", "takeoff/lists", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],

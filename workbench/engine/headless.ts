@@ -9,7 +9,7 @@ import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { Book } from "./book";
 import { openBook } from "./open";
-import type { FunctionSet } from "./register";
+import type { FunctionSet } from "./functions/register";
 
 /** A workbook without a page around it, for the command line and for tests. */
 export interface HeadlessBook {

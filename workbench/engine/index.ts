@@ -9,9 +9,9 @@ export {
   type Implementation,
   type Implementations,
   loadBundle,
-} from "./customFunctions";
-export type { FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "./metadata";
+} from "./functions/customFunctions";
+export type { FunctionMetadata, FunctionsMetadata, ParameterMetadata } from "./functions/metadata";
 export { openBook } from "./open";
 export { CellRange } from "./range";
-export { type FunctionSet, registerFunctions } from "./register";
+export { type FunctionSet, registerFunctions } from "./functions/register";
 export { Sheet } from "./sheet";

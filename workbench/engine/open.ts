@@ -6,10 +6,10 @@ import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
 import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-table/facade";
-import { readArrayConstantsAsText } from "./arrayConstant";
+import { readArrayConstantsAsText } from "./functions/arrayConstant";
 import { Book } from "./book";
 import { noteResultsQuickly } from "./quickIndex";
-import { type FunctionSet, registerFunctions } from "./register";
+import { type FunctionSet, registerFunctions } from "./functions/register";
 import { readTablesAfresh } from "./tableReferences";
 
 /**

@@ -1,5 +1,5 @@
 import type { Book } from "../engine";
-import { growTablesWhileTyping } from "./tableGrowth";
+import { growTablesWhileTyping } from "./table/tableGrowth";
 import { WorkbookSettings } from "./workbookSettings";
 
 /** One open workbook behind the Office objects: its settings, and whose turn it is. */

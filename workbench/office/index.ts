@@ -4,7 +4,7 @@
  */
 import type { Book } from "../engine";
 import { Host } from "./host";
-import { OfficeError } from "./officeError";
+import { OfficeError } from "./base/officeError";
 import { RequestContext } from "./requestContext";
 
 export { OfficeError };

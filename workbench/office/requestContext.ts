@@ -1,8 +1,8 @@
 import type { Sheet } from "../engine";
 import type { Host } from "./host";
-import { type Finding, Requests } from "./requests";
+import { type Finding, Requests } from "./base/requests";
 import { workbookOf } from "./workbook";
-import { worksheetOf } from "./worksheet";
+import { worksheetOf } from "./sheet/worksheet";
 
 /** What `Excel.run` hands to a batch: its requests, and the workbook they are about. */
 export class RequestContext extends Requests {

@@ -1,7 +1,7 @@
-import { ClientObject, type Readers } from "./clientObject";
-import { Collection } from "./collection";
-import type { Finding, Requests } from "./requests";
-import { whole } from "./whole";
+import { ClientObject, type Readers } from "./base/clientObject";
+import { Collection } from "./base/collection";
+import type { Finding, Requests } from "./base/requests";
+import { whole } from "./base/whole";
 
 class SettingPart
   extends ClientObject<string>

@@ -1,13 +1,13 @@
-import { ClientObject, type Readers } from "./clientObject";
-import { onSelectionChanged } from "./events";
-import { officeEvent } from "./officeEvent";
-import type { Area } from "./place";
-import { rangeOf } from "./range";
-import type { Requests } from "./requests";
+import { ClientObject, type Readers } from "./base/clientObject";
+import { onSelectionChanged } from "./base/events";
+import { officeEvent } from "./base/officeEvent";
+import type { Area } from "./sheet/place";
+import { rangeOf } from "./sheet/range";
+import type { Requests } from "./base/requests";
 import { settingsOf } from "./settings";
-import { tablesOf } from "./tables";
-import { whole } from "./whole";
-import { worksheetsOf } from "./worksheets";
+import { tablesOf } from "./table/tables";
+import { whole } from "./base/whole";
+import { worksheetsOf } from "./sheet/worksheets";
 
 type Members = "getSelectedRange" | "onSelectionChanged" | "settings" | "tables" | "worksheets";
 

@@ -1,4 +1,4 @@
-import type { Block } from "./sheetContent";
+import type { Block } from "./content/sheetContent";
 
 /** Column letters of a place counted from 0: 0 is A, 26 is AA. */
 export function columnName(column: number): string {

@@ -2,10 +2,10 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname, join } from "node:path";
 import { readBundle } from "../commandLine/readBundle";
 import { demoRuns } from "../demo/ferryTerminal";
-import { decodeText, tableToCsv } from "./csv";
+import { decodeText, tableToCsv } from "./csv/csv";
 import { makeWorkbook } from "./makeWorkbook";
-import { runsFromCsv } from "./runsFromCsv";
-import type { DrawPng } from "./ticketSheets";
+import { runsFromCsv } from "./csv/runsFromCsv";
+import type { DrawPng } from "./content/ticketSheets";
 
 const usage = `usage: npm run workbook -- [--plain] [--csv] runs.csv job.xlsx
 
@@ -62,7 +62,7 @@ function tellSometimes(): (drawn: number, of: number) => void {
   };
 }
 
-export { readCsv } from "./csv";
+export { readCsv } from "./csv/csv";
 
 /** The demo job's runs, for trying the command. */
 export const demoCsv = (): string => tableToCsv(demoRuns);

@@ -1,14 +1,14 @@
 /** Workbooks as files: .xlsx and CSV, in and out. */
 import type { Book, FunctionSet } from "../engine";
-import { contentOfBook } from "./bookContent";
+import { contentOfBook } from "./content/bookContent";
 import { readXlsx } from "./readXlsx";
-import { valuesOnly } from "./valuesOnly";
-import { writeXlsx } from "./writeXlsx";
+import { valuesOnly } from "./file/valuesOnly";
+import { writeXlsx } from "./file/writeXlsx";
 
-export { decodeText, readCsv, tableToCsv } from "./csv";
+export { decodeText, readCsv, tableToCsv } from "./csv/csv";
 export { makeWorkbook } from "./makeWorkbook";
-export { type LeftOutWhy, type MatchedRuns, matchRuns, type RunsTarget } from "./matchRuns";
-export { runsFromCsv } from "./runsFromCsv";
+export { type LeftOutWhy, type MatchedRuns, matchRuns, type RunsTarget } from "./csv/matchRuns";
+export { runsFromCsv } from "./csv/runsFromCsv";
 
 /** The bytes of an .xlsx file with everything in an open workbook. Wait for `book.settled()` first. */
 export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {

@@ -1,14 +1,14 @@
 import type { CellValue, FunctionSet } from "../engine";
 import { openHeadless } from "../engine/headless";
-import { contentOfBook } from "./bookContent";
-import { dressResults } from "./dress";
-import { jobContent } from "./jobContent";
+import { contentOfBook } from "./content/bookContent";
+import { dressResults } from "./file/dress";
+import { jobContent } from "./content/jobContent";
 import { openData } from "./openData";
-import { plainNames, plainSheet, toFileLambda } from "./plainSheet";
-import type { RunList } from "./runsFromCsv";
-import type { ContentCell, SheetContent } from "./sheetContent";
-import { ticketSheets, type TicketWishes } from "./ticketSheets";
-import { writeXlsx } from "./writeXlsx";
+import { plainNames, plainSheet, toFileLambda } from "./file/plainSheet";
+import type { RunList } from "./csv/runsFromCsv";
+import type { ContentCell, SheetContent } from "./content/sheetContent";
+import { ticketSheets, type TicketWishes } from "./content/ticketSheets";
+import { writeXlsx } from "./file/writeXlsx";
 
 export interface WorkbookWishes extends TicketWishes {
   title: string;

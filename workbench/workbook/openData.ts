@@ -6,9 +6,9 @@ import {
   type IWorkbookData,
   LocaleType,
 } from "@univerjs/core";
-import { styleOfLook } from "./looks";
-import { resourcesFor } from "./resources";
-import type { ContentCell, Look, SheetContent } from "./sheetContent";
+import { styleOfLook } from "./file/looks";
+import { resourcesFor } from "./file/resources";
+import type { ContentCell, Look, SheetContent } from "./content/sheetContent";
 
 /** Empty room below and beside what a sheet holds; a sheet of results needs more. */
 const spare = { rows: 500, columns: 40 };

@@ -2,10 +2,10 @@ import type { IWorkbookData } from "@univerjs/core";
 import { type Cell, readXlsx as readFile, type Sheet, type Workbook } from "hucre/xlsx";
 import type { CellValue } from "../engine";
 import { readBlock } from "./address";
-import { fromFileFormula } from "./fileFormula";
-import { lookOfFile } from "./looks";
+import { fromFileFormula } from "./file/fileFormula";
+import { lookOfFile } from "./file/looks";
 import { openData } from "./openData";
-import type { Block, ContentCell, SheetContent } from "./sheetContent";
+import type { Block, ContentCell, SheetContent } from "./content/sheetContent";
 
 /** Largest file that is read [bytes]. */
 const mostBytes = 50 * 1024 * 1024;

@@ -1,5 +1,5 @@
 import { toRadians } from "../../geometry/angle";
-import { printedConstants } from "../../bends/printedConstants";
+import { printedConstants } from "../../bends/shapes/printedConstants";
 import type { CornerKind } from "../../route/types";
 import { show } from "../../units/show";
 import type { Piece, PieceBend } from "../run/builtRun";

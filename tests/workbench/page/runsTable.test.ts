@@ -3,7 +3,7 @@ import { buildDemo } from "../../../workbench/demo/buildDemo";
 import type { Book } from "../../../workbench/engine";
 import { type HeadlessBook, openHeadless } from "../../../workbench/engine/headless";
 import { officeFor } from "../../../workbench/office";
-import { listTables } from "../../../workbench/office/tableEdits";
+import { listTables } from "../../../workbench/office/table/tableEdits";
 import { findRunsTable } from "../../../workbench/page/files/runsTable";
 import { matchRuns, openXlsx, saveValuesXlsx, saveXlsx } from "../../../workbench/workbook";
 import { builtFunctions } from "../workbook/demoFile";

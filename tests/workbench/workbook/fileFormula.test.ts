@@ -1,4 +1,4 @@
-import { fromFileFormula, toFileFormula } from "../../../workbench/workbook/fileFormula";
+import { fromFileFormula, toFileFormula } from "../../../workbench/workbook/file/fileFormula";
 
 const functions = ["CONDUIT.JOB.SCHEDULE", "CONDUIT.OFFSET.SPACING"];
 

@@ -1,5 +1,5 @@
 /** ECMA-376 Part 1, 18.3.1.66: a pane element says where a sheet's window is split; a sheet without a split has none. */
-import { writeXlsx } from "../../../workbench/workbook/writeXlsx";
+import { writeXlsx } from "../../../workbench/workbook/file/writeXlsx";
 import { partOf } from "./otherReader";
 
 test.each([

@@ -1,7 +1,7 @@
 import type { CellValue } from "../../../workbench/engine";
 import { openHeadless } from "../../../workbench/engine/headless";
-import { PLAIN_FUNCTIONS, type PlainFunction } from "../../../workbench/workbook/plainFunctions";
-import { guarded, plainNames, toFileLambda } from "../../../workbench/workbook/plainSheet";
+import { PLAIN_FUNCTIONS, type PlainFunction } from "../../../workbench/workbook/file/plainFunctions";
+import { guarded, plainNames, toFileLambda } from "../../../workbench/workbook/file/plainSheet";
 import { builtFunctions, demoWorkbook } from "./demoFile";
 import { partOf, readWithExcelJs, shownValues } from "./otherReader";
 

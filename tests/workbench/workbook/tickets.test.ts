@@ -6,7 +6,7 @@ import { drawPng } from "../../../tools/pictures/drawPng";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { openHeadless } from "../../../workbench/engine/headless";
 import { makeWorkbook, openXlsx, runsFromCsv, tableToCsv } from "../../../workbench/workbook";
-import { ticketSheets } from "../../../workbench/workbook/ticketSheets";
+import { ticketSheets } from "../../../workbench/workbook/content/ticketSheets";
 import { builtFunctions, demoCsv } from "./demoFile";
 import { partOf, readWithExcelJs, shownValues } from "./otherReader";
 

@@ -8,7 +8,7 @@ import { move, perpendicular, toward } from "../../../src/drawing/paper/spots";
 import { setback } from "../../../src/geometry/arc";
 import { toRadians } from "../../../src/geometry/angle";
 import { samplePath } from "../../../src/geometry/span";
-import { kickNinety } from "../../../src/bends/kickNinety";
+import { kickNinety } from "../../../src/bends/shapes/kickNinety";
 import { HALF_EMT, showInches } from "./scenes";
 
 const WIDTH = 320;

@@ -1,4 +1,4 @@
-import { offsetSpacing } from "../../../src/bends/offset";
+import { offsetSpacing } from "../../../src/bends/shapes/offset";
 import { setback } from "../../../src/geometry/arc";
 import { ARROW_LEAD, bend, markedBend } from "../figures/scenes";
 import { sideBySide } from "../figures/sideBySide";

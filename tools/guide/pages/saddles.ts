@@ -1,4 +1,4 @@
-import { saddleSpacing } from "../../../src/bends/saddle";
+import { saddleSpacing } from "../../../src/bends/shapes/saddle";
 import { ARROW_LEAD, bend, markedBend } from "../figures/scenes";
 import type { Family, Figure } from "./types";
 

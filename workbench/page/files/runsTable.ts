@@ -3,8 +3,8 @@ import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { columnPlaces, missingColumns } from "../../../taskpane/workbook/columns";
 import type { Book, CellRange, CellValue, Sheet } from "../../engine";
-import { addEmptyRows } from "../../office/newRows";
-import { listTables, type TableInfo } from "../../office/tableEdits";
+import { addEmptyRows } from "../../office/table/newRows";
+import { listTables, type TableInfo } from "../../office/table/tableEdits";
 import { words } from "./words";
 
 /** A workbook's Runs table, read for what goes into it. */

@@ -1,0 +1,21 @@
+import { gain, setback } from "../../geometry/arc";
+import { cornerRadius, type BendForm } from "./bendForm";
+import { offsetMultiplier } from "./offset";
+import { printed } from "./printedConstants";
+
+/**
+ * How far from the back of a finished 90 to start a kick that moves the 90 aside by `rise`.
+ *
+ * The rise is that of the stub's centerline, the tape is hooked over the back of the 90 and runs along the kicked leg.
+ * Derived: `rise / sin A + T − g + OD/2`, with setback `T` and gain `g` of the kick. Handbook and sharp corners leave
+ * out `T` and `g`.
+ *
+ * @param outsideDiameter [in] of the conduit
+ * @returns [in]
+ * @example kickNinety(6, 30, 0.706) //=> 12.353
+ */
+export function kickNinety(rise: number, angle: number, outsideDiameter: number, form: BendForm = "sharp"): number {
+  if (form === "table") return rise * printed("multiplier", angle) + outsideDiameter / 2;
+  const radius = cornerRadius(form);
+  return rise * offsetMultiplier(angle) + setback(angle, radius) - gain(angle, radius) + outsideDiameter / 2;
+}

@@ -1,0 +1,42 @@
+import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { toAngle } from "../../units/angle";
+import { InputError, isUserError } from "../../units/errors";
+import type { SpringbackTest } from "./springbackModel";
+
+const COLUMNS: readonly Column[] = [
+  { name: "Angle", required: true, also: ["Angle measured"] },
+  { name: "Dial", also: ["Dial reached"] },
+  { name: "Springback", zero: true },
+];
+
+const NO_SPRINGBACK =
+  "Springback is 0 or empty; for a bend that did not spring back write the Dial reading, the same as its Angle.";
+
+/**
+ * Reads test bends from a range with a header row: Angle, and Dial or Springback [°].
+ *
+ * @throws InputError naming the row and what is wrong with it
+ */
+export function readSpringbackTests(range: unknown): SpringbackTest[] {
+  return readTable(range, "tests", COLUMNS).rows.map((row) => {
+    try {
+      return readTest(row);
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      throw new InputError(`tests row ${row.rowNumber}: ${error.message}`);
+    }
+  });
+}
+
+function readTest(row: TableRow): SpringbackTest {
+  const angle = toAngle(row.get("Angle"), "Angle");
+  const springback = row.get("Springback");
+  const reached = row.get("Dial");
+  if (springback === 0 && reached === null) throw new InputError(NO_SPRINGBACK);
+  // Beside a dial reading, 0 is an empty cell.
+  if (springback !== null && springback !== 0) {
+    return { angle, springback: toAngle(springback, "Springback", { min: 0, max: 45 }) };
+  }
+  const dial = toAngle(reached, "Dial", { min: angle, max: angle + 45 });
+  return { angle, springback: dial - angle };
+}

@@ -1,0 +1,90 @@
+import type { Sheet } from "../../engine";
+import { ClientObject, type Readers } from "../base/clientObject";
+import type { Area } from "../sheet/place";
+import { rangeOf } from "../sheet/range";
+import type { Finding, Requests } from "../base/requests";
+import { findTable, renameTable, type TableInfo } from "./tableEdits";
+import { tableRowsOf } from "./tableRows";
+import { whole } from "../base/whole";
+
+type Members =
+  "getDataBodyRange" | "getHeaderRowRange" | "getRange" | "id" | "isNullObject" | "name" | "rows" | "worksheet";
+
+/** How a table is found (its id), and whether this very run made it. */
+export interface FindingTable extends Finding<string> {
+  isNew?: boolean;
+}
+
+class TablePart extends ClientObject<string> implements Pick<Excel.Table, Members> {
+  protected override readonly readers: Readers = {
+    id: () => this.target,
+    name: () => this.info.name,
+  };
+
+  constructor(
+    requests: Requests,
+    private readonly how: FindingTable,
+  ) {
+    super(requests, how);
+  }
+
+  private get info(): TableInfo {
+    return findTable(this.requests.host.book, this.target)!;
+  }
+
+  private get sheet(): Sheet {
+    return this.requests.host.book.sheets().find(({ id }) => id === this.info.subUnitId)!;
+  }
+
+  get id(): string {
+    return this.loaded("id");
+  }
+
+  get name(): string {
+    return this.loaded("name");
+  }
+  set name(name: string) {
+    this.change("name", name, (id) => renameTable(this.requests.host.book, id, name, this.how.isNew ?? false));
+  }
+
+  get worksheet(): Excel.Worksheet {
+    return this.part("worksheet", () =>
+      this.requests.worksheet({ find: () => this.sheet, what: "the table's worksheet" }),
+    );
+  }
+
+  get rows(): Excel.TableRowCollection {
+    return this.part("rows", () =>
+      tableRowsOf(
+        this.requests,
+        () => this.info,
+        () => this.sheet,
+      ),
+    );
+  }
+
+  getRange(): Excel.Range {
+    return this.range((rows) => [0, rows]);
+  }
+
+  getHeaderRowRange(): Excel.Range {
+    return this.range(() => [0, 1]);
+  }
+
+  getDataBodyRange(): Excel.Range {
+    return this.range((rows) => [1, rows - 1]);
+  }
+
+  private range(part: (rows: number) => [first: number, count: number]): Excel.Range {
+    const find = (): Area => {
+      const { startRow, endRow, startColumn, endColumn } = this.info.range;
+      const [first, count] = part(endRow - startRow + 1);
+      const sheet = this.sheet;
+      return { sheet, cells: sheet.cells(startRow + first, startColumn, count, endColumn - startColumn + 1) };
+    };
+    return rangeOf(this.requests, { find, what: "a range of a table" });
+  }
+}
+
+export const tableOf = (requests: Requests, how: FindingTable): Excel.Table =>
+  whole<Excel.Table>(new TablePart(requests, how), "Table");

@@ -1,0 +1,79 @@
+import type { CellErrorInfo, CellValue } from "../../engine";
+
+/** How a cell or a column looks, as far as a file and the page both know it. */
+export interface Look {
+  format?: string;
+  bold?: boolean;
+  italic?: boolean;
+  wrap?: boolean;
+  align?: "left" | "center" | "right";
+  /** Height of the letters [pt], where it is not the workbook's own. */
+  size?: number;
+  /** Text in the middle of the row's height; at its top where this is not said. The page shows all text so. */
+  middle?: boolean;
+  /** A thin line under the cell. */
+  underline?: boolean;
+  /** Colors as RRGGBB. */
+  color?: string;
+  fill?: string;
+}
+
+/** One cell: its exact value, the formula behind it, and how far the formula spills. */
+export interface ContentCell {
+  value: CellValue;
+  error?: CellErrorInfo;
+  formula?: string;
+  /** Rows and columns that a spilling formula fills, its own cell included. */
+  spill?: { rows: number; columns: number };
+  look?: Look;
+}
+
+/** A rectangle of cells, counted from 0, both ends in it. */
+export interface Block {
+  startRow: number;
+  endRow: number;
+  startColumn: number;
+  endColumn: number;
+}
+
+export interface ContentTable {
+  name: string;
+  range: Block;
+  headers: string[];
+}
+
+export interface Choices {
+  list: string[];
+  range: Block;
+}
+
+/** A picture over a sheet: it hangs from the top left corner of a cell in the first column. */
+export interface Picture {
+  png: Uint8Array;
+  row: number;
+  /** [pt] */
+  width: number;
+  height: number;
+  /** What it shows, for those who cannot see it. */
+  title: string;
+  description: string;
+}
+
+/** One sheet, on its way to a file or from one. */
+export interface SheetContent {
+  name: string;
+  cells: (ContentCell | null)[][];
+  columns: { width?: number; look?: Look }[];
+  /** Lines of text each row shows, where it is more than the program that opens the file would find out. */
+  rowLines?: number[];
+  /** Height of each row [pt], where the sheet lays its rows out itself. */
+  rowHeights?: readonly number[];
+  /** Printed upright, at its own size, with pages that begin at these rows. */
+  pageStarts?: readonly number[];
+  pictures?: Picture[];
+  frozenRows: number;
+  frozenColumns: number;
+  tabColor?: string;
+  tables: ContentTable[];
+  choices: Choices[];
+}
