@@ -30,16 +30,8 @@ function functionFiles() {
 const typescript = {
   test: /\.tsx?$/,
   exclude: /node_modules/,
-  use: {
-    loader: "swc-loader",
-    options: {
-      jsc: {
-        parser: { syntax: "typescript", tsx: true },
-        target: "es2020",
-        transform: { react: { runtime: "automatic" } },
-      },
-    },
-  },
+  // Its settings, and those of the tests and tools, are in .swcrc.
+  use: "swc-loader",
 };
 
 const styles = { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] };

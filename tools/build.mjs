@@ -9,7 +9,7 @@ const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const stamps = path.join(root, "dist", ".built");
 
 /** What each part is made from. */
-const common = ["webpack.config.cjs", "package-lock.json"];
+const common = ["webpack.config.cjs", ".swcrc", "package-lock.json"];
 const sources = {
   functions: ["functions", "src", ...common],
   tools: [

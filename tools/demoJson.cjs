@@ -17,7 +17,6 @@ const FILES = {
 /** What a file of plain data exports; such a file imports types only. */
 function exportsOf(file) {
   const { code } = transformFileSync(path.join(folder, file), {
-    jsc: { parser: { syntax: "typescript" }, target: "es2022" },
     module: { type: "commonjs" },
   });
   const module = { exports: {} };

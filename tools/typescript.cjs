@@ -3,7 +3,6 @@ const { transformFileSync } = require("@swc/core");
 
 require.extensions[".ts"] = (module, file) => {
   const { code } = transformFileSync(file, {
-    jsc: { parser: { syntax: "typescript" }, target: "es2022" },
     module: { type: "commonjs" },
     sourceMaps: "inline",
   });

@@ -1,17 +1,8 @@
+import { cellName } from "../../taskpane/workbook/address";
 import type { Block } from "./content/sheetContent";
 
-/** Column letters of a place counted from 0: 0 is A, 26 is AA. */
-export function columnName(column: number): string {
-  const last = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? last : columnName(Math.floor(column / 26) - 1) + last;
-}
-
-export function cellAddress(row: number, column: number): string {
-  return `${columnName(column)}${row + 1}`;
-}
-
 export function blockAddress({ startRow, endRow, startColumn, endColumn }: Block): string {
-  return `${cellAddress(startRow, startColumn)}:${cellAddress(endRow, endColumn)}`;
+  return `${cellName(startRow, startColumn)}:${cellName(endRow, endColumn)}`;
 }
 
 /** The block of "A1:C9" or "B2", dollar signs or not. */

@@ -1,4 +1,5 @@
 import { toInches } from "../../units/length";
+import { isOmitted } from "../../units/optional";
 import type { RuleBook } from "../../rules/rules";
 
 /** What the saw takes, and what is worth keeping of a stick. */
@@ -22,5 +23,3 @@ export function readSaw(kerf: unknown, keep: unknown, rules: RuleBook): Saw {
     keep: isOmitted(keep) ? rules.number("Shortest offcut to keep") : toInches(keep, "keep", { min: 0 }),
   };
 }
-
-const isOmitted = (value: unknown): boolean => value === null || value === undefined || value === "";

@@ -1,5 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import { blockAddress, columnName } from "../address";
+import { columnLetters } from "../../../taskpane/workbook/address";
+import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
 import { ownSizes } from "./pictures";
 import type { ContentTable, SheetContent } from "../content/sheetContent";
@@ -55,7 +56,7 @@ function quoteSheetNames(xml: string): string {
 function formatWholeColumns(xml: string, sheet: SheetContent): string {
   if (sheet.tables.length === 0) return xml;
   return xml.replace(/<col min="(\d+)" max="\1" /g, (whole, column: string) => {
-    const first = new RegExp(`<c r="${columnName(Number(column) - 1)}2"[^>]*? s="(\\d+)"`).exec(xml);
+    const first = new RegExp(`<c r="${columnLetters(Number(column) - 1)}2"[^>]*? s="(\\d+)"`).exec(xml);
     return first ? `${whole}style="${first[1]}" ` : whole;
   });
 }

@@ -1,4 +1,4 @@
-import { columnName } from "../address";
+import { columnLetters } from "../../../taskpane/workbook/address";
 import { columnLook, inputHeading } from "./dress";
 import { PLAIN_FUNCTIONS, type PlainFunction } from "./plainFunctions";
 import type { ContentCell, SheetContent } from "../content/sheetContent";
@@ -32,7 +32,7 @@ export function plainSheet(): SheetContent {
 function row(plain: PlainFunction, number: number): (ContentCell | null)[] {
   const { name, inputs, unit } = plain;
   const words = inputs.map((input, index) => `${index + 1} ${input.name} [${input.unit}]`).join(", ");
-  const places = inputs.map((_, index) => `${columnName(firstInput + index)}${number}`);
+  const places = inputs.map((_, index) => `${columnLetters(firstInput + index)}${number}`);
   return [
     { value: name },
     { value: words },

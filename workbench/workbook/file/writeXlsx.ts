@@ -1,6 +1,7 @@
 import { type Cell, type CellStyle, type WriteSheet, writeXlsx as writeFile } from "hucre/xlsx";
 import type { CellValue } from "../../engine";
-import { blockAddress, columnName } from "../address";
+import { columnLetters } from "../../../taskpane/workbook/address";
+import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
 import { finishFile } from "./finishFile";
 import { fileStyle, usualFont } from "./looks";
@@ -89,7 +90,7 @@ const fitted = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitTo
 
 /** Excel passes over page breaks where it fits a sheet to pages, so that a sheet with breaks keeps its own size. */
 function asLaidOut({ cells, columns }: SheetContent) {
-  const printArea = `$A$1:$${columnName(columns.length - 1)}$${cells.length}`;
+  const printArea = `$A$1:$${columnLetters(columns.length - 1)}$${cells.length}`;
   return { orientation: "portrait", printArea } as const;
 }
 
