@@ -58,14 +58,14 @@ async function firstPaint({ html, button }) {
     frame.srcdoc = html;
     document.body.append(frame);
   } else {
-    [...document.querySelectorAll("button")].find(({ textContent }) => textContent.trim() === button).click();
+    [...document.querySelectorAll("button")].find(({ textContent }) => textContent.trim() === button)?.click();
   }
   for (;;) {
     const frame = [...document.querySelectorAll("iframe")].find((each) => !before.has(each));
     const inside = frame?.contentWindow?.performance;
     const paint = inside?.getEntriesByName("first-contentful-paint")[0];
     if (paint) {
-      if (html) frame.remove();
+      if (html) frame?.remove();
       return inside.timeOrigin + paint.startTime - start;
     }
     await new Promise((resolve) => setTimeout(resolve, 5));

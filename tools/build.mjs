@@ -73,7 +73,7 @@ function webpack(part) {
   });
   child.stdout.pipe(process.stderr);
   child.stderr.pipe(process.stderr);
-  return new Promise((resolve, reject) => {
+  return new Promise((/** @type {(value?: undefined) => void} */ resolve, reject) => {
     child.on("error", reject);
     child.on("exit", (code) => {
       if (code !== 0) return reject(new Error(`Building ${part} failed.`));

@@ -58,11 +58,11 @@ async function differences(file, folder, recalculate) {
     if (sheet.getCell("A1").formula) continue;
     // Rows without a word are not told.
     const filled = (sheet.getRows(1, sheet.rowCount) ?? []).filter((row) =>
-      row.values.some((value) => written(value) !== ""),
+      Object.values(row.values).some((value) => written(value) !== ""),
     );
     filled.forEach((row, place) =>
       row.eachCell((cell, column) => {
-        if (cell.formula && cell.value.result?.error) return;
+        if (cell.formula && typeof cell.result === "object" && "error" in cell.result) return;
         const want = written(cell.value);
         const got = rows[place]?.[column - 1] ?? "";
         const same = typeof want === "number" ? Math.abs(Number(got) - want) <= 1e-12 * Math.abs(want) : got === want;

@@ -41,7 +41,11 @@ function answer(request, response, headers) {
     .pipe(response);
 }
 
-/** Serves dist/ on this machine only, on the wanted port or the next free one. */
+/**
+ * Serves dist/ on this machine only, on the wanted port or the next free one.
+ * @param {number} wanted
+ * @param {{ certificate?: import("node:https").ServerOptions, tries?: number }} [options]
+ */
 export function serve(wanted, { certificate, tries = 20 } = {}) {
   // Excel brings its own pages along, so the strict policy is for the local page only.
   const headers = certificate ? { "Access-Control-Allow-Origin": "*" } : { "Content-Security-Policy": policy };
@@ -54,12 +58,15 @@ export function serve(wanted, { certificate, tries = 20 } = {}) {
   };
   return new Promise((resolve, reject) => {
     const server = certificate ? https.createServer(certificate, handle) : http.createServer(handle);
-    server.once("error", (error) => {
+    server.once("error", (/** @type {NodeJS.ErrnoException} */ error) => {
       if (error.code !== "EADDRINUSE" || tries === 0) return reject(error);
       resolve(serve(wanted + 1, { certificate, tries: tries - 1 }));
     });
     server.listen(wanted, "localhost", () => {
-      resolve({ server, address: `${certificate ? "https" : "http"}://localhost:${server.address().port}/` });
+      resolve({
+        server,
+        address: `${certificate ? "https" : "http"}://localhost:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}/`,
+      });
     });
   });
 }

@@ -40,7 +40,7 @@ async function takeAll(browser, address, colorScheme) {
       await frame.evaluate((element, wide) => {
         element.style.cssText += `position: fixed; top: 0; right: 0; height: 100vh; width: ${wide}px; z-index: 99999;`;
       }, width);
-      const tall = await pane.evaluate(() => document.querySelector(".rl-view").scrollHeight + 120);
+      const tall = await pane.evaluate(() => (document.querySelector(".rl-view")?.scrollHeight ?? 0) + 120);
       await page.setViewportSize({ width: 1400, height: Math.min(2400, Math.max(600, tall)) });
       await page.waitForTimeout(400);
       await keep(frame, `${name}-${width}-${colorScheme}`);

@@ -33,8 +33,11 @@ function readImports(root) {
 
 /** Groups of files that import each other in a circle, each sorted. (Tarjan 1972, strongly connected components.) */
 function circles(imports) {
+  /** @type {string[][]} */
   const found = [];
-  const [order, lowest, stack] = [new Map(), new Map(), []];
+  /** @type {string[]} */
+  const stack = [];
+  const [order, lowest] = [new Map(), new Map()];
   const visit = (file) => {
     order.set(file, order.size);
     lowest.set(file, order.get(file));

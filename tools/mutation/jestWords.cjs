@@ -12,7 +12,7 @@ const root = path.join(__dirname, "..", "..");
  * slow ones of the last file before the quick ones of the first. A test file that cannot even be loaded is a test that
  * fails: without this a mutant that breaks it would be no result.
  */
-const load = require.extensions[".ts"];
+const load = /** @type {(module: NodeModule, file: string) => void} */ (require.extensions[".ts"]);
 require.extensions[".ts"] = (module, file) => {
   if (!file.endsWith(".test.ts")) return load(module, file);
   addEach();
@@ -46,6 +46,11 @@ const fastCheck = require("fast-check");
 const fewer = (given = {}) => ({ seed: 20261125, ...given, numRuns: Math.min(given.numRuns ?? 100, MOST_RUNS) });
 const assert = (property, given) => fastCheck.assert(property, { ...fewer(given), endOnFailure: true });
 const name = require.resolve("fast-check");
-require.cache[name].exports = { ...fastCheck, assert, default: { ...fastCheck.default, assert }, __esModule: true };
+/** @type {NodeModule} */ (require.cache[name]).exports = {
+  ...fastCheck,
+  assert,
+  default: { ...fastCheck.default, assert },
+  __esModule: true,
+};
 
 require(path.join(root, "tests", "support", "customFunctions.ts"));

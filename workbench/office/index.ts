@@ -4,10 +4,7 @@
  */
 import type { Book } from "../engine";
 import { Host } from "./host";
-import { OfficeError } from "./base/officeError";
 import { RequestContext } from "./requestContext";
-
-export { OfficeError };
 
 /** The global objects a page of Office finds. */
 export interface OfficeGlobals {

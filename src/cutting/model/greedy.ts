@@ -1,4 +1,4 @@
-import { fillWeight, piecesLeft, takeFill } from "./model";
+import { piecesLeft, takeFill } from "./model";
 import type { Fill, FillCount, Model } from "./model";
 
 interface OpenBin {
@@ -96,9 +96,4 @@ export function scoredCover(model: Model, score: (item: number) => number): Fill
     plan.push({ fill, count });
   }
   return plan;
-}
-
-/** Room left in a fill. */
-export function roomIn(model: Model, fill: Fill): number {
-  return model.bins[fill.bin]!.capacity - fillWeight(model, fill);
 }

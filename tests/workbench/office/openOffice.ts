@@ -1,7 +1,4 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { existsSync } from "node:fs";
-import { join } from "node:path";
-import { readBundle } from "../../../workbench/commandLine/readBundle";
 import type { Book, FunctionSet } from "../../../workbench/engine";
 import { type HeadlessBook, openHeadless } from "../../../workbench/engine/headless";
 import { officeFor } from "../../../workbench/office";
@@ -27,14 +24,6 @@ export async function openOffice(data = twoSheets, functions: FunctionSet = prob
   Object.assign(globalThis, officeFor(headless.book));
   await headless.book.settled();
   return headless.book;
-}
-
-/** The worksheet functions as Excel gets them; `npm test` builds them first. */
-export function builtFunctions(): FunctionSet {
-  const dist = join(__dirname, "../../../dist");
-  if (!existsSync(join(dist, "functions.json")))
-    throw new Error("dist/functions.json is not there; run npm run build.");
-  return readBundle(dist);
 }
 
 /** Lets what is told later be told. */
