@@ -1,8 +1,7 @@
 import { NotListedError } from "../units/errors";
-import shoes from "./data/shoes.json";
 import { outsideDiameter } from "./dimensions";
 import { minimumRadius } from "./minimumRadius";
-import type { Raceway } from "./raceway";
+import { racewayRecord, type Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
 import { TRADE_SIZES, type TradeSize } from "./tradeSize";
 
@@ -16,8 +15,6 @@ export interface DefaultShoe {
   readonly source: string;
 }
 
-const DEDUCTS: Partial<Record<Raceway, Partial<Record<TradeSize, Sourced>>>> = shoes.rows;
-
 /**
  * The built-in shoe for a raceway and size: the code's one-shot radius and the trade's usual take-up.
  * PVC-coated conduit takes the shoe of RMC one size up, with its own outside diameter.
@@ -28,21 +25,29 @@ const DEDUCTS: Partial<Record<Raceway, Partial<Record<TradeSize, Sourced>>>> = s
 export function defaultShoe(raceway: Raceway, size: TradeSize): DefaultShoe {
   const shoe = shoeThatTakes(raceway, size);
   if (shoe === undefined) throw new NotListedError(noShoe(raceway, size));
-  const oneSizeUp = raceway === "PVC-coated RMC" ? `The shoe of RMC ${shoe.size}, one size up. ` : "";
+  const larger = shoe.of === undefined ? "" : `The shoe of ${shoe.of} ${shoe.size}, one size up. `;
   return {
     radius: minimumRadius(shoe.size, "one-shot"),
     deduct: shoe.deduct.value,
     outsideDiameter: outsideDiameter(raceway, size),
     springback: 0,
-    source: `${oneSizeUp}Radius: NEC chapter 9, table 2, one-shot. Deduct: ${sourceInWords(shoe.deduct.source)}.`,
+    source: `${larger}Radius: NEC chapter 9, table 2, one-shot. Deduct: ${sourceInWords(shoe.deduct.source)}.`,
   };
 }
 
-function shoeThatTakes(raceway: Raceway, size: TradeSize): { size: TradeSize; deduct: Sourced } | undefined {
-  const coated = raceway === "PVC-coated RMC";
-  const shoeSize = coated ? TRADE_SIZES[TRADE_SIZES.indexOf(size) + 1] : size;
-  const deduct = shoeSize && DEDUCTS[coated ? "RMC" : raceway]?.[shoeSize];
-  return deduct && { size: shoeSize, deduct };
+/** The size of shoe that takes a raceway, its deduct, and the kind it is made for where that is another. */
+function shoeThatTakes(
+  raceway: Raceway,
+  size: TradeSize,
+): { size: TradeSize; deduct: Sourced; of?: string } | undefined {
+  const { shoes } = racewayRecord(raceway);
+  if (!("sizesUp" in shoes)) {
+    const deduct = shoes[size];
+    return deduct && { size, deduct };
+  }
+  const shoeSize = TRADE_SIZES[TRADE_SIZES.indexOf(size) + shoes.sizesUp];
+  const deduct = shoeSize && shoes.of[shoeSize];
+  return deduct && { size: shoeSize, deduct, of: shoes.name };
 }
 
 function noShoe(raceway: Raceway, size: TradeSize): string {

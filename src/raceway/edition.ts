@@ -1,9 +1,23 @@
+import { isOmitted } from "../units/optional";
+import code from "./data/codeRules.json";
+import nec2020 from "./data/nec2020.json";
+import nec2023 from "./data/nec2023.json";
 import { InputError, quoteValue } from "../units/errors";
 
-/** Editions of the National Electrical Code (NEC) whose section numbers are known. */
-export type Edition = 2020 | 2023;
+/** Where the rules of codeRules.json stand in an edition; {article} is the raceway's. */
+interface EditionSections {
+  readonly racewayRules: Readonly<Record<keyof typeof code.racewayRules, string>>;
+  readonly rules: Readonly<Record<keyof typeof code.rules, string>>;
+}
 
-const EDITION_TEXT = /^(?:nec\s*)?(2020|2023)$/;
+/** Editions of the National Electrical Code (NEC): a further year is a data file and a line here. */
+export const EDITIONS = { 2020: nec2020, 2023: nec2023 } as const satisfies Record<number, EditionSections>;
+
+export type Edition = keyof typeof EDITIONS;
+
+const YEARS = Object.keys(EDITIONS).map((year) => Number(year) as Edition);
+/** The one that counts where nobody says which. */
+const LATEST = 2023 satisfies Edition;
 
 /**
  * Reads an edition of the code; an omitted one is 2023.
@@ -13,8 +27,13 @@ const EDITION_TEXT = /^(?:nec\s*)?(2020|2023)$/;
  * @example readEdition("NEC 2020") //=> 2020
  */
 export function readEdition(value: unknown, argument = "edition"): Edition {
-  if (value === null || value === undefined || value === "") return 2023;
-  const text = EDITION_TEXT.exec(String(value).trim().toLowerCase())?.[1];
-  if (text === undefined) throw new InputError(`${argument} must be 2020 or 2023; got ${quoteValue(value)}.`);
-  return text === "2020" ? 2020 : 2023;
+  if (isOmitted(value)) return LATEST;
+  const text = String(value)
+    .trim()
+    .toLowerCase()
+    .replace(/^nec\s*/, "");
+  const edition = YEARS.find((year) => String(year) === text);
+  if (edition === undefined)
+    throw new InputError(`${argument} must be ${YEARS.join(" or ")}; got ${quoteValue(value)}.`);
+  return edition;
 }

@@ -1,6 +1,6 @@
 import { NotListedError } from "../units/errors";
 import table from "./data/expansion.json";
-import { isPvc, type Raceway } from "./raceway";
+import { racewayRecord, type Raceway } from "./raceway";
 import { racewayRule, type Edition, type LimitRule } from "./rules";
 
 /**
@@ -10,7 +10,8 @@ import { racewayRule, type Edition, type LimitRule } from "./rules";
  * @example expansionRate("PVC 40") //=> 0.0000338
  */
 export function expansionRate(raceway: Raceway): number {
-  if (isPvc(raceway)) return table.pvc;
+  const rate = racewayRecord(raceway).expansion;
+  if (rate !== undefined) return rate;
   throw new NotListedError(`No expansion is listed for ${raceway}; the code's table is for PVC conduit.`);
 }
 

@@ -1,10 +1,9 @@
 import { InputError, quoteValue } from "../units/errors";
 import designators from "./data/designators.json";
-import sticks from "./data/sticks.json";
 import { checkSize, dimension } from "./dimensions";
 import { minimumRadiusRow } from "./minimumRadius";
 import { inWords } from "./inWords";
-import type { Raceway } from "./raceway";
+import { racewayRecord, type Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
 import { thread } from "./threads";
 import type { TradeSize } from "./tradeSize";
@@ -21,7 +20,7 @@ export const ITEMS: Record<string, Reader> = {
   "minimum radius": (_, size) => minimumRadiusRow(size, "one-shot"),
   "minimum radius other": (_, size) => minimumRadiusRow(size, "other"),
   "metric designator": (_, size) => ({ value: designators.designators[size], source: designators.source }),
-  "stick length": (raceway) => sticks.sticks[raceway],
+  "stick length": (raceway) => racewayRecord(raceway).stick,
   "thread length": (raceway, size) => thread(raceway, size, "length"),
   "threads per inch": (raceway, size) => thread(raceway, size, "perInch"),
 };

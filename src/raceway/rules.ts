@@ -1,6 +1,6 @@
 import code from "./data/codeRules.json";
-import type { Edition } from "./edition";
-import type { Raceway } from "./raceway";
+import { EDITIONS, type Edition } from "./edition";
+import { racewayRecord, type Raceway } from "./raceway";
 
 export { readEdition, type Edition } from "./edition";
 
@@ -19,14 +19,13 @@ export interface LimitRule extends Rule {
 
 /** A rule of the raceway's own article, by its name in the data file. */
 export function racewayRule(name: keyof typeof code.racewayRules, raceway: Raceway, edition: Edition): Rule {
-  const { text, [edition]: section } = code.racewayRules[name];
-  return { section: section.replace("{article}", code.articles[raceway]), edition, text };
+  const section = EDITIONS[edition].racewayRules[name].replace("{article}", racewayRecord(raceway).article);
+  return { section, edition, text: code.racewayRules[name] };
 }
 
 /** A rule for every raceway alike, by its name in the data file. */
 export function commonRule(name: keyof typeof code.rules, edition: Edition): Rule {
-  const { text, [edition]: section } = code.rules[name];
-  return { section, edition, text };
+  return { section: EDITIONS[edition].rules[name], edition, text: code.rules[name] };
 }
 
 /** How a message names a rule. @example "NEC 2023, 358.24(B)" */

@@ -1,8 +1,8 @@
 import { InputError, quoteValue } from "../units/errors";
-import spacing from "./data/supports.json";
+import table from "./data/supports.json";
 import { checkSize } from "./dimensions";
 import { racewayRule, type Edition, type LimitRule, type Rule } from "./rules";
-import { isPvc, type Raceway } from "./raceway";
+import { racewayRecord, type Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
 
 /** "any": a run as it comes; "straight": a straight run with threaded couplings throughout (IMC and RMC). */
@@ -29,23 +29,17 @@ export function supportRule(
   run: SupportedRun = "any",
 ): SupportRule {
   checkSize(raceway, size);
-  const plastic = isPvc(raceway);
-  if (run === "straight") {
-    if (plastic || raceway === "EMT") {
-      throw new InputError(
-        `run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`,
-      );
-    }
-    return withSpacing(racewayRule("threadedSupports", raceway, edition), spacing.straightThreaded[size]);
+  const { rule, spacing, straightThreaded } = racewayRecord(raceway).supports;
+  if (run === "any") {
+    return withSpacing(racewayRule(rule, raceway, edition), typeof spacing === "number" ? spacing : spacing[size]);
   }
-  return plastic
-    ? withSpacing(racewayRule("pvcSupports", raceway, edition), spacing.pvc[size])
-    : withSpacing(racewayRule("supports", raceway, edition), spacing.metal);
+  if (straightThreaded) return withSpacing(racewayRule("threadedSupports", raceway, edition), straightThreaded[size]);
+  throw new InputError(`run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`);
 }
 
 function withSpacing(rule: Rule, feet: number): SupportRule {
-  const text = rule.text.replace("{fromEnd}", String(spacing.fromEnd)).replace("{spacing}", String(feet));
-  return { ...rule, text, limit: feet * FOOT, fromEnd: spacing.fromEnd * FOOT };
+  const text = rule.text.replace("{fromEnd}", String(table.fromEnd)).replace("{spacing}", String(feet));
+  return { ...rule, text, limit: feet * FOOT, fromEnd: table.fromEnd * FOOT };
 }
 
 /** Reads a kind of supported run; an omitted one is any. @throws InputError */

@@ -1,10 +1,10 @@
 import { NotListedError } from "../units/errors";
 import table from "./data/threads.json";
-import type { Raceway } from "./raceway";
+import { RACEWAYS, racewayRecord, type Raceway } from "./raceway";
 import type { Sourced } from "./sources";
 import type { TradeSize } from "./tradeSize";
 
-const THREADED: readonly Raceway[] = ["IMC", "RMC", "PVC-coated RMC"];
+const THREADED = RACEWAYS.filter((raceway) => racewayRecord(raceway).threaded);
 
 /**
  * The taper pipe thread of threaded conduit: effective length [in] or threads per inch.

@@ -1,6 +1,7 @@
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { MIXED_NUMBER, mixedNumber } from "../units/mixedNumber";
 import { plainMarks } from "../units/plainMarks";
+import designators from "./data/designators.json";
 import { inWords } from "./inWords";
 
 /** Trade sizes the tables know, smallest first. */
@@ -13,10 +14,19 @@ const SMALLEST_DATE = 1000;
 
 const SIZE_TEXT = new RegExp(String.raw`^(${MIXED_NUMBER})\s*(?:"|in\.?|inch)?$`);
 
-const BY_VALUE = new Map(TRADE_SIZES.map((size) => [mixedNumber(size, "size"), size]));
+/** By the size in inches, and by the metric designator: the smallest designator, 16, is far above the largest size, 6. */
+const BY_VALUE = new Map(
+  TRADE_SIZES.flatMap((size): [number, TradeSize][] => [
+    [mixedNumber(size, "size"), size],
+    [designators.designators[size], size],
+  ]),
+);
+
+/** As a message lists them. */
+const KNOWN = `${inWords(TRADE_SIZES)}, or a metric designator, 16 to 155`;
 
 /**
- * Reads a trade size: `1/2`, 0.5, `1 1/4`, `1-1/4"`, `½`.
+ * Reads a trade size: `1/2`, 0.5, `1 1/4`, `1-1/4"`, `½`; or its metric designator, 16 … 155.
  *
  * @param argument its name in messages
  * @throws InputError that lists the sizes; a fraction that Excel took for a date is told so, with what to do
@@ -32,7 +42,7 @@ export function readTradeSize(value: unknown, argument = "size"): TradeSize {
         "Format the cell as Text and type the size again, or write '1/2 or 0.5.",
     );
   }
-  throw new InputError(`${argument} must be ${inWords(TRADE_SIZES)}; got ${quoteValue(value)}.`);
+  throw new InputError(`${argument} must be ${KNOWN}; got ${quoteValue(value)}.`);
 }
 
 function asSize(value: unknown, argument: string): number | undefined {

@@ -1,26 +1,19 @@
 import { readTable } from "../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../units/errors";
-import defaults from "./data/rules.json";
+import { RULES, type TakeoffRule } from "./data/rules";
 import { lookUpKey } from "../units/lookUpKey";
 import { readRuleValue } from "./ruleValue";
 
-/** One rule of the take-off: how many, how long, or words; and where the value comes from. */
-export interface Rule {
-  readonly rule: string;
-  readonly value: string | number;
-  readonly unit: string;
-  readonly source: string;
-}
+/** The name of a rule: one that the data has not does not compile. */
+export type RuleName = (typeof RULES)[number]["rule"];
 
 /** The rules in force: the built-in ones with the user's in their place. */
 export interface RuleBook {
-  readonly all: readonly Rule[];
+  readonly all: readonly TakeoffRule[];
   /** Rows of the user's table that could not be used, in words. */
   readonly problems: readonly string[];
-  /** @throws RangeError when there is no such rule */
-  number(rule: string): number;
-  /** @throws RangeError when there is no such rule */
-  text(rule: string): string;
+  number(rule: RuleName): number;
+  text(rule: RuleName): string;
 }
 
 const COLUMNS = [
@@ -35,7 +28,7 @@ const COLUMNS = [
  * @param range Rule and Value columns, or nothing
  */
 export function readRules(range: unknown): RuleBook {
-  const rules = new Map<string, Rule>(defaults.map((rule) => [lookUpKey(rule.rule), rule]));
+  const rules = new Map<string, TakeoffRule>(RULES.map((rule) => [lookUpKey(rule.rule), rule]));
   const problems: string[] = [];
   const seen = new Set<string>();
   const rows = range === null || range === undefined ? [] : readTable(range, "rules", COLUMNS).rows;
@@ -53,7 +46,7 @@ export function readRules(range: unknown): RuleBook {
     }
   }
   const named = new Map([...rules.values()].map((rule) => [rule.rule, rule]));
-  const find = (name: string): Rule => {
+  const find = (name: RuleName): TakeoffRule => {
     const rule = named.get(name);
     if (!rule) throw new RangeError(`no rule "${name}"`);
     return rule;

@@ -4,7 +4,8 @@
  * PVC: pipe of ASTM D1785, sd-w.com/channel_flow/pipe_data; that conduit has the same outside and wall is from memory.
  * Other RMC and IMC rows: from memory (ANSI C80.1, C80.6), held here to the printed bore and to the density of steel.
  */
-import { dimension, outsideDiameter, sizesOf, type Dimension } from "../../src/raceway/dimensions";
+import { dimension, outsideDiameter, sizesOf } from "../../src/raceway/dimensions";
+import type { RacewayDimension } from "../../src/raceway/kinds/record";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 
@@ -65,7 +66,8 @@ const D1785: readonly (readonly [TradeSize, number, number, number, number, numb
 
 const values = (raceway: Raceway, size: TradeSize): number[] =>
   (["outsideDiameter", "wall", "weight"] as const).map((which) => dimension(raceway, size, which).value);
-const source = (raceway: Raceway, size: TradeSize, which: Dimension): string => dimension(raceway, size, which).source;
+const source = (raceway: Raceway, size: TradeSize, which: RacewayDimension): string =>
+  dimension(raceway, size, which).source;
 
 test.each(STI.flatMap(([raceway, rows]) => rows.map((row) => [raceway, ...row] as const)))(
   "%s %s as the Steel Tube Institute prints it",

@@ -23,7 +23,7 @@ test("every kind reads itself", () => {
   expect(RACEWAYS.map((raceway) => readRaceway(raceway))).toEqual(RACEWAYS);
 });
 
-const KNOWN = "EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80";
+const KNOWN = "EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80";
 
 test.each([
   ["flex", `raceway must be ${KNOWN}; got "flex".`],

@@ -37,7 +37,7 @@ test("a fraction that Excel took for a date is told so", () => {
   }
 });
 
-const SIZES = "1/2, 3/4, 1, 1-1/4, 1-1/2, 2, 2-1/2, 3, 3-1/2, 4, 5 or 6";
+const SIZES = "1/2, 3/4, 1, 1-1/4, 1-1/2, 2, 2-1/2, 3, 3-1/2, 4, 5 or 6, or a metric designator, 16 to 155";
 
 test.each([
   [7, `size must be ${SIZES}; got 7.`],
@@ -60,4 +60,29 @@ test("sizes come one after the other, and none after 6", () => {
   expect(nextTradeSize("1")).toBe("1-1/4");
   expect(nextTradeSize("4")).toBe("5");
   expect(() => nextTradeSize("6")).toThrow(new NotListedError("There is no trade size above 6."));
+});
+
+/** NEC 2023, table 300.1(C): the metric designator of each trade size. */
+test.each([
+  [16, "1/2"],
+  [21, "3/4"],
+  [27, "1"],
+  [35, "1-1/4"],
+  [41, "1-1/2"],
+  [53, "2"],
+  [63, "2-1/2"],
+  [78, "3"],
+  [91, "3-1/2"],
+  [103, "4"],
+  [129, "5"],
+  [155, "6"],
+] as const)("the metric designator %p is the trade size %s, as a number and as text", (designator, size) => {
+  expect([readTradeSize(designator), readTradeSize(String(designator)), readTradeSize(` ${designator} `)]).toEqual([
+    ...[size, size, size],
+  ]);
+});
+
+test("a trade size is still what it was: no designator stands where a size does", () => {
+  expect([1, 2, 3, 4, 5, 6].map((number) => readTradeSize(number))).toEqual(["1", "2", "3", "4", "5", "6"]);
+  expect(() => readTradeSize(15)).toThrow("or a metric designator, 16 to 155; got 15.");
 });

@@ -1,4 +1,4 @@
-import { readRules, rulesTable } from "../../src/rules/rules";
+import { readRules, rulesTable, type RuleName } from "../../src/rules/rules";
 import { readRuleValue } from "../../src/rules/ruleValue";
 
 const rulesOf = (...rows: (string | number | null)[][]) => readRules([["Rule", "Value"], ...rows]);
@@ -71,7 +71,7 @@ test.each([
   ["Ends that are no boxes", 0, ""],
   ["Ends that are no boxes", null, ""],
   ["Ends that are no boxes", " pump, fan ", "pump, fan"],
-])("%s may be %p", (rule, value, read) => {
+] as [RuleName, string | number | null, string][])("%s may be %p", (rule, value, read) => {
   const book = rulesOf([rule, value]);
   expect(book.problems).toEqual([]);
   expect(book.text(rule)).toBe(read);
@@ -84,7 +84,7 @@ test.each([["90, 0"], ["0"], ["-45"], [null]])("elbow angles cannot be %p", (val
 });
 
 test("a rule that is not there, or of a unit that nothing reads, is a fault of ours", () => {
-  expect(() => readRules(null).number("Staples")).toThrow(new RangeError('no rule "Staples"'));
+  expect(() => readRules(null).number("Staples" as RuleName)).toThrow(new RangeError('no rule "Staples"'));
   expect(() => readRuleValue(1, { rule: "Staples", unit: "boxes" })).toThrow(
     new RangeError("no reader for the unit boxes of rule Staples"),
   );

@@ -1,4 +1,4 @@
-import { isPvc } from "../../raceway/raceway";
+import { racewayRecord } from "../../raceway/raceway";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
@@ -36,7 +36,7 @@ export const USUAL_ELBOWS: ElbowRule = elbowRule(readRules(null));
  * @param listed false where neither the user's nor the built-in shoes have one for the run
  */
 export function elbowAngles({ raceway, size }: OfSize, rule: ElbowRule, listed: boolean): readonly number[] {
-  const above = isPvc(raceway) ? rule.pvc : rule.metal;
+  const above = racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal;
   return isBought(above, size, listed) ? rule.angles : [];
 }
 

@@ -1,6 +1,6 @@
 import { defaultShoe } from "../../raceway/defaultShoes";
 import { outsideDiameter } from "../../raceway/dimensions";
-import { readRaceway, type Raceway } from "../../raceway/raceway";
+import { racewayRecord, readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
 import { InputError, isUserError, NotListedError } from "../../units/errors";
@@ -203,6 +203,12 @@ function baseShoe(madeFor: unknown, raceway: Raceway, size: TradeSize): { radius
   if (madeFor === null) return defaultShoe(raceway, size);
   const text = String(madeFor).trim();
   const words = /^(.*\S)\s+([0-9½¼¾][0-9\s/½¼¾-]*)$/.exec(text);
-  if (!words) return defaultShoe(raceway === "PVC-coated RMC" ? "RMC" : raceway, readTradeSize(madeFor, "Made for"));
+  if (!words) return defaultShoe(shoeKind(raceway), readTradeSize(madeFor, "Made for"));
   return defaultShoe(readRaceway(words[1], "Made for"), readTradeSize(words[2], "Made for"));
+}
+
+/** The kind whose shoes a raceway is bent on. */
+function shoeKind(raceway: Raceway): Raceway {
+  const { shoes } = racewayRecord(raceway);
+  return "sizesUp" in shoes ? readRaceway(shoes.name) : raceway;
 }

@@ -2,9 +2,10 @@ import type { Run } from "../../shop/run/runsTable";
 import { InputError, quoteValue } from "../../units/errors";
 import { toNumber } from "../../units/number";
 import { someOf, type Amount } from "./amount";
-import type { FittingStyle } from "./fittingStyle";
+import type { FittingStyle } from "../../raceway/kinds/record";
 import { sizedItem, type Item } from "./item";
 import { lookUpKey } from "../../units/lookUpKey";
+import { endRule, type EndPart } from "../../rules/endRules";
 import type { RuleBook } from "../../rules/rules";
 
 /** An end so named has no box and no connector: a stub left open, with a bushing. */
@@ -22,7 +23,7 @@ export function endAmounts(run: Run, pulls: number, style: FittingStyle, rules: 
   const open = [run.from, run.to].filter(isOpen).length;
   const ends = 2 * pulls - open;
   const grounding = groundingBushings(run.groundingBushing, ends);
-  const perEnd = (part: string): number => rules.number(`${part} per end, ${run.raceway} ${style}`);
+  const perEnd = (part: EndPart): number => rules.number(endRule(part, run.raceway, style));
   const plainBushings = Math.max(0, ends * perEnd("Bushings") - grounding) + open;
   return someOf([
     { item: connectorItem(run, style), each: ends * perEnd("Connectors") },

@@ -1,4 +1,4 @@
-import { isPvc } from "../../raceway/raceway";
+import { racewayRecord } from "../../raceway/raceway";
 import { expansion, takesExpansionFitting } from "../../raceway/expansion";
 import type { BuiltRun } from "../../shop/run/builtRun";
 import { someOf, type Amount } from "./amount";
@@ -10,7 +10,7 @@ import type { RuleBook } from "../../rules/rules";
  * the code, as many as its change needs of a fitting's travel. None for metal.
  */
 export function expansionAmounts({ run, pulls }: BuiltRun, rules: RuleBook): Amount[] {
-  if (!isPvc(run.raceway)) return [];
+  if (racewayRecord(run.raceway).expansion === undefined) return [];
   const temperature = rules.number("Expansion temperature change");
   const travel = rules.number("Expansion fitting travel");
   const changes = pulls.flatMap((pull) =>

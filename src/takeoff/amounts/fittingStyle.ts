@@ -1,18 +1,7 @@
-import type { Raceway } from "../../raceway/raceway";
+import type { FittingStyle } from "../../raceway/kinds/record";
+import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/lookUpKey";
-
-export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement";
-
-/** Fitting styles each raceway takes, the usual one first. Common practice, no source. */
-const STYLES: Record<Raceway, readonly FittingStyle[]> = {
-  EMT: ["set-screw", "compression"],
-  IMC: ["threaded", "set-screw", "compression"],
-  RMC: ["threaded", "set-screw", "compression"],
-  "PVC-coated RMC": ["threaded"],
-  "PVC 40": ["cement"],
-  "PVC 80": ["cement"],
-};
 
 const WORDS: Record<string, FittingStyle> = {
   "set screw": "set-screw",
@@ -32,7 +21,7 @@ const WORDS: Record<string, FittingStyle> = {
  * @throws InputError when the style is not known or the raceway does not take it
  */
 export function readFittingStyle(text: string, raceway: Raceway): FittingStyle {
-  const styles = STYLES[raceway];
+  const { styles } = racewayRecord(raceway);
   if (text === "") return styles[0]!;
   const style = WORDS[lookUpKey(text)];
   if (style && styles.includes(style)) return style;

@@ -4,6 +4,7 @@ import { readFittingStyle } from "../../../src/takeoff/amounts/fittingStyle";
 /** Which fittings each raceway takes, the usual one first: common practice, no source. */
 const TAKES = {
   EMT: ["set-screw", "compression"],
+  "Aluminum EMT": ["set-screw", "compression"],
   IMC: ["threaded", "set-screw", "compression"],
   RMC: ["threaded", "set-screw", "compression"],
   "PVC-coated RMC": ["threaded"],

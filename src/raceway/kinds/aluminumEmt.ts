@@ -1,0 +1,17 @@
+import table from "../data/emt.json";
+import supports from "../data/supports.json";
+import { bores } from "./bores";
+import type { RacewayRecord } from "./record";
+
+/** Electrical metallic tubing of aluminum: the code's article and table 4 are those of EMT, so that bore and outside are; no wall and weight were found in print, and no shoe: measure your own. */
+export const aluminumEmt = {
+  words: ["aluminumemt", "emtaluminum", "aluminiumemt", "alemt"],
+  article: "358",
+  sizes: bores(table.rows),
+  stick: { value: 120, source: "common stick" },
+  threaded: false,
+  elbows: "metal",
+  supports: { rule: "supports", spacing: supports.metal },
+  styles: ["set-screw", "compression"],
+  shoes: {},
+} as const satisfies RacewayRecord;

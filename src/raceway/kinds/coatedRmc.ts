@@ -1,0 +1,39 @@
+import coat from "../data/coat.json";
+import table from "../data/rmc.json";
+import shoes from "../data/shoes.json";
+import supports from "../data/supports.json";
+import type { Sourced } from "../sources";
+import type { DimensionRows } from "./record";
+import type { RacewayRecord } from "./record";
+
+/** Rigid metal conduit with a coat of PVC: bent on the shoe of RMC one size up. */
+export const coatedRmc = {
+  words: ["pvccoatedrmc", "pvccoatedrigid", "pvccoated", "pvccoatedgrc", "coatedrmc", "coatedrigid", "pvcrmc"],
+  article: "344",
+  sizes: coated(table.rows),
+  stick: { value: 120, source: "common stick" },
+  threaded: true,
+  elbows: "metal",
+  supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  styles: ["threaded"],
+  shoes: { of: shoes.rows.RMC, name: "RMC", sizesUp: 1 },
+} as const satisfies RacewayRecord;
+
+/** The coat is added outside, the bore stays; no wall and weight were found in print. */
+function coated(rows: typeof table.rows): DimensionRows {
+  return Object.fromEntries(
+    Object.entries(rows).map(([size, { outsideDiameter, insideDiameter, area }]) => [
+      size,
+      {
+        outsideDiameter: overCoat(outsideDiameter),
+        insideDiameter: { ...insideDiameter, source: "RMC inside" },
+        area: { ...area, source: "RMC inside" },
+      },
+    ]),
+  );
+}
+
+/** Tables give thousandths: the sum is rounded so that it shows no more. */
+function overCoat({ value }: Sourced): Sourced {
+  return { value: Number((value + 2 * coat.thickness.value).toFixed(3)), source: coat.thickness.source };
+}

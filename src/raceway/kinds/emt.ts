@@ -1,0 +1,17 @@
+import table from "../data/emt.json";
+import shoes from "../data/shoes.json";
+import supports from "../data/supports.json";
+import type { RacewayRecord } from "./record";
+
+/** Electrical metallic tubing of steel. */
+export const emt = {
+  words: ["emt", "thinwall", "electricalmetallictubing"],
+  article: "358",
+  sizes: table.rows,
+  stick: { value: 120, source: "STI stick" },
+  threaded: false,
+  elbows: "metal",
+  supports: { rule: "supports", spacing: supports.metal },
+  styles: ["set-screw", "compression"],
+  shoes: shoes.rows.EMT,
+} as const satisfies RacewayRecord;

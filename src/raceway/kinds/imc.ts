@@ -1,0 +1,17 @@
+import table from "../data/imc.json";
+import shoes from "../data/shoes.json";
+import supports from "../data/supports.json";
+import type { RacewayRecord } from "./record";
+
+/** Intermediate metal conduit. */
+export const imc = {
+  words: ["imc", "intermediate", "intermediatemetalconduit", "intermediatemetal"],
+  article: "342",
+  sizes: table.rows,
+  stick: { value: 120, source: "STI stick" },
+  threaded: true,
+  elbows: "metal",
+  supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  styles: ["threaded", "set-screw", "compression"],
+  shoes: shoes.rows.IMC,
+} as const satisfies RacewayRecord;

@@ -1,0 +1,42 @@
+import type { Sourced } from "../sources";
+import type { TradeSize } from "../tradeSize";
+
+/** What the dimension tables hold of a raceway and size: lengths [in], area [in²], weight [lb/100 ft]. */
+export type RacewayDimension = "outsideDiameter" | "insideDiameter" | "wall" | "area" | "weight";
+
+export type DimensionRows = Partial<Record<TradeSize, Partial<Record<RacewayDimension, Sourced>>>>;
+
+export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement";
+
+/**
+ * All that is to be known of a kind of raceway. A new kind is a file with one of these and a line in `kinds/index.ts`; the
+ * compiler then names the rules of the take-off that it lacks.
+ */
+export interface RacewayRecord {
+  /** The trade's other words for it, lower case, letters and digits only. */
+  readonly words: readonly string[];
+  /** Its article in the electrical code. */
+  readonly article: string;
+  readonly sizes: DimensionRows;
+  /** Nominal length of a stick [in]. */
+  readonly stick: Sourced;
+  /** True when its ends are threaded. */
+  readonly threaded: boolean;
+  /** Which rule says from what size on its bends are bought as factory elbows. */
+  readonly elbows: "metal" | "PVC";
+  /** Straps: the code's rule for it and their spacing [ft], one for all sizes or by size. */
+  readonly supports: {
+    readonly rule: "supports" | "pvcSupports";
+    readonly spacing: number | Readonly<Record<TradeSize, number>>;
+    /** Spacing of a straight run with threaded couplings [ft], where the code allows another one. */
+    readonly straightThreaded?: Readonly<Record<TradeSize, number>>;
+  };
+  /** Thermal expansion [in/(in·°F)] where the code gives a table, so that long runs take expansion fittings. */
+  readonly expansion?: number;
+  /** Fitting styles it takes, the usual one first. Common practice, no source. */
+  readonly styles: readonly FittingStyle[];
+  /** Built-in shoes by size, a deduct [in] with its source; or those of another kind so many sizes larger. */
+  readonly shoes:
+    | Partial<Record<TradeSize, Sourced>>
+    | { readonly of: Partial<Record<TradeSize, Sourced>>; readonly name: string; readonly sizesUp: number };
+}

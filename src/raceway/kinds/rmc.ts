@@ -1,0 +1,27 @@
+import table from "../data/rmc.json";
+import shoes from "../data/shoes.json";
+import supports from "../data/supports.json";
+import type { RacewayRecord } from "./record";
+
+/** Rigid metal conduit of steel. */
+export const rmc = {
+  words: [
+    "rmc",
+    "rigid",
+    "rigidmetalconduit",
+    "rigidmetal",
+    "rigidsteel",
+    "rigidconduit",
+    "galvanizedrigid",
+    "grc",
+    "grs",
+  ],
+  article: "344",
+  sizes: table.rows,
+  stick: { value: 120, source: "STI stick" },
+  threaded: true,
+  elbows: "metal",
+  supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  styles: ["threaded", "set-screw", "compression"],
+  shoes: shoes.rows.RMC,
+} as const satisfies RacewayRecord;
