@@ -52,6 +52,18 @@ export default tseslint.config(
   },
   {
     files: ["src/**/*.ts"],
+    ignores: ["src/geometry/angle.ts"],
+    rules: {
+      "no-restricted-properties": [
+        "error",
+        ...["sin", "cos", "tan", "asin", "acos", "atan", "atan2"].map((property) => ({
+          ...{ object: "Math", property, message: "Degrees never meet a sine: src/geometry/angle.ts." },
+        })),
+      ],
+    },
+  },
+  {
+    files: ["src/**/*.ts"],
     rules: {
       "no-restricted-globals": [
         "error",

@@ -10,7 +10,7 @@ import ExcelJS from "exceljs";
 import { build } from "./build.mjs";
 import { loadDrawPng } from "./pictures/load.mjs";
 
-const require = createRequire(import.meta.url);
+const load = createRequire(import.meta.url);
 /** LibreOffice works formulas of built-in functions out itself instead of trusting the results in the file. */
 const recalculateAlways = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry">
@@ -30,7 +30,7 @@ function inLibreOffice(file, folder, recalculate) {
     timeout: 180_000,
   });
   const start = `${path.basename(file, ".xlsx")}-`;
-  const { readCsv } = require("../dist/tools/workbook.cjs");
+  const { readCsv } = load("../dist/tools/workbook.cjs");
   const names = fs.readdirSync(folder).filter((name) => name.startsWith(start) && name.endsWith(".csv"));
   return new Map(
     names.map((name) => [name.slice(start.length, -4), readCsv(fs.readFileSync(path.join(folder, name), "utf8"))]),
@@ -82,7 +82,7 @@ async function main() {
   await build(["functions", "tools"]);
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "workbooks-"));
   try {
-    const { demoCsv, main: workbook } = require("../dist/tools/workbook.cjs");
+    const { demoCsv, main: workbook } = load("../dist/tools/workbook.cjs");
     const draw = loadDrawPng();
     const csv = path.join(folder, "runs.csv");
     fs.writeFileSync(csv, demoCsv());

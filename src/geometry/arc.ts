@@ -1,4 +1,4 @@
-import { toRadians } from "./angle";
+import { cos, tan, toRadians, type Degrees } from "./angle";
 
 /**
  * The three lengths of a bend on its centerline. Derived: the corner, the two tangent points and the center of the arc
@@ -6,14 +6,13 @@ import { toRadians } from "./angle";
  */
 
 /** Setback, or tangent length [in]: from the corner to where the arc begins. `R·tan(A/2)` for an angle `A` [°]. */
-export const setback = (angle: number, radius: number): number => radius * Math.tan(toRadians(angle) / 2);
+export const setback = (angle: Degrees, radius: number): number => radius * tan(toRadians(angle / 2));
 
 /** Length of the arc [in]: `R·A`. */
-export const arcLength = (angle: number, radius: number): number => radius * toRadians(angle);
+export const arcLength = (angle: Degrees, radius: number): number => radius * toRadians(angle);
 
 /** Gain [in]: what the arc saves against going round by the corner, `2·R·tan(A/2) − R·A`. */
-export const gain = (angle: number, radius: number): number => 2 * setback(angle, radius) - arcLength(angle, radius);
+export const gain = (angle: Degrees, radius: number): number => 2 * setback(angle, radius) - arcLength(angle, radius);
 
 /** Corner stands off its arc [in]: from the corner to the middle of the arc, `R·(1/cos(A/2) − 1)`. */
-export const cornerHeight = (angle: number, radius: number): number =>
-  radius * (1 / Math.cos(toRadians(angle) / 2) - 1);
+export const cornerHeight = (angle: Degrees, radius: number): number => radius * (1 / cos(toRadians(angle / 2)) - 1);

@@ -5,8 +5,8 @@
  * Sign of a rotation: right-handed about the direction of travel, so positive is clockwise seen from the datum end
  * toward the far end. Formulas: standard vector algebra, derived beside each.
  */
+import { atan2, toDegrees, toRadians, type Degrees } from "./angle";
 import { InputError } from "../units/errors";
-import { toDegrees, toRadians } from "./angle";
 import { gain, setback } from "./arc";
 import { along, angleBetween, cross, dot, EAST, norm, ORIGIN, rotate, squareTo, subtract, unit, UP } from "./vector";
 import type { Vec3 } from "./vector";
@@ -20,11 +20,11 @@ export interface Path {
 
 export interface PathBend {
   /** What the conduit turns by [°], above 0 and below 180. */
-  angle: number;
+  angle: Degrees;
   /** Centerline radius [in]. */
   radius: number;
   /** From the plane of the bend before to the plane of this one [°], above −180 to 180; 0 for the first. */
-  rotation: number;
+  rotation: Degrees;
 }
 
 export interface PathParts {
@@ -127,7 +127,7 @@ export function partsToPath(
 
 /** Right-handed angle [°] about `travel` from one plane's normal to the next one's; both square to `travel`. */
 function rotationBetween(from: Vec3, to: Vec3, travel: Vec3): number {
-  const angle = toDegrees(Math.atan2(dot(cross(from, to), travel), dot(from, to)));
+  const angle = toDegrees(atan2(dot(cross(from, to), travel), dot(from, to)));
   return angle <= -180 + NOTHING ? 180 : angle + 0;
 }
 

@@ -1,4 +1,5 @@
 /** The centerline of a path taken span by span, straight or arc, so that any distance along it can be found. */
+import { type Degrees, arcAngle } from "./angle";
 import { arcLength, setback } from "./arc";
 import { legsOf, pathParts, type Path } from "./path";
 import { add, along, cross, rotate, subtract, unit, type Vec3 } from "./vector";
@@ -24,7 +25,7 @@ export interface ArcSpan extends SpanPlace {
   /** Bend it belongs to, counted from 0. */
   bend: number;
   /** [°] */
-  angle: number;
+  angle: Degrees;
   radius: number;
   center: Vec3;
   /** Axis the conduit turns about, right-handed. */
@@ -66,7 +67,7 @@ export function onSpan(span: Span, distance: number): { point: Vec3; direction: 
   if (span.kind === "straight") {
     return { point: along(span.point, span.direction, distance), direction: span.direction };
   }
-  const turned = distance / span.radius;
+  const turned = arcAngle(distance, span.radius);
   const spoke = subtract(span.point, span.center);
   return {
     point: add(span.center, rotate(spoke, span.normal, turned)),

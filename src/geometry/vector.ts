@@ -1,3 +1,5 @@
+import { atan2, cos, sin, type Radians } from "./angle";
+
 /**
  * Vectors in the frame of a run: east, north and up of its datum, right-handed. Lengths in inches; angles in radians
  * here (degrees begin at path.ts, the public edge of this room).
@@ -31,13 +33,13 @@ export function unit(a: Vec3): Vec3 {
 }
 
 /** Angle between two directions [rad], 0 to π; steady near both ends, where the arc cosine is not. */
-export const angleBetween = (a: Vec3, b: Vec3): number => Math.atan2(norm(cross(a, b)), dot(a, b));
+export const angleBetween = (a: Vec3, b: Vec3): Radians => atan2(norm(cross(a, b)), dot(a, b));
 
 /** The part of `a` square to the unit vector `direction`. */
 export const squareTo = (a: Vec3, direction: Vec3): Vec3 => subtract(a, scale(direction, dot(a, direction)));
 
-/** `a` turned by `angle` [rad] about the unit vector `axis`, right-handed. */
-export function rotate(a: Vec3, axis: Vec3, angle: number): Vec3 {
-  const cosine = Math.cos(angle);
-  return add(add(scale(a, cosine), scale(cross(axis, a), Math.sin(angle))), scale(axis, dot(axis, a) * (1 - cosine)));
+/** `a` turned by `angle` about the unit vector `axis`, right-handed. */
+export function rotate(a: Vec3, axis: Vec3, angle: Radians): Vec3 {
+  const cosine = cos(angle);
+  return add(add(scale(a, cosine), scale(cross(axis, a), sin(angle))), scale(axis, dot(axis, a) * (1 - cosine)));
 }

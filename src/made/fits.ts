@@ -5,7 +5,7 @@ const [SAME_LENGTH, SAME_ANGLE] = [1 / 16, 0.25];
 const ROUNDING = 1e-6;
 
 /** How a finished piece becomes one that is needed. Lengths [in] along the straight stick of the finished piece. */
-export interface Fit {
+export interface PieceFit {
   /** To cut off its datum end and its far end; below a sixteenth is nothing. */
   readonly cutDatum: number;
   readonly cutFar: number;
@@ -16,7 +16,7 @@ export interface Fit {
 }
 
 /** True when there is nothing to do. */
-export const fitsAsItIs = ({ cutDatum, cutFar, bend }: Fit): boolean =>
+export const fitsAsItIs = ({ cutDatum, cutFar, bend }: PieceFit): boolean =>
   bend === undefined && cutDatum < SAME_LENGTH && cutFar < SAME_LENGTH;
 
 /**
@@ -24,7 +24,7 @@ export const fitsAsItIs = ({ cutDatum, cutFar, bend }: Fit): boolean =>
  * bend. Undefined when it cannot. The needed bends must be neighbors on the finished piece, as far apart and turned
  * alike; what lies beyond them is cut off on straight conduit.
  */
-export function fitOf(made: PieceShape, needed: PieceShape): Fit | undefined {
+export function fitOf(made: PieceShape, needed: PieceShape): PieceFit | undefined {
   if (made.raceway !== needed.raceway || made.size !== needed.size) return undefined;
   const around = turnedAround(made);
   const whole = bestOf([cutFit(made, needed, false), cutFit(around, needed, true)]);
@@ -37,11 +37,11 @@ export function fitOf(made: PieceShape, needed: PieceShape): Fit | undefined {
   );
 }
 
-const bestOf = (fits: readonly (Fit | undefined)[]): Fit | undefined =>
+const bestOf = (fits: readonly (PieceFit | undefined)[]): PieceFit | undefined =>
   fits.reduce((best, fit) => (fit && (!best || work(fit) < work(best)) ? fit : best), undefined);
 
 /** Nothing to cut before one cut, one before two, little before much. */
-const work = ({ cutDatum, cutFar }: Fit): number =>
+const work = ({ cutDatum, cutFar }: PieceFit): number =>
   [cutDatum, cutFar].reduce((sum, cut) => sum + (cut < SAME_LENGTH ? 0 : 1000 + cut), 0);
 
 /** The piece without one of its bends: the straight stick is as long, the turns at that place add up. */
@@ -55,9 +55,9 @@ function withoutBend(shape: PieceShape, index: number): PieceShape {
 }
 
 /** Looks for the needed bends along the finished piece, as it lies. */
-function cutFit(made: PieceShape, needed: PieceShape, around: boolean): Fit | undefined {
+function cutFit(made: PieceShape, needed: PieceShape, around: boolean): PieceFit | undefined {
   const count = needed.bends.length;
-  const fits = Array.from({ length: made.bends.length - count + 1 }, (_, first): Fit | undefined => {
+  const fits = Array.from({ length: made.bends.length - count + 1 }, (_, first): PieceFit | undefined => {
     const same = needed.bends.every((bend, place) => isSame(made.bends[first + place]!, bend, place === 0));
     if (!same) return undefined;
     const [from, to] = straightAround(made, first, count);

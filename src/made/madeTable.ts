@@ -1,3 +1,4 @@
+import type { Degrees } from "../geometry/angle";
 import { readTable, type Column, type TableRow } from "../table/headerTable";
 import { toAngle } from "../units/angle";
 import { dayText } from "../units/day";
@@ -47,7 +48,7 @@ export interface MadeRecord {
 export interface BendMeasured {
   readonly bend: number;
   readonly dial: number;
-  readonly angle: number;
+  readonly angle: Degrees;
 }
 
 export interface MadeBook {

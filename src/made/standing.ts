@@ -2,7 +2,7 @@ import { buildJob, unbuiltRows, type Job } from "../shop/job/job";
 import type { PieceShape } from "../shop/run/pieceShape";
 import { formatLength } from "../units/length";
 import { InputError } from "../units/errors";
-import { fitOf, fitsAsItIs, longestStraight, type Fit } from "./fits";
+import { fitOf, fitsAsItIs, longestStraight, type PieceFit } from "./fits";
 import { readMade, type MadeRecord } from "./madeTable";
 import { bestMatching, isProven, type Edge } from "./matching";
 import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
@@ -37,7 +37,7 @@ interface MadeLot {
 
 /** How some of a lot can serve for a needed piece. */
 interface Use extends Edge {
-  readonly fit: Fit;
+  readonly fit: PieceFit;
 }
 
 /**
@@ -110,7 +110,7 @@ function madeLots(records: readonly MadeRecord[], known: readonly NeededPiece[])
 
 /** Every way a made piece can serve, its own place first. */
 function usesOf(lots: readonly MadeLot[], needed: readonly NeededPiece[]): Use[] {
-  const fits = new Map<string, Fit | undefined>();
+  const fits = new Map<string, PieceFit | undefined>();
   return lots.flatMap(({ name, code, shape }, thing) =>
     needed.flatMap((piece, place): Use[] => {
       if (piece.shape.size !== shape.size || piece.shape.raceway !== shape.raceway) return [];
@@ -122,7 +122,7 @@ function usesOf(lots: readonly MadeLot[], needed: readonly NeededPiece[]): Use[]
   );
 }
 
-function workOf(fit: Fit, ownPlace: boolean): number {
+function workOf(fit: PieceFit, ownPlace: boolean): number {
   const cuts = [fit.cutDatum, fit.cutFar].filter((cut) => cutWords(cut) !== "").length;
   return (ownPlace ? 0 : WORK.otherRun) + WORK.cut * cuts + (fit.bend === undefined ? 0 : WORK.bend);
 }
@@ -149,13 +149,13 @@ function lotRows(
     : [...rows, [name, code, over, "left over", "", "cut off what is straight, for Stock", straight]];
 }
 
-function standingWords(fit: Fit, ownPlace: boolean): string {
+function standingWords(fit: PieceFit, ownPlace: boolean): string {
   if (fit.bend !== undefined) return "fits after one more bend";
   if (!fitsAsItIs(fit)) return "fits if cut shorter";
   return ownPlace ? "stands as it is" : "fits another run";
 }
 
-function toDo({ cutDatum, cutFar, bend, around }: Fit): string {
+function toDo({ cutDatum, cutFar, bend, around }: PieceFit): string {
   const [datum, far] = around ? ["far", "datum"] : ["datum", "far"];
   const cuts = [
     [cutDatum, datum],

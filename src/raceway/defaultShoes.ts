@@ -1,3 +1,4 @@
+import type { Degrees } from "../geometry/angle";
 import { NotListedError } from "../units/errors";
 import { outsideDiameter } from "./dimensions";
 import { minimumRadius } from "./minimumRadius";
@@ -10,7 +11,7 @@ export interface DefaultShoe {
   readonly radius: number;
   readonly deduct: number;
   readonly outsideDiameter: number;
-  readonly springback: number;
+  readonly springback: Degrees;
   /** Where radius and deduct come from, in words. */
   readonly source: string;
 }

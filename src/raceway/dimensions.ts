@@ -37,7 +37,3 @@ export const sizesOf = (raceway: Raceway): TradeSize[] =>
 /** Outside diameter [in]. @throws NotListedError @example outsideDiameter("EMT", "1/2") //=> 0.706 */
 export const outsideDiameter = (raceway: Raceway, size: TradeSize): number =>
   dimension(raceway, size, "outsideDiameter").value;
-
-/** Inside diameter [in]. @throws NotListedError @example insideDiameter("EMT", "1/2") //=> 0.622 */
-export const insideDiameter = (raceway: Raceway, size: TradeSize): number =>
-  dimension(raceway, size, "insideDiameter").value;

@@ -7,7 +7,7 @@ import { commonRule, nameRule, type Edition, type LimitRule } from "./rules";
 import type { TradeSize } from "./tradeSize";
 
 /** How full a raceway is. */
-export interface Fill {
+export interface ConductorFill {
   /** Conductor area over inside area, 0 and up. */
   readonly ratio: number;
   /** Area of all conductors [in²]. */
@@ -46,7 +46,7 @@ export function fillOf(
   conductors: readonly Conductors[],
   edition: Edition,
   length?: number,
-): Fill {
+): ConductorFill {
   const inside = dimension(raceway, size, "area").value;
   const count = conductors.reduce((sum, kind) => sum + kind.count, 0);
   const area = conductors.reduce((sum, kind) => sum + kind.count * kind.area, 0);

@@ -2,7 +2,7 @@ import { InputError, quoteValue } from "../units/errors";
 import { mixedNumber } from "../units/mixedNumber";
 import table from "./data/pullBoxes.json";
 import { inWords } from "./inWords";
-import { commonRule, type Edition, type Rule } from "./rules";
+import { commonRule, type Edition, type CodeRule } from "./rules";
 import { readTradeSize, type TradeSize } from "./tradeSize";
 
 /**
@@ -73,5 +73,5 @@ function rowDimension(sizes: readonly number[], kind: PullKind): number {
 }
 
 /** The code's rule for a kind of pull. */
-export const pullBoxRule = (kind: PullKind, edition: Edition): Rule =>
+export const pullBoxRule = (kind: PullKind, edition: Edition): CodeRule =>
   commonRule(kind === "straight" ? "straightPull" : "anglePull", edition);

@@ -1,7 +1,7 @@
 import { InputError, quoteValue } from "../units/errors";
 import table from "./data/supports.json";
 import { checkSize } from "./dimensions";
-import { racewayRule, type Edition, type LimitRule, type Rule } from "./rules";
+import { racewayRule, type Edition, type LimitRule, type CodeRule } from "./rules";
 import { racewayRecord, type Raceway } from "./raceway";
 import type { TradeSize } from "./tradeSize";
 
@@ -37,7 +37,7 @@ export function supportRule(
   throw new InputError(`run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`);
 }
 
-function withSpacing(rule: Rule, feet: number): SupportRule {
+function withSpacing(rule: CodeRule, feet: number): SupportRule {
   const text = rule.text.replace("{fromEnd}", String(table.fromEnd)).replace("{spacing}", String(feet));
   return { ...rule, text, limit: feet * FOOT, fromEnd: table.fromEnd * FOOT };
 }

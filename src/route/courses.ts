@@ -1,4 +1,5 @@
 /** What the steps say, before bends take their room: straight stretches, and what joins one stretch to the next. */
+import type { Degrees } from "../geometry/angle";
 import type { Vec3 } from "../geometry/vector";
 
 export interface Stretch {
@@ -26,7 +27,7 @@ interface Slanted {
   step: number;
   side: Vec3;
   rise: number;
-  angle: number;
+  angle: Degrees;
 }
 
 export interface OffsetJoint extends Slanted {

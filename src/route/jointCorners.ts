@@ -2,7 +2,7 @@
  * The corners of one joint: how far they reach into the stretches on either side, and where they stand. Points are
  * relative to the joint: the true corner, the obstacle's center on the base line, or an offset's first corner.
  */
-import { toDegrees, toRadians } from "../geometry/angle";
+import { tan, toDegrees, toRadians } from "../geometry/angle";
 import { cornerHeight, setback } from "../geometry/arc";
 import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
 import { RouteError } from "./routeError";
@@ -32,7 +32,7 @@ export function jointCorners(joint: Joint, before: Vec3, after: Vec3, radius: nu
 }
 
 function offsetCorners({ kind, step, side, rise, angle }: OffsetJoint, before: Vec3): JointCorners {
-  const second = add(scale(before, rise / Math.tan(toRadians(angle))), scale(side, rise));
+  const second = add(scale(before, rise / tan(toRadians(angle))), scale(side, rise));
   return { kind, step, corners: [ORIGIN, second], takes: 0, shift: second };
 }
 
@@ -41,7 +41,7 @@ function saddleCorners({ step, side, rise, angle, over }: SaddleJoint, before: V
   const at = (distance: number, height: number) => along(scale(before, distance), side, height);
   if (over === null) {
     const top = rise + cornerHeight(angle, radius);
-    const takes = top / Math.tan(toRadians(angle / 2));
+    const takes = top / tan(toRadians(angle / 2));
     return {
       kind: "three-bend saddle",
       step,
@@ -51,7 +51,7 @@ function saddleCorners({ step, side, rise, angle, over }: SaddleJoint, before: V
     };
   }
   const inner = over / 2 + setback(angle, radius);
-  const takes = inner + rise / Math.tan(toRadians(angle));
+  const takes = inner + rise / tan(toRadians(angle));
   const corners = [at(-takes, 0), at(-inner, rise), at(inner, rise), at(takes, 0)];
   return { kind: "four-bend saddle", step, corners, takes, shift: ORIGIN };
 }

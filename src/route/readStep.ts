@@ -3,7 +3,7 @@ import { toAngle } from "../units/angle";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
 import { RouteError, stepError } from "./routeError";
-import { STEP_FORMS, type Values } from "./stepForms";
+import { STEP_FORMS, type StepReaders } from "./stepForms";
 import type { RouteStep } from "./types";
 
 /** Longest length in a route [in], ten thousand feet: beyond it a unit was mistaken. */
@@ -41,7 +41,7 @@ export function readStep(text: string, step: number): RouteStep {
   }
 }
 
-const VALUES: Values = {
+const VALUES: StepReaders = {
   length: (text, what) => toInches(text, what, { above: SHORTEST, max: LONGEST }),
   coordinate: (text, what) => toInches(text, what, { min: -LONGEST, max: LONGEST }),
   angle: (text, what, max) => toAngle(text, what, max === undefined ? undefined : { above: 0, max }),

@@ -1,5 +1,5 @@
 /** Which way a step turns or moves a run that goes along `heading`. Each answers undefined when there is no such way. */
-import { toRadians } from "../geometry/angle";
+import { toRadians, type Degrees } from "../geometry/angle";
 import { add, cross, dot, norm, rotate, scale, squareTo, unit, type Vec3 } from "../geometry/vector";
 import { directionVector, directionWord } from "./directions";
 import type { Direction, Rise } from "./types";
@@ -14,7 +14,7 @@ export function sideToward(toward: Direction, heading: Vec3): Vec3 | undefined {
 }
 
 /** `heading` turned by `angle` [°] toward `toward`; on one of the six directions exactly, where it comes to one. */
-export function turnToward(toward: Direction, angle: number, heading: Vec3): Vec3 | undefined {
+export function turnToward(toward: Direction, angle: Degrees, heading: Vec3): Vec3 | undefined {
   const side = sideToward(toward, heading);
   if (!side) return undefined;
   const turned = unit(rotate(heading, cross(heading, side), toRadians(angle)));

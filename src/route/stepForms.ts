@@ -1,4 +1,4 @@
-/** The grammar of one step: which word takes what. The values themselves are read through {@link Values}. */
+/** The grammar of one step: which word takes what. The values themselves are read through {@link StepReaders}. */
 import { DIRECTIONS, type Direction, type Rise, type RouteStep } from "./types";
 
 /** Angle of each bend of a box offset when none is given [°]: Modern Residential Wiring (2015), p. 91. */
@@ -9,7 +9,7 @@ const RIGHT_ANGLE = 90;
 const DIRECTION = `(${DIRECTIONS.join("|")})`;
 
 /** Reads the values that were matched; names the step and the value when one is wrong. Lengths [in], angles [°]. */
-export interface Values {
+export interface StepReaders {
   length(text: string | undefined, what: string): number;
   coordinate(text: string | undefined, what: string): number;
   angle(text: string | undefined, what: string, max?: number): number;
@@ -22,7 +22,7 @@ export interface StepForm {
   whole: RegExp;
   /** What a person is told was expected. */
   expected: string;
-  read(match: RegExpMatchArray, values: Values): RouteStep;
+  read(match: RegExpMatchArray, values: StepReaders): RouteStep;
 }
 
 const form = (opens: string, rest: string, expected: string, read: StepForm["read"]): StepForm => ({
@@ -122,7 +122,7 @@ export const STEP_FORMS: readonly StepForm[] = [
   form("box", "", "box alone, or box offset 1/2 up at 5", () => ({ kind: "box" })),
 ];
 
-const readRise = (length: string | undefined, toward: string | undefined, values: Values): Rise => ({
+const readRise = (length: string | undefined, toward: string | undefined, values: StepReaders): Rise => ({
   rise: values.length(length, "rise"),
   toward: toward as Direction,
 });

@@ -1,4 +1,5 @@
 /** The words of a route: what its text says (steps), and what the steps come to (pulls of corner points). */
+import type { Degrees } from "../geometry/angle";
 import type { Vec3 } from "../geometry/vector";
 
 export const DIRECTIONS = ["up", "down", "north", "south", "east", "west"] as const;
@@ -23,10 +24,10 @@ export type RouteStep =
   | LegStep
   | { kind: "ahead"; length: number }
   | { kind: "to"; point: Vec3 }
-  | { kind: "bend"; angle: number; toward: Direction }
-  | { kind: "offset"; rises: Rise[]; angle: number }
-  | { kind: "box offset"; rise: Rise; angle: number }
-  | { kind: "saddle"; height: number; toward: Direction; over: number | null; angle: number }
+  | { kind: "bend"; angle: Degrees; toward: Direction }
+  | { kind: "offset"; rises: Rise[]; angle: Degrees }
+  | { kind: "box offset"; rise: Rise; angle: Degrees }
+  | { kind: "saddle"; height: number; toward: Direction; over: number | null; angle: Degrees }
   | { kind: "sweep"; radius: number; shots: number | null }
   | { kind: "box" };
 

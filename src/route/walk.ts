@@ -1,4 +1,4 @@
-import { toDegrees, toRadians } from "../geometry/angle";
+import { tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
 import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
 import { show } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
@@ -10,6 +10,7 @@ import { writeStep } from "./writeRoute";
 
 /** Directions [rad] and points [in] closer than this are the same: over rounding, far under what can be measured. */
 const SAME = 1e-9;
+const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
 const LEAST_TURN = 0.05;
 
@@ -71,7 +72,7 @@ export class Walk {
   private go(direction: Vec3, length: number): void {
     const { stretches } = this.course;
     const last = stretches.at(-1);
-    const turn = last ? angleBetween(this.heading!, direction) : 0;
+    const turn = last ? angleBetween(this.heading!, direction) : NO_TURN;
     if (last && turn < SAME) direction = this.heading!;
     if (last && !this.waits() && turn < SAME) {
       last.length += length;
@@ -90,17 +91,17 @@ export class Walk {
     this.go(unit(way), norm(way));
   }
 
-  private bend(angle: number, heading: Vec3 | undefined): void {
+  private bend(angle: Degrees, heading: Vec3 | undefined): void {
     this.heading = heading ?? this.refuseSide();
     this.corner(angle);
   }
 
-  private offset(kind: OffsetJoint["kind"], rises: readonly Rise[], angle: number): void {
+  private offset(kind: OffsetJoint["kind"], rises: readonly Rise[], angle: Degrees): void {
     const heading = this.headingOfLeg();
     this.needNoSweep();
     const moved = offsetSide(rises, heading) ?? this.refuseRises(rises.length);
     this.course.joints.push({ type: "offset", step: this.number, kind, angle, ...moved });
-    this.position = along(this.position, heading, moved.rise / Math.tan(toRadians(angle)));
+    this.position = along(this.position, heading, moved.rise / tan(toRadians(angle)));
     this.position = along(this.position, moved.side, moved.rise);
   }
 

@@ -5,10 +5,10 @@ import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";
 import { useUnits } from "../hooks/useUnits";
-import type { BendKind, Values } from "./kinds";
+import type { BendChoice, Values } from "./kinds";
 
 interface BendDrawingProps {
-  kind: BendKind;
+  kind: BendChoice;
   values: Values;
   built: BuiltRun;
   rows: readonly ScheduleRow[];

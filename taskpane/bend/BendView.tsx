@@ -18,7 +18,7 @@ import { Marks } from "../run/Marks";
 import { strings } from "../strings";
 import { BendDrawing } from "./BendDrawing";
 import { KindPicker } from "./KindPicker";
-import { BEND_KINDS, type BendKind } from "./kinds";
+import { BEND_KINDS, type BendChoice } from "./kinds";
 import { PutInRun } from "./PutInRun";
 import { PutInSheet } from "./PutInSheet";
 import { readFields, routeSteps } from "./readFields";
@@ -29,8 +29,8 @@ const t = strings.bend;
 export function BendView() {
   const { state, tables } = useLedger();
   const units = useUnits();
-  const [kindId, setKind] = useKept<BendKind["id"]>("bend.kind", "stub-up");
-  const kind = BEND_KINDS.find(({ id }) => id === kindId) ?? (BEND_KINDS[0] as BendKind);
+  const [kindId, setKind] = useKept<BendChoice["id"]>("bend.kind", "stub-up");
+  const kind = BEND_KINDS.find(({ id }) => id === kindId) ?? (BEND_KINDS[0] as BendChoice);
   const [texts, setTexts] = useKept<Record<string, string>>("bend.texts", {});
   const [raceway, setRaceway] = useKept<Raceway>("bend.raceway", "EMT");
   const [size, setSize] = useKept<TradeSize>("bend.size", "1/2");
@@ -86,7 +86,7 @@ export function BendView() {
 }
 
 /** Each kind keeps its own texts, so that trying another kind loses nothing. */
-const own = (kind: BendKind, texts: Readonly<Record<string, string>>): Record<string, string> =>
+const own = (kind: BendChoice, texts: Readonly<Record<string, string>>): Record<string, string> =>
   Object.fromEntries(kind.fields.map(({ key, first }) => [key, texts[`${kind.id} ${key}`] ?? first]));
 
 /** Steps mean nothing to a person who has typed none. */

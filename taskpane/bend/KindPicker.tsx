@@ -3,13 +3,13 @@ import { drawBend } from "../../src/drawing/bend/drawBend";
 import { toSvg } from "../../src/drawing/paper/toSvg";
 import { TYPICAL_BENDS } from "../../src/drawing/bend/typicalBends";
 import { strings } from "../strings";
-import { BEND_KINDS, type BendKind } from "./kinds";
+import { BEND_KINDS, type BendChoice } from "./kinds";
 
 /** Width of a small picture [px]. */
 const WIDTH = 84;
 
 /** The kinds of bend as pictures to choose from: one radio group, arrow keys move in it. */
-export function KindPicker({ value, onChange }: { value: BendKind["id"]; onChange(value: BendKind["id"]): void }) {
+export function KindPicker({ value, onChange }: { value: BendChoice["id"]; onChange(value: BendChoice["id"]): void }) {
   return (
     <fieldset className="rl-kinds">
       <legend>{strings.bend.which}</legend>
@@ -30,7 +30,7 @@ export function KindPicker({ value, onChange }: { value: BendKind["id"]; onChang
   );
 }
 
-function KindPicture({ id }: { id: BendKind["id"] }) {
+function KindPicture({ id }: { id: BendChoice["id"] }) {
   const svg = useMemo(() => {
     const typical = TYPICAL_BENDS.find(({ shape }) => shape.kind === id);
     return typical ? toSvg(drawBend(typical, { width: WIDTH })) : "";

@@ -5,7 +5,7 @@ import { useTask } from "../components/useTask";
 import { joinRoute, splitRoute } from "../run/steps";
 import { useRun } from "../run/useRun";
 import { strings } from "../strings";
-import type { BendKind, Values } from "./kinds";
+import type { BendChoice, Values } from "./kinds";
 import { routeSteps } from "./readFields";
 
 const t = strings.bend.run;
@@ -17,7 +17,7 @@ export function PutInRun({
   raceway,
   size,
 }: {
-  kind: BendKind;
+  kind: BendChoice;
   values: Values;
   raceway: string;
   size: string;

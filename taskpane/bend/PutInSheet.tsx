@@ -13,13 +13,13 @@ import { cellName } from "../workbook/address";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 import { bendBlock, blockSize, type BendBlockInput } from "./bendBlock";
-import type { BendKind, Values } from "./kinds";
+import type { BendChoice, Values } from "./kinds";
 import { placesForBlock, type BlockPlaces } from "./placeForBend";
 
 const t = strings.bend.put;
 
 interface PutInSheetProps {
-  kind: BendKind;
+  kind: BendChoice;
   values: Values;
   raceway: string;
   size: string;

@@ -3,11 +3,11 @@ import { strings } from "../strings";
 import { cellName } from "../workbook/address";
 import type { Cell } from "../workbook/items";
 import type { Block, Place } from "../excel";
-import type { BendKind, Values } from "./kinds";
+import type { BendChoice, Values } from "./kinds";
 import { routeSteps } from "./readFields";
 
 export interface BendBlockInput {
-  kind: BendKind;
+  kind: BendChoice;
   values: Values;
   raceway: string;
   size: string;
@@ -83,7 +83,7 @@ export const blockSize = (input: BendBlockInput): { rows: number; columns: numbe
 });
 
 /** The route as a formula that joins the steps' words with the input cells. */
-function routeFormula(kind: BendKind, refs: Readonly<Record<string, string>>): string {
+function routeFormula(kind: BendChoice, refs: Readonly<Record<string, string>>): string {
   const marked = Object.fromEntries(kind.fields.map(({ key }) => [key, `"&${refs[key]}&"`]));
   return `="${routeSteps(kind, marked).join(", ")}"`.replace(/&""$/, "");
 }

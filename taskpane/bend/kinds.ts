@@ -20,7 +20,7 @@ export interface BendResult {
 export type Values = Readonly<Record<string, number>>;
 
 /** A kind of bend as the pane offers it. */
-export interface BendKind {
+export interface BendChoice {
   id: BendShape["kind"];
   title: string;
   fields: readonly BendField[];
@@ -61,7 +61,7 @@ const saddleResults: BendResult[] = [
   { label: r.shrink, formula: "=CONDUIT.SADDLE.SHRINK({height},{angle},{radius})" },
 ];
 
-export const BEND_KINDS: readonly BendKind[] = [
+export const BEND_KINDS: readonly BendChoice[] = [
   {
     id: "stub-up",
     title: strings.bend.kinds["stub-up"],

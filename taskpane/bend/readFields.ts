@@ -2,7 +2,7 @@ import { toAngle } from "../../src/units/angle";
 import { toInches } from "../../src/units/length";
 import { toNumber } from "../../src/units/number";
 import { attempt } from "../components/attempt";
-import type { BendField, BendKind, Values } from "./kinds";
+import type { BendField, BendChoice, Values } from "./kinds";
 
 /** Longest dimension of a bend [in]: beyond it a unit was mistaken. */
 const LONGEST = 1200;
@@ -16,7 +16,7 @@ export interface ReadFields {
 
 /** Reads what a person typed into the fields of a bend. */
 export function readFields(
-  kind: BendKind,
+  kind: BendChoice,
   texts: Readonly<Record<string, string>>,
   typed: (text: string) => string,
 ): ReadFields {
@@ -38,5 +38,5 @@ function readField({ kind, label }: BendField, text: string): number {
 }
 
 /** The steps of a bend's route with the values in their places. */
-export const routeSteps = (kind: BendKind, values: Readonly<Record<string, number | string>>): string[] =>
+export const routeSteps = (kind: BendChoice, values: Readonly<Record<string, number | string>>): string[] =>
   kind.steps.map((step) => step.replace(/\{(\w+)\}/g, (_, key: string) => String(values[key] ?? "")));

@@ -1,7 +1,7 @@
 import { batch } from "./batch";
 
 /** A part of a sheet: zero-based first row and column, and how many of each. */
-export interface Area {
+export interface PrintArea {
   row: number;
   column: number;
   rows: number;
@@ -14,11 +14,11 @@ export interface PrintSheet {
   cells: string[][];
   /** Width of each column [pt]. */
   widths: number[];
-  bold: Area[];
+  bold: PrintArea[];
   /** Areas with larger or smaller letters [pt]. */
-  sized: (Area & { size: number })[];
+  sized: (PrintArea & { size: number })[];
   /** Areas whose text goes on in further lines of its cell. */
-  wrapped: Area[];
+  wrapped: PrintArea[];
   pageStarts: number[];
   /** How many rows stand at the head of every page. */
   titleRows: number;
@@ -40,7 +40,7 @@ export function addPrintSheet({
 }: PrintSheet): Promise<void> {
   return batch(async (context) => {
     const sheet = context.workbook.worksheets.add(name);
-    const at = ({ row, column, rows, columns }: Area) => sheet.getRangeByIndexes(row, column, rows, columns);
+    const at = ({ row, column, rows, columns }: PrintArea) => sheet.getRangeByIndexes(row, column, rows, columns);
     const all = at({ row: 0, column: 0, rows: cells.length, columns: widths.length });
     all.numberFormat = cells.map((line) => line.map(() => "@"));
     all.formulas = cells;

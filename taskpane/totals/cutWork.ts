@@ -1,5 +1,5 @@
 import { DEFAULT_STEPS, planCutsInSteps, stepsToInches } from "../../src/cutting";
-import type { CutStick } from "../../src/drawing/job/drawCuts";
+import type { DrawnStick } from "../../src/drawing/job/drawCuts";
 import { buildJob } from "../../src/shop/job/job";
 import { CutLabels, takenWords } from "../../src/takeoff/cuts/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cuts/cutLots";
@@ -15,7 +15,7 @@ import { attempt } from "../components/attempt";
 import type { CutJob } from "./cutJob";
 
 /** Sticks cut alike, and the runs their pieces go to. */
-export interface PlannedStick extends CutStick {
+export interface PlannedStick extends DrawnStick {
   runs: string[];
 }
 

@@ -1,6 +1,6 @@
 import type { Sheet } from "../engine";
 import type { Host } from "./host";
-import { type Finding, Requests } from "./base/requests";
+import { type Lookup, Requests } from "./base/requests";
 import { workbookOf } from "./workbook";
 import { worksheetOf } from "./sheet/worksheet";
 
@@ -13,7 +13,7 @@ export class RequestContext extends Requests {
     this.workbook = workbookOf(this);
   }
 
-  worksheet(finding: Finding<Sheet>): Excel.Worksheet {
+  worksheet(finding: Lookup<Sheet>): Excel.Worksheet {
     return worksheetOf(this, finding);
   }
 }

@@ -1,6 +1,6 @@
 import { ClientObject, type Readers } from "./base/clientObject";
 import { Collection } from "./base/collection";
-import type { Finding, Requests } from "./base/requests";
+import type { Lookup, Requests } from "./base/requests";
 import { whole } from "./base/whole";
 
 class SettingPart
@@ -52,13 +52,13 @@ class SettingsPart
     return settingOf(this.requests, { ...this.lookFor(key), orNull: true });
   }
 
-  private lookFor(key: string): Finding<string> {
+  private lookFor(key: string): Lookup<string> {
     const { settings } = this.requests.host;
     return { find: () => (settings.has(key) ? key : null), what: `a setting ${key}` };
   }
 }
 
-const settingOf = (requests: Requests, finding: Finding<string>): Excel.Setting =>
+const settingOf = (requests: Requests, finding: Lookup<string>): Excel.Setting =>
   whole<Excel.Setting>(new SettingPart(requests, finding), "Setting");
 
 export const settingsOf = (requests: Requests): Excel.SettingCollection =>

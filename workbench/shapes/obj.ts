@@ -1,3 +1,4 @@
+import { times, toRadians } from "../../src/geometry/angle";
 import {
   along,
   angleBetween,
@@ -46,12 +47,12 @@ function tube(points: readonly Vec3[], radius: number): Vec3[][] {
   return points.map((point, index) => {
     const [from, to] = [ahead[Math.max(0, index - 1)]!, ahead[Math.min(index, ahead.length - 1)]!];
     const axis = cross(from, to);
-    const turn = norm(axis) > 1e-12 ? angleBetween(from, to) : 0;
+    const turn = norm(axis) > 1e-12 ? angleBetween(from, to) : toRadians(0);
     // Halfway between the two directions.
-    const half = turn > 0 ? rotate(side, unit(axis), turn / 2) : side;
-    const direction = turn > 0 ? rotate(from, unit(axis), turn / 2) : to;
+    const half = turn > 0 ? rotate(side, unit(axis), times(turn, 0.5)) : side;
+    const direction = turn > 0 ? rotate(from, unit(axis), times(turn, 0.5)) : to;
     const ring = Array.from({ length: around }, (_, at) =>
-      along(point, rotate(half, direction, (2 * Math.PI * at) / around), radius),
+      along(point, rotate(half, direction, toRadians((360 * at) / around)), radius),
     );
     if (turn > 0) side = rotate(side, unit(axis), turn);
     return ring;

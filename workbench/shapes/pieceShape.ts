@@ -1,7 +1,7 @@
 import { samplePath } from "../../src/geometry/span";
 import { partsToPath, type Path } from "../../src/geometry/path";
 import { arcLength, setback } from "../../src/geometry/arc";
-import { toDegrees, toRadians } from "../../src/geometry/angle";
+import { toDegrees, toRadians, type Radians } from "../../src/geometry/angle";
 import { norm, subtract, type Vec3 } from "../../src/geometry/vector";
 import type { Piece } from "../../src/shop/run/builtRun";
 
@@ -45,7 +45,9 @@ export function flatShape(piece: Piece): FlatPart[] {
     const spoke = heading - (side * Math.PI) / 2;
     const center = [at[0] - radius * Math.cos(spoke), at[1] - radius * Math.sin(spoke)] as const;
     const turn = side * toRadians(angle);
-    const [startAngle, endAngle] = [Math.min(spoke, spoke + turn), Math.max(spoke, spoke + turn)].map(toDegrees);
+    const [startAngle, endAngle] = [Math.min(spoke, spoke + turn), Math.max(spoke, spoke + turn)].map((radians) =>
+      toDegrees(radians as Radians),
+    );
     parts.push({ center, radius, startAngle: startAngle!, endAngle: endAngle! });
     at = [center[0] + radius * Math.cos(spoke + turn), center[1] + radius * Math.sin(spoke + turn)];
     heading += turn;

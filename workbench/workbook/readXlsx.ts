@@ -5,7 +5,7 @@ import { readBlock } from "./address";
 import { fromFileFormula } from "./file/fileFormula";
 import { lookOfFile } from "./file/looks";
 import { openData } from "./openData";
-import type { Block, ContentCell, SheetContent } from "./content/sheetContent";
+import type { CellBlock, ContentCell, SheetContent } from "./content/sheetContent";
 
 /** Largest file that is read [bytes]. */
 const mostBytes = 50 * 1024 * 1024;
@@ -67,7 +67,7 @@ function contentOf(sheet: Sheet, functions: readonly string[]): SheetContent {
 /** Cells that a spilling formula fills, its own not counted: kept as values, they would stand in the spill's way. */
 function spilledFrom(key: string, cell: Cell): string[] {
   if (cell.formula === undefined || !cell.formulaRef || cell.formulaType === "shared") return [];
-  const { startRow, endRow, startColumn, endColumn }: Block = readBlock(cell.formulaRef);
+  const { startRow, endRow, startColumn, endColumn }: CellBlock = readBlock(cell.formulaRef);
   const places: string[] = [];
   for (let row = startRow; row <= endRow; row += 1) {
     for (let column = startColumn; column <= endColumn; column += 1) places.push(`${row},${column}`);

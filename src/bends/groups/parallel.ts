@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { BendForm } from "../shapes/bendForm";
 import { offsetSpacing } from "../shapes/offset";
 import { stagger } from "./stagger";
@@ -9,7 +10,7 @@ import { stagger } from "./stagger";
  * @param angle [°] @param spacing [in] center to center @param count of conduits
  * @example parallelKicks(45, 6, 2)[1] //=> { conduit: 2, mark: 2.4853 }
  */
-export const parallelKicks = (angle: number, spacing: number, count: number): { conduit: number; mark: number }[] =>
+export const parallelKicks = (angle: Degrees, spacing: number, count: number): { conduit: number; mark: number }[] =>
   Array.from({ length: count }, (_, place) => ({ conduit: place + 1, mark: place * stagger(spacing, angle) }));
 
 /**
@@ -22,7 +23,7 @@ export const parallelKicks = (angle: number, spacing: number, count: number): { 
  */
 export function parallelOffsets(
   rise: number,
-  angle: number,
+  angle: Degrees,
   spacing: number,
   count: number,
   form: BendForm = "sharp",

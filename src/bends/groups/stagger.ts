@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { tan, toRadians, type Degrees } from "../../geometry/angle";
 
 /**
  * How far the marks of side-by-side conduits are shifted, one to the next, so that equal bends stay evenly spaced.
@@ -9,4 +9,4 @@ import { toRadians } from "../../geometry/angle";
  * @returns [in] `spacing·tan(A/2)`
  * @example stagger(4, 30) //=> 1.0718
  */
-export const stagger = (spacing: number, angle: number): number => spacing * Math.tan(toRadians(angle) / 2);
+export const stagger = (spacing: number, angle: Degrees): number => spacing * tan(toRadians(angle / 2));

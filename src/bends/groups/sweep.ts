@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { cos, tan, toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength, gain, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
 import { show, showInches } from "../../units/show";
@@ -26,7 +26,7 @@ export interface SweepLayout {
  * @throws InputError when the shoe's radius is above the sweep's
  * @example sweepLayout(90, 24, 9) //=> { anglePerShot: 10, shots: 9, spacing: 4.1888, firstMark: 2.0944 }
  */
-export function sweepLayout(angle: number, radius: number, shots: number, shoeRadius?: number): SweepLayout {
+export function sweepLayout(angle: Degrees, radius: number, shots: number, shoeRadius?: number): SweepLayout {
   const anglePerShot = angle / shots;
   if (shoeRadius !== undefined) needSmallerShoe(radius, shoeRadius);
   const spacing =
@@ -45,7 +45,7 @@ export function sweepLayout(angle: number, radius: number, shots: number, shoeRa
 export function sweepMarks(
   { anglePerShot, shots, spacing, firstMark: half }: SweepLayout,
   firstMark = half,
-): { shot: number; mark: number; angle: number; total: number }[] {
+): { shot: number; mark: number; angle: Degrees; total: number }[] {
   return Array.from({ length: shots }, (_, place) => ({
     shot: place + 1,
     mark: firstMark + place * spacing,
@@ -76,15 +76,15 @@ export interface SweepError {
  * @param shoeRadius [in] on the centerline, not above the sweep's
  * @throws InputError when the shoe's radius is above the sweep's
  */
-export function sweepError(angle: number, radius: number, shots: number, shoeRadius: number): SweepError {
+export function sweepError(angle: Degrees, radius: number, shots: number, shoeRadius: number): SweepError {
   const handbook = sweepLayout(angle, radius, shots);
   const exact = sweepLayout(angle, radius, shots, shoeRadius);
   const shot = handbook.anglePerShot;
-  const touched = (handbook.spacing + gain(shot, shoeRadius)) / 2 / Math.tan(toRadians(shot) / 2);
+  const touched = (handbook.spacing + gain(shot, shoeRadius)) / 2 / tan(toRadians(shot / 2));
   return {
     radius: touched,
     shortOfTangent: setback(angle, radius) - setback(angle, touched),
-    bulge: (touched - shoeRadius) * (1 / Math.cos(toRadians(shot) / 2) - 1),
+    bulge: (touched - shoeRadius) * (1 / cos(toRadians(shot / 2)) - 1),
     spacingError: exact.spacing - handbook.spacing,
   };
 }

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { sin, toRadians, type Degrees } from "../../geometry/angle";
 import { NotListedError } from "../../units/errors";
 import type { BendForm } from "../shapes/bendForm";
 import { offsetShrink, offsetSpacing } from "../shapes/offset";
@@ -15,7 +15,7 @@ export interface Comparison {
 const NOT_IN_PRINT = "not in print";
 
 /** Spacing and shrink of an offset the three ways, and the rise that bends at those marks make. All [in], angle [°]. */
-export function compareOffset(rise: number, angle: number, radius: number): Comparison[] {
+export function compareOffset(rise: number, angle: Degrees, radius: number): Comparison[] {
   const spacing = threeWays("Spacing", (form) => offsetSpacing(rise, angle, form), radius);
   return [
     spacing,
@@ -30,8 +30,8 @@ export function threeWays(quantity: string, by: (form: BendForm) => number, radi
 }
 
 /** The height [in] that true arcs reach when bent at marks so far apart: what is too much lies on the slant. */
-export function heightMade(quantity: string, height: number, angle: number, marks: Comparison): Comparison {
-  const made = (apart: number) => height + (apart - marks.exact) * Math.sin(toRadians(angle));
+export function heightMade(quantity: string, height: number, angle: Degrees, marks: Comparison): Comparison {
+  const made = (apart: number) => height + (apart - marks.exact) * sin(toRadians(angle));
   const { handbook, sharp, exact } = marks;
   return {
     quantity,

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import { heightMade, threeWays, type Comparison } from "./compare";
 import { saddleShrink, saddleSpacing } from "../shapes/saddle";
@@ -12,7 +13,7 @@ import { saddleShrink, saddleSpacing } from "../shapes/saddle";
  * @param height [in] that the crest is to clear @param angle [°] of the center bend @param radius [in]
  * @param arrowLead [in] from the arrow to the start of the bend
  */
-export function compareSaddle(height: number, angle: number, radius: number, arrowLead: number): Comparison[] {
+export function compareSaddle(height: number, angle: Degrees, radius: number, arrowLead: number): Comparison[] {
   const outerEnd = threeWays("", (form) => saddleSpacing(height, angle, form), radius);
   const hooks = [
     { name: "hook toward center", exact: outerEnd.exact - arcLength(angle / 2, radius) - arrowLead },

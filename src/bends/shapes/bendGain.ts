@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { arcLength, setback } from "../../geometry/arc";
 
 /**
@@ -10,5 +11,5 @@ import { arcLength, setback } from "../../geometry/arc";
  * @returns [in] `2(R + OD/2)·tan(A/2) − R·A`
  * @example bendGain(90, 4) //=> 1.7168
  */
-export const bendGain = (angle: number, radius: number, outsideDiameter = 0): number =>
+export const bendGain = (angle: Degrees, radius: number, outsideDiameter = 0): number =>
   2 * setback(angle, radius + outsideDiameter / 2) - arcLength(angle, radius);

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { CornerForm } from "./bendForm";
 import { offsetShrink } from "./offset";
 import { offsetAngle } from "./offsetAngle";
@@ -20,7 +21,7 @@ export function boxOffset(
   first: number,
   second: number,
   form: CornerForm = "sharp",
-): { angle: number; shrink: number } {
+): { angle: Degrees; shrink: number } {
   const angle = offsetAngle(rise, second - first, form);
   return { angle, shrink: offsetShrink(rise, angle, form) };
 }

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import type { BendForm } from "./bendForm";
 import { offsetShrink, offsetSpacing } from "./offset";
@@ -19,7 +20,7 @@ export interface SaddleMark {
  * @throws InputError when the bends of an offset overlap; NotListedError when the constants are not in print
  * @example fourBendSaddle(3, 12, 30).map(({ at }) => at) //=> [0, 6, 18, 24]
  */
-export function fourBendSaddle(height: number, width: number, angle: number, form: BendForm = "sharp"): SaddleMark[] {
+export function fourBendSaddle(height: number, width: number, angle: Degrees, form: BendForm = "sharp"): SaddleMark[] {
   const spacing = offsetSpacing(height, angle, form);
   const top = width + (typeof form === "number" ? arcLength(angle, form) : 0);
   const shrink = offsetShrink(height, angle, form);

@@ -1,4 +1,4 @@
-import { toDegrees, toRadians } from "../../geometry/angle";
+import { asin, cos, sin, toDegrees, toRadians, type Degrees, arcAngle } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
@@ -12,7 +12,7 @@ import { falling } from "./solve";
  * the arc rises `R·(1 − cos A)`, what is left of the length rises by its sine.
  */
 
-const arcRise = (angle: number, radius: number): number => radius * (1 - Math.cos(toRadians(angle)));
+const arcRise = (angle: Degrees, radius: number): number => radius * (1 - cos(toRadians(angle)));
 
 /**
  * How far a kick moves the end of the conduit aside.
@@ -24,7 +24,7 @@ const arcRise = (angle: number, radius: number): number => radius * (1 - Math.co
  * @throws InputError when the arc is longer than the length; NotListedError when the multiplier is not in print
  * @example kickRise(24, 30) //=> 12
  */
-export function kickRise(length: number, angle: number, form: BendForm = "sharp"): number {
+export function kickRise(length: number, angle: Degrees, form: BendForm = "sharp"): number {
   if (form === "table") return length / printed("multiplier", angle);
   const radius = cornerRadius(form);
   const arc = arcLength(angle, radius);
@@ -37,8 +37,8 @@ export function kickRise(length: number, angle: number, form: BendForm = "sharp"
   return endRise(length, angle, radius);
 }
 
-const endRise = (length: number, angle: number, radius: number): number =>
-  arcRise(angle, radius) + (length - arcLength(angle, radius)) * Math.sin(toRadians(angle));
+const endRise = (length: number, angle: Degrees, radius: number): number =>
+  arcRise(angle, radius) + (length - arcLength(angle, radius)) * sin(toRadians(angle));
 
 /**
  * How far from the end a kick starts so that it moves the end aside by `rise`: the inverse of the rise.
@@ -47,7 +47,7 @@ const endRise = (length: number, angle: number, radius: number): number =>
  * @throws InputError when the arc alone rises more; NotListedError when the multiplier is not in print
  * @example kickLength(12, 30) //=> 24
  */
-export function kickLength(rise: number, angle: number, form: BendForm = "sharp"): number {
+export function kickLength(rise: number, angle: Degrees, form: BendForm = "sharp"): number {
   if (form === "table") return rise * printed("multiplier", angle);
   const radius = cornerRadius(form);
   const least = arcRise(angle, radius);
@@ -69,13 +69,13 @@ export function kickLength(rise: number, angle: number, form: BendForm = "sharp"
  */
 export function kickAngle(length: number, rise: number, form: CornerForm = "sharp"): number {
   const radius = cornerRadius(form);
-  const steepest = radius === 0 ? 90 : Math.min(90, toDegrees(length / radius));
+  const steepest = radius === 0 ? 90 : Math.min(90, toDegrees(arcAngle(length, radius)));
   const most = endRise(length, steepest, radius);
   if (rise > most) {
     throw new InputError(
       `rise must be at most ${showInches(most)} for a length of ${showInches(length)}; got ${show(rise)} in.`,
     );
   }
-  if (radius === 0) return toDegrees(Math.asin(rise / length));
+  if (radius === 0) return toDegrees(asin(rise / length));
   return falling((angle) => -endRise(length, angle, radius), -rise, steepest);
 }

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { gain, setback } from "../../geometry/arc";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { offsetMultiplier } from "./offset";
@@ -14,7 +15,7 @@ import { printed } from "./printedConstants";
  * @returns [in]
  * @example kickNinety(6, 30, 0.706) //=> 12.353
  */
-export function kickNinety(rise: number, angle: number, outsideDiameter: number, form: BendForm = "sharp"): number {
+export function kickNinety(rise: number, angle: Degrees, outsideDiameter: number, form: BendForm = "sharp"): number {
   if (form === "table") return rise * printed("multiplier", angle) + outsideDiameter / 2;
   const radius = cornerRadius(form);
   return rise * offsetMultiplier(angle) + setback(angle, radius) - gain(angle, radius) + outsideDiameter / 2;

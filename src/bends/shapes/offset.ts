@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { sin, toRadians, type Degrees } from "../../geometry/angle";
 import { toAngle } from "../../units/angle";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { offsetShape } from "./offsetShape";
@@ -16,8 +16,8 @@ export const readOffsetAngle = (value: unknown, argument = "angle"): number =>
  * @throws NotListedError when the multiplier is not in print
  * @example offsetMultiplier(30) //=> 2
  */
-export const offsetMultiplier = (angle: number, form: "sharp" | "table" = "sharp"): number =>
-  form === "table" ? printed("multiplier", angle) : 1 / Math.sin(toRadians(angle));
+export const offsetMultiplier = (angle: Degrees, form: "sharp" | "table" = "sharp"): number =>
+  form === "table" ? printed("multiplier", angle) : 1 / sin(toRadians(angle));
 
 /**
  * Distance between the two marks of an offset, for bends lined up the same way.
@@ -28,7 +28,7 @@ export const offsetMultiplier = (angle: number, form: "sharp" | "table" = "sharp
  * @throws InputError when the bends overlap; NotListedError when the multiplier is not in print
  * @example offsetSpacing(6, 30, 4) //=> 11.9508
  */
-export function offsetSpacing(rise: number, angle: number, form: BendForm = "sharp"): number {
+export function offsetSpacing(rise: number, angle: Degrees, form: BendForm = "sharp"): number {
   if (form === "table") return rise * printed("multiplier", angle);
   return offsetShape(rise, angle, cornerRadius(form)).spacing;
 }
@@ -42,7 +42,7 @@ export function offsetSpacing(rise: number, angle: number, form: BendForm = "sha
  * @throws InputError when the bends overlap; NotListedError when the shrink is not in print
  * @example offsetShrink(6, 30, 4) //=> 1.5093
  */
-export function offsetShrink(rise: number, angle: number, form: BendForm = "sharp"): number {
+export function offsetShrink(rise: number, angle: Degrees, form: BendForm = "sharp"): number {
   if (form === "table") return rise * printed("shrink", angle);
   return offsetShape(rise, angle, cornerRadius(form)).shrink;
 }

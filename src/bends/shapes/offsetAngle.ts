@@ -1,4 +1,4 @@
-import { toDegrees } from "../../geometry/angle";
+import { asin, toDegrees } from "../../geometry/angle";
 import { InputError, NotListedError } from "../../units/errors";
 import { show, showInches } from "../../units/show";
 import { cornerRadius, type BendForm } from "./bendForm";
@@ -30,13 +30,13 @@ export function offsetAngle(rise: number, spacing: number, form: BendForm = "sha
       `spacing must be at least ${showInches(least)} for a rise of ${showInches(rise)}; got ${show(spacing)} in.`,
     );
   }
-  if (radius === 0) return toDegrees(Math.asin(rise / spacing));
+  if (radius === 0) return toDegrees(asin(rise / spacing));
   return falling((angle) => offsetSpacing(rise, angle, form), spacing, steepest);
 }
 
 /** Steepest offset [°]: a right angle, or the angle at which the two arcs touch, `rise = 2R·(1 − cos A)`. */
 const steepestAngle = (rise: number, radius: number): number =>
-  rise >= 2 * radius ? 90 : toDegrees(2 * Math.asin(Math.sqrt(rise / (4 * radius))));
+  rise >= 2 * radius ? 90 : 2 * toDegrees(asin(Math.sqrt(rise / (4 * radius))));
 
 function printedAngle(rise: number, spacing: number): number {
   const rows = printedColumn("multiplier");

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { cos, sin, tan, toRadians, type Degrees } from "../../geometry/angle";
 import { gain, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
@@ -27,7 +27,7 @@ export interface OffsetShape {
  * @param radius [in] on the centerline, 0 for sharp corners
  * @throws InputError when the rise has no room for both arcs
  */
-export function offsetShape(rise: number, angle: number, radius: number): OffsetShape {
+export function offsetShape(rise: number, angle: Degrees, radius: number): OffsetShape {
   const least = leastRise(angle, radius);
   if (rise < least * (1 - 1e-12)) {
     throw new InputError(
@@ -35,14 +35,14 @@ export function offsetShape(rise: number, angle: number, radius: number): Offset
         `${showInches(radius)} overlap; got ${show(rise)} in.`,
     );
   }
-  const slant = rise / Math.sin(toRadians(angle));
+  const slant = rise / sin(toRadians(angle));
   return {
     slant,
     straight: slant - 2 * setback(angle, radius),
     spacing: slant - gain(angle, radius),
-    shrink: rise * Math.tan(toRadians(angle) / 2) - 2 * gain(angle, radius),
+    shrink: rise * tan(toRadians(angle / 2)) - 2 * gain(angle, radius),
   };
 }
 
 /** Least rise [in] that two arcs make when they touch: `2R·(1 − cos A)`. */
-export const leastRise = (angle: number, radius: number): number => 2 * radius * (1 - Math.cos(toRadians(angle)));
+export const leastRise = (angle: Degrees, radius: number): number => 2 * radius * (1 - cos(toRadians(angle)));

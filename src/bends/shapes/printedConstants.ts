@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { NotListedError } from "../../units/errors";
 import { show, showDegrees } from "../../units/show";
 import tables from "./data/printedConstants.json";
@@ -16,7 +17,7 @@ export interface PrintedConstants {
 
 type Name = keyof PrintedConstants;
 interface Row {
-  readonly angle: number;
+  readonly angle: Degrees;
   readonly multiplier: number;
   readonly shrink?: number;
 }
@@ -28,7 +29,7 @@ const rowsOf = (name: Name): readonly Row[] => (name.startsWith("saddle") ? tabl
 const cell = (row: Row, name: Name): number | undefined => (/multiplier/i.test(name) ? row.multiplier : row.shrink);
 
 /** Constants in print for an angle [°]; undefined when no handbook that was read prints the angle. */
-export function printedConstants(angle: number): PrintedConstants | undefined {
+export function printedConstants(angle: Degrees): PrintedConstants | undefined {
   const found = (rows: readonly Row[]) => rows.find((row) => Math.abs(row.angle - angle) < SAME_ANGLE);
   const [offset, saddle] = [found(tables.offset), found(tables.saddle)];
   if (!offset && !saddle) return undefined;
@@ -48,7 +49,7 @@ const IN_WORDS: Readonly<Record<Name, string>> = {
 };
 
 /** Where one constant stands in print: the angles that have it [°] with their values. */
-export function printedColumn(name: Name): { angle: number; value: number }[] {
+export function printedColumn(name: Name): { angle: Degrees; value: number }[] {
   return rowsOf(name).flatMap((row) => {
     const value = cell(row, name);
     return value === undefined ? [] : [{ angle: row.angle, value }];
@@ -61,7 +62,7 @@ export function printedColumn(name: Name): { angle: number; value: number }[] {
  * @throws NotListedError naming the angles that are in print
  * @example printed("multiplier", 22.5) //=> 2.6
  */
-export function printed(name: Name, angle: number): number {
+export function printed(name: Name, angle: Degrees): number {
   const value = printedConstants(angle)?.[name];
   if (value !== undefined) return value;
   const angles = printedColumn(name).map((row) => show(row.angle));

@@ -1,4 +1,4 @@
-import { toDegrees } from "../../geometry/angle";
+import { atan2, toDegrees, type Degrees } from "../../geometry/angle";
 import { InputError } from "../../units/errors";
 
 /**
@@ -9,7 +9,7 @@ import { InputError } from "../../units/errors";
  * @throws InputError when both are 0
  * @example rollingOffset(8, 12) //=> { trueOffset: 14.4222, plane: 56.3099 }
  */
-export function rollingOffset(rise: number, roll: number): { trueOffset: number; plane: number } {
+export function rollingOffset(rise: number, roll: number): { trueOffset: number; plane: Degrees } {
   if (rise === 0 && roll === 0) throw new InputError("rise and roll must not both be 0 in.");
-  return { trueOffset: Math.hypot(rise, roll), plane: toDegrees(Math.atan2(roll, rise)) };
+  return { trueOffset: Math.hypot(rise, roll), plane: toDegrees(atan2(roll, rise)) };
 }

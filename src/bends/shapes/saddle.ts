@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { printed } from "./printedConstants";
 import { InputError, quoteValue } from "../../units/errors";
@@ -16,7 +17,7 @@ import { saddleShape, type HeightTo } from "./saddleShape";
  * @throws InputError when the bends overlap; NotListedError when the spacing is not in print
  * @example saddleSpacing(4, 45, 4) //=> 12.0028
  */
-export function saddleSpacing(height: number, angle: number, form: BendForm = "sharp", heightTo?: HeightTo): number {
+export function saddleSpacing(height: number, angle: Degrees, form: BendForm = "sharp", heightTo?: HeightTo): number {
   if (form === "table") return height * printed("saddleMultiplier", angle);
   return saddleShape(height, angle, cornerRadius(form), heightTo).spacing;
 }
@@ -32,7 +33,7 @@ export function saddleSpacing(height: number, angle: number, form: BendForm = "s
  * @throws InputError when the bends overlap; NotListedError when the shrink is not in print
  * @example saddleShrink(4, 45, "table") //=> 0.75
  */
-export function saddleShrink(height: number, angle: number, form: BendForm = "sharp", heightTo?: HeightTo): number {
+export function saddleShrink(height: number, angle: Degrees, form: BendForm = "sharp", heightTo?: HeightTo): number {
   if (form === "table") return height * printed("saddleShrink", angle);
   return saddleShape(height, angle, cornerRadius(form), heightTo).shrink;
 }

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { sin, tan, toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength, cornerHeight, gain, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
@@ -32,11 +32,11 @@ export interface SaddleShape {
  * @param radius [in] on the centerline, 0 for sharp corners
  * @throws InputError when the height has no room for the arcs
  */
-export function saddleShape(height: number, angle: number, radius: number, heightTo: HeightTo = "crest"): SaddleShape {
+export function saddleShape(height: number, angle: Degrees, radius: number, heightTo: HeightTo = "crest"): SaddleShape {
   const outer = angle / 2;
   const lift = cornerHeight(angle, radius);
   const corner = heightTo === "crest" ? height + lift : height;
-  const slant = corner / Math.sin(toRadians(outer));
+  const slant = corner / sin(toRadians(outer));
   const straight = slant - setback(outer, radius) - setback(angle, radius);
   if (straight < -1e-12 * (slant + radius)) throw tooLow(height, angle, radius, heightTo);
   return {
@@ -45,12 +45,12 @@ export function saddleShape(height: number, angle: number, radius: number, heigh
     slant,
     straight,
     spacing: arcLength(outer, radius) + straight + arcLength(angle, radius) / 2,
-    shrink: corner * Math.tan(toRadians(outer) / 2) - gain(outer, radius) - gain(angle, radius) / 2,
+    shrink: corner * tan(toRadians(outer / 2)) - gain(outer, radius) - gain(angle, radius) / 2,
   };
 }
 
-function tooLow(height: number, angle: number, radius: number, heightTo: HeightTo): InputError {
-  const corner = (setback(angle / 2, radius) + setback(angle, radius)) * Math.sin(toRadians(angle / 2));
+function tooLow(height: number, angle: Degrees, radius: number, heightTo: HeightTo): InputError {
+  const corner = (setback(angle / 2, radius) + setback(angle, radius)) * sin(toRadians(angle / 2));
   const least = heightTo === "crest" ? corner - cornerHeight(angle, radius) : corner;
   return new InputError(
     `height must be at least ${showInches(least)}, or the bends of ${showDegrees(angle)} and ${showDegrees(angle / 2)} ` +

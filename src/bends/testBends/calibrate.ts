@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { InputError } from "../../units/errors";
 import { showDegrees } from "../../units/show";
 import { measuredShoe, stretch, type MeasuredShoe, type TestBend } from "./testBend";
@@ -57,7 +58,7 @@ export function calibrate(
   const lines = LINES.map(([name, quantity, meaning]) =>
     line(quantity, meaning, (moved) => measuredShoe(moved, outsideDiameter)[name]),
   );
-  const radiusAt = (angle: number) => measuredShoe({ ...test, angle }, outsideDiameter).radius;
+  const radiusAt = (angle: Degrees) => measuredShoe({ ...test, angle }, outsideDiameter).radius;
   lines.push(
     line(
       "Radius per degree",
@@ -75,7 +76,7 @@ export function calibrate(
 }
 
 /** Dial and protractor are both read: both count. */
-function springbackLine(dialReached: number, angle: number, { protractor }: Readings): Calibrated {
+function springbackLine(dialReached: number, angle: Degrees, { protractor }: Readings): Calibrated {
   if (dialReached < angle) {
     throw new InputError(
       `dial reached must be at least the angle measured (${showDegrees(angle)}); got ${showDegrees(dialReached)}.`,

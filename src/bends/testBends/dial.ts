@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { InputError } from "../../units/errors";
 import { show, showDegrees } from "../../units/show";
 
@@ -14,7 +15,7 @@ export const DIAL = { from: -5, to: 105 };
  * @throws InputError when the start or the reading does not lie on the dial
  * @example dialReading(90, 5) //=> 95
  */
-export function dialReading(angle: number, springback: number, start = 0, from = DIAL.from, to = DIAL.to): number {
+export function dialReading(angle: Degrees, springback: Degrees, start = 0, from = DIAL.from, to = DIAL.to): number {
   if (!(from < to)) {
     throw new InputError(`dial to must be above dial from (${showDegrees(from)}); got ${show(to)}°.`);
   }
@@ -31,7 +32,7 @@ export function dialReading(angle: number, springback: number, start = 0, from =
   );
 }
 
-function wayOut(angle: number, springback: number, start: number, from: number, to: number): string {
+function wayOut(angle: Degrees, springback: Degrees, start: number, from: number, to: number): string {
   const latestStart = to - springback - angle;
   const most = to - springback - start;
   const ways = [

@@ -1,3 +1,5 @@
+import type { Degrees } from "../../geometry/angle";
+
 /**
  * Radius on the centerline after the conduit is let go.
  *
@@ -7,7 +9,7 @@
  * @returns finished radius [in]
  * @example releasedRadius(4, 90, 5) //=> 4.2222
  */
-export const releasedRadius = (toolRadius: number, angle: number, springback: number): number =>
+export const releasedRadius = (toolRadius: number, angle: Degrees, springback: Degrees): number =>
   (toolRadius * (angle + springback)) / angle;
 
 /**
@@ -16,5 +18,5 @@ export const releasedRadius = (toolRadius: number, angle: number, springback: nu
  * @param radius [in] finished @param angle [°] finished @param springback [°]
  * @example heldRadius(4, 90, 5) //=> 3.7895
  */
-export const heldRadius = (radius: number, angle: number, springback: number): number =>
+export const heldRadius = (radius: number, angle: Degrees, springback: Degrees): number =>
   (radius * angle) / (angle + springback);

@@ -1,10 +1,11 @@
+import type { Degrees } from "../../geometry/angle";
 import { InputError } from "../../units/errors";
 import { showDegrees } from "../../units/show";
 
 /** One test bend: the angle it settled at and how far it sprang back to get there. Both [°]. */
 export interface SpringbackTest {
-  readonly angle: number;
-  readonly springback: number;
+  readonly angle: Degrees;
+  readonly springback: Degrees;
 }
 
 /** Springback as a straight line of the finished angle, and where it may be used. All [°], slope [°/°]. */
@@ -66,7 +67,7 @@ export function springbackModel(tests: readonly SpringbackTest[]): SpringbackMod
  * @throws InputError outside the model's angles, or where its line falls below 0
  * @example springbackAt(springbackModel([{ angle: 90, springback: 4 }]), 45) //=> 2
  */
-export function springbackAt({ intercept, slope, from, to }: SpringbackModel, angle: number): number {
+export function springbackAt({ intercept, slope, from, to }: SpringbackModel, angle: Degrees): number {
   if (!(angle >= from && angle <= to)) {
     throw new InputError(
       `angle must lie within ${showDegrees(REACH)} of the tested angles, ${showDegrees(from)} to ${showDegrees(to)}; ` +

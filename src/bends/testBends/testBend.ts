@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { tan, toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
 import { show, showInches } from "../../units/show";
@@ -16,7 +16,7 @@ export interface TestBend {
   /** From the other end to the back of the bend. */
   readonly leg: number;
   /** The angle the bend settled at. */
-  readonly angle: number;
+  readonly angle: Degrees;
 }
 
 /** A shoe as one test bend shows it. All [in]. */
@@ -44,7 +44,7 @@ export interface MeasuredShoe {
  */
 export function measuredShoe(test: TestBend, outsideDiameter: number): MeasuredShoe {
   const { cutLength, mark, stub, leg, angle } = test;
-  const halfAngle = toRadians(angle) / 2;
+  const halfAngle = toRadians(angle / 2);
   const measuredGain = stub + leg - cutLength;
   const outer = 2 * setback(angle, outsideDiameter / 2);
   if (measuredGain <= outer) {
@@ -53,7 +53,7 @@ export function measuredShoe(test: TestBend, outsideDiameter: number): MeasuredS
         `got ${show(stub + leg)} in. Measure again, end to back.`,
     );
   }
-  const radius = (measuredGain - outer) / (2 * Math.tan(halfAngle) - 2 * halfAngle);
+  const radius = (measuredGain - outer) / (2 * tan(halfAngle) - 2 * halfAngle);
   const start = stub - setback(angle, radius + outsideDiameter / 2);
   const arrowLead = start - mark;
   const deduct = stubDeduct(radius, outsideDiameter, arrowLead);

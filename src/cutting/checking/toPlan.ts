@@ -1,4 +1,4 @@
-import type { Fill } from "../model/model";
+import type { BinFill } from "../model/model";
 import type { Packing } from "../model/packing";
 import type { Canonical } from "../model/kinds";
 import type { CutPattern, CutPlan, Cuts } from "./plan";
@@ -79,7 +79,7 @@ export function toPlan(
   };
 }
 
-function pairOf({ items, copies }: Fill, lengths: readonly number[]): [number, number] {
+function pairOf({ items, copies }: BinFill, lengths: readonly number[]): [number, number] {
   const [first = 0, second = copies[0] === 2 ? first : -1] = items;
   return [lengths[first]!, lengths[second] ?? 0];
 }

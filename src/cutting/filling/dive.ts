@@ -2,7 +2,7 @@ import { BIN_TOLERANCE, generate } from "../linear/generate";
 import { mainLast, placeDecreasing } from "../model/greedy";
 import { Master } from "../linear/master";
 import { piecesLeft, restOf, takeFill, trimFill } from "../model/model";
-import type { Fill, FillCount, Model } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
 import type { Work } from "../model/work";
 
 /** What a dive needs besides the program itself. */
@@ -95,7 +95,7 @@ export function* packRest(
   outer: Model,
   left: Int32Array,
   available: readonly number[],
-  known: readonly Fill[],
+  known: readonly BinFill[],
   settled: readonly FillCount[],
   tools: DiveTools,
 ): Generator<void, FillCount[] | undefined> {
@@ -118,7 +118,7 @@ export function* packRest(
 }
 
 /** Takes up to `count` such fills, trimmed as pieces run out; answers how many bins that took. */
-function takeRepeated(fill: Fill, count: number, left: Int32Array, plan: FillCount[]): number {
+function takeRepeated(fill: BinFill, count: number, left: Int32Array, plan: FillCount[]): number {
   let bins = 0;
   while (bins < count) {
     const trimmed = trimFill(fill, left);

@@ -1,5 +1,5 @@
 import { takeFill } from "../model/model";
-import type { Fill, FillCount, Model } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
 import type { Work } from "../model/work";
 
 /** The pieces set aside fill about this many main bins. */
@@ -69,7 +69,7 @@ function fullBin(
   left: Int32Array,
   random: () => number,
   work: Work,
-): { fill: Fill; waste: number } | undefined {
+): { fill: BinFill; waste: number } | undefined {
   const { capacity } = model.bins[bin]!;
   const first = left.findIndex((count, item) => count > 0 && model.weights[item]! <= capacity);
   if (first < 0) return undefined;

@@ -1,4 +1,4 @@
-import { tableKnapsack, type Choice, type Goods, type KnapsackAnswer } from "./knapsackTable";
+import { tableKnapsack, type PieceChoice, type Goods, type KnapsackAnswer } from "./knapsackTable";
 import type { Work } from "../model/work";
 
 const NODES = 20_000;
@@ -19,7 +19,7 @@ export function knapsack(goods: Goods, capacity: number, above: number, work: Wo
   for (let k = n - 1; k >= 0; k--) lightest[k] = Math.min(lightest[k + 1]!, weight[k]!);
 
   const taken = new Float64Array(n);
-  const choices: Choice[] = [];
+  const choices: PieceChoice[] = [];
   let best = above;
   let room = capacity;
   let worth = 0;
@@ -78,7 +78,7 @@ function byRatio({ weights, prices, bounds }: Goods, capacity: number): number[]
   return items.sort((a, b) => prices[b]! * weights[a]! - prices[a]! * weights[b]! || a - b);
 }
 
-function choiceOf(order: readonly number[], taken: Float64Array, worth: number): Choice {
+function choiceOf(order: readonly number[], taken: Float64Array, worth: number): PieceChoice {
   const items: number[] = [];
   const copies: number[] = [];
   order.forEach((item, k) => {

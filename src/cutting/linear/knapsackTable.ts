@@ -8,7 +8,7 @@ export interface Goods {
 }
 
 /** A choice of pieces: item numbers, copies of each, and what they are worth together. */
-export interface Choice {
+export interface PieceChoice {
   worth: number;
   items: number[];
   copies: number[];
@@ -18,7 +18,7 @@ export interface Choice {
 export interface KnapsackAnswer {
   /** Exact greatest worth when it is more than `above`; else `above`. */
   best: number;
-  choices: Choice[];
+  choices: PieceChoice[];
 }
 
 /** Several copies of one item, taken together or not at all. */
@@ -32,7 +32,7 @@ interface Bundle {
 /** Greatest worth for every capacity from 0 up to the largest, by dynamic programming, and how it came about. */
 export interface WorthTable {
   best: Float64Array;
-  choice(capacity: number): Choice;
+  choice(capacity: number): PieceChoice;
 }
 
 /** One table answers for all the capacities. */

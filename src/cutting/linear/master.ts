@@ -1,5 +1,5 @@
 import { scoredCover } from "../model/greedy";
-import type { Fill, FillCount, Model } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
 import { Simplex } from "./simplex";
 import type { Work } from "../model/work";
 
@@ -13,7 +13,7 @@ const NUDGE = 1e-6;
 export class Master {
   readonly simplex: Simplex;
   /** The fill of each column. */
-  readonly fills: Fill[] = [];
+  readonly fills: BinFill[] = [];
   private readonly nudges: Float64Array;
 
   constructor(
@@ -27,7 +27,7 @@ export class Master {
   }
 
   /** Adds a fill as a column; undefined when it is there already. */
-  addFill(fill: Fill): number | undefined {
+  addFill(fill: BinFill): number | undefined {
     const rows = [...fill.items];
     const values = [...fill.copies];
     if (fill.bin > 0) {

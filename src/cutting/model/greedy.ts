@@ -1,8 +1,8 @@
 import { piecesLeft, takeFill } from "./model";
-import type { Fill, FillCount, Model } from "./model";
+import type { BinFill, FillCount, Model } from "./model";
 
 interface OpenBin {
-  fill: Fill;
+  fill: BinFill;
   room: number;
 }
 
@@ -82,7 +82,7 @@ export function scoredCover(model: Model, score: (item: number) => number): Fill
   while (piecesLeft(left) > 0) {
     const order = [...left.keys()].filter((item) => left[item]! > 0).map((item) => ({ item, score: score(item) }));
     order.sort((a, b) => b.score - a.score || a.item - b.item);
-    const fill: Fill = { bin: 0, items: [], copies: [] };
+    const fill: BinFill = { bin: 0, items: [], copies: [] };
     let room = model.bins[0]!.capacity;
     for (const { item } of order) {
       const copies = Math.min(left[item]!, Math.floor(room / model.weights[item]!));

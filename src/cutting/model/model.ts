@@ -18,7 +18,7 @@ export interface Model {
 }
 
 /** One way to fill a bin: `copies[k]` pieces of weight number `items[k]`. */
-export interface Fill {
+export interface BinFill {
   bin: number;
   items: number[];
   copies: number[];
@@ -26,7 +26,7 @@ export interface Fill {
 
 /** A fill and how many bins are filled this way. */
 export interface FillCount {
-  fill: Fill;
+  fill: BinFill;
   count: number;
 }
 
@@ -43,12 +43,12 @@ export function planCost(model: Model, plan: readonly FillCount[]): number {
 }
 
 /** Weight in a fill. */
-export function fillWeight(model: Model, fill: Fill): number {
+export function fillWeight(model: Model, fill: BinFill): number {
   return fill.items.reduce((sum, item, k) => sum + (model.weights[item] ?? 0) * (fill.copies[k] ?? 0), 0);
 }
 
 /** The fill cut down to what is still wanted; undefined when nothing is. */
-export function trimFill(fill: Fill, left: Int32Array): Fill | undefined {
+export function trimFill(fill: BinFill, left: Int32Array): BinFill | undefined {
   const items: number[] = [];
   const copies: number[] = [];
   fill.items.forEach((item, k) => {
@@ -62,7 +62,7 @@ export function trimFill(fill: Fill, left: Int32Array): Fill | undefined {
 }
 
 /** Takes `count` fills out of what is still wanted. */
-export function takeFill(fill: Fill, count: number, left: Int32Array): void {
+export function takeFill(fill: BinFill, count: number, left: Int32Array): void {
   fill.items.forEach((item, k) => {
     left[item] = (left[item] ?? 0) - count * (fill.copies[k] ?? 0);
   });
@@ -83,7 +83,7 @@ export interface Rest {
   /** A plan of the rest in the items of the whole. */
   outward(plan: readonly FillCount[]): FillCount[];
   /** A fill of the whole in the items of the rest; undefined when it holds more than is left. */
-  inward(fill: Fill): Fill | undefined;
+  inward(fill: BinFill): BinFill | undefined;
 }
 
 /** Makes what is left a problem of its own. */

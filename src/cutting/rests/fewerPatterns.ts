@@ -1,5 +1,5 @@
 import { fillWeight } from "../model/model";
-import type { Fill, FillCount, Model } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
 import type { Work } from "../model/work";
 
 /** Patterns by what they hold. One that is gone has count 0. */
@@ -47,7 +47,7 @@ function exchange(
   for (const item of items) together[item] = 0;
   return done;
 
-  function count(fill: Fill, sign: number): void {
+  function count(fill: BinFill, sign: number): void {
     for (let k = 0; k < fill.items.length; k++) together[fill.items[k]!]! += sign * fill.copies[k]!;
   }
   function replaceBy(existing: FillCount): boolean {
@@ -58,7 +58,7 @@ function exchange(
     count(fill, -1);
     const left = items.filter((item) => together[item]! > 0);
     const bin = fill.bin === one.fill.bin ? other.fill.bin : one.fill.bin;
-    const rest: Fill = { bin, items: left, copies: left.map((item) => together[item]!) };
+    const rest: BinFill = { bin, items: left, copies: left.map((item) => together[item]!) };
     count(fill, 1);
     if (left.length === 0 || fillWeight(model, rest) > model.bins[bin]!.capacity) return false;
     for (const gone of [one, other]) {
@@ -86,7 +86,7 @@ function indexByHeaviest(patterns: Patterns): Map<number, FillCount[]> {
   return index;
 }
 
-function add(patterns: Patterns, fill: Fill, count: number): void {
+function add(patterns: Patterns, fill: BinFill, count: number): void {
   const key = keyOf(fill);
   const there = patterns.get(key);
   if (there) there.count += count;
@@ -99,7 +99,7 @@ function emptiest(model: Model, patterns: Patterns): FillCount | undefined {
   return [...patterns.values()].sort((a, b) => room(b) - room(a))[0];
 }
 
-function keyOf({ bin, items, copies }: Fill): string {
+function keyOf({ bin, items, copies }: BinFill): string {
   const order = items.map((_, k) => k).sort((a, b) => items[a]! - items[b]!);
   return `${bin}:${order.map((k) => `${items[k]!}x${copies[k]!}`).join()}`;
 }

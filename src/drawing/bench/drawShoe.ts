@@ -1,3 +1,4 @@
+import { cos, sin, toRadians } from "../../geometry/angle";
 import { samplePath } from "../../geometry/span";
 import type { Vec3 } from "../../geometry/vector";
 import { arrowLead, notchFromArrow, NOTCH_ANGLES, starFromArrow, type Shoe } from "../../shop/shoe/shoe";
@@ -109,8 +110,8 @@ function bentConduit(radius: number, begin: number): Flat[] {
 function shoeOutline({ radius, outsideDiameter }: DrawnShoe, hook: number): Flat[] {
   const groove = radius - outsideDiameter / 2;
   const arc = Array.from({ length: 51 }, (_, step): Flat => {
-    const turn = (step * 100 * Math.PI) / (50 * 180);
-    return [groove * Math.sin(turn), -radius + groove * Math.cos(turn)];
+    const turn = toRadians((step * 100) / 50);
+    return [groove * sin(turn), -radius + groove * cos(turn)];
   });
   const hub = radius * 0.25;
   return [

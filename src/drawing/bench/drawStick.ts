@@ -6,7 +6,7 @@ import type { Scene, Spot } from "../paper/scene";
 import { EDGE, Sketch } from "../paper/sketch";
 import { spreadOut } from "../paper/spreadOut";
 import { between } from "../paper/spots";
-import type { Stick, StickMark } from "./stick";
+import type { StickPicture, StickMark } from "./stick";
 import { bubble, BUBBLE, lineUpSymbol } from "../paper/symbols";
 import { LINE_HEIGHT, textWidth, wrapText } from "../paper/textBox";
 import { sentence } from "../paper/words";
@@ -33,7 +33,7 @@ const WORD_GAP = 8;
  * A straight stick with its pencil marks, its length to scale: over it the bend numbers with what to line up, under it
  * each mark's distance from the datum end with the hook's direction, at the bottom the cut length.
  */
-export function drawStick(stick: Stick, { width = 320, show, distances = "rows" }: StickOptions): Scene {
+export function drawStick(stick: StickPicture, { width = 320, show, distances = "rows" }: StickOptions): Scene {
   const sketch = new Sketch(width);
   const marks = [...stick.marks].sort((a, b) => a.distance - b.distance);
   const [low, high] = [Math.min(0, ...marks.map(at)), Math.max(stick.cutLength, ...marks.map(at))];
@@ -107,7 +107,7 @@ function drawTags(sketch: Sketch, marks: readonly StickMark[], x: (distance: num
 
 function drawBody(
   sketch: Sketch,
-  { cutLength, coupledBefore, coupledAfter }: Stick,
+  { cutLength, coupledBefore, coupledAfter }: StickPicture,
   x: (distance: number) => number,
   axis: number,
 ): void {

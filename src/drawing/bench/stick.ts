@@ -11,7 +11,7 @@ export interface StickMark {
 }
 
 /** A piece before it is bent. */
-export interface Stick {
+export interface StickPicture {
   readonly name: string;
   /** [in] */
   readonly cutLength: number;
@@ -32,7 +32,7 @@ export interface StickRow {
 }
 
 /** The stick that the schedule's rows of one piece tell of. */
-export function stickOf(rows: readonly [StickRow, ...StickRow[]]): Stick {
+export function stickOf(rows: readonly [StickRow, ...StickRow[]]): StickPicture {
   return {
     name: `${String(rows[0].Run)} piece ${String(rows[0].Piece)}`,
     cutLength: Number(rows[0]["Cut length"]),

@@ -1,6 +1,6 @@
+import { atan2, cos, sin, toDegrees, toRadians } from "../../geometry/angle";
 import type { Path } from "../../geometry/path";
 import { setback } from "../../geometry/arc";
-import { toDegrees, toRadians } from "../../geometry/angle";
 import { showDegrees } from "../../units/show";
 import type { BendConduit, BendShape } from "./bendShapes";
 import type { Flat } from "../paper/fit";
@@ -71,7 +71,7 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
       return notes(words, { dimensions });
     }
     case "kick": {
-      const height = shape.length * Math.sin(toRadians(shape.angle));
+      const height = shape.length * sin(toRadians(shape.angle));
       const dimensions: BendDimension[] = [
         rise(show(height), height),
         { from: second, to: last, lane: "beside", text: show(shape.length) },
@@ -85,7 +85,7 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
         angles: [{ corner: 1, text: angle }],
       });
     case "rolling offset": {
-      const lean = showDegrees(toDegrees(Math.atan2(shape.roll, shape.rise)));
+      const lean = showDegrees(toDegrees(atan2(shape.roll, shape.rise)));
       const caption = `True offset ${show(Math.hypot(shape.rise, shape.roll))} with bends of ${angle}, leaning ${lean} from upright.`;
       return notes(`${sentence(`The rise is ${show(shape.rise)} and the roll ${show(shape.roll)}`)} ${caption}`, {
         dimensions: [rise(show(shape.rise), shape.rise)],
@@ -156,7 +156,7 @@ export function bendNotes(shape: BendShape, path: Path, conduit: BendConduit, sh
     case "sweep": {
       const center: Flat = [second[0] - setback(shape.angle / shape.shots, shape.radius), second[1] + shape.radius];
       const turn = toRadians(shape.angle / 2);
-      const middle: Flat = [center[0] + shape.radius * Math.sin(turn), center[1] - shape.radius * Math.cos(turn)];
+      const middle: Flat = [center[0] + shape.radius * sin(turn), center[1] - shape.radius * cos(turn)];
       const caption = `${angle} in ${shape.shots} shots of ${showDegrees(shape.angle / shape.shots)}.`;
       return notes(`A sweep on a radius of ${show(shape.radius)}: ${caption}`, {
         dimensions: [{ from: center, to: middle, lane: "between", text: show(shape.radius) }],
@@ -183,8 +183,8 @@ const boxAt = ([x, z]: Flat, { outsideDiameter }: BendConduit, rise: number): Fl
 function roundObstacle(center: number, base: number, height: number, most: number): Flat[] {
   const radius = Math.min(height / 2, most);
   return Array.from({ length: 48 }, (_, step): Flat => {
-    const turn = (step * Math.PI) / 24;
+    const turn = toRadians((step * 180) / 24);
     const middle = step <= 24 ? base + height - radius : base + radius;
-    return [center + radius * Math.cos(turn), middle + radius * Math.sin(turn)];
+    return [center + radius * cos(turn), middle + radius * sin(turn)];
   });
 }

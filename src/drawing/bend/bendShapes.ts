@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { LineUpSymbol } from "../paper/symbols";
 import { pathParts, type Path } from "../../geometry/path";
 import { setback } from "../../geometry/arc";
@@ -10,13 +11,13 @@ import type { RouteStep } from "../../route/types";
 export type BendShape =
   | { kind: "stub-up"; stub: number }
   | { kind: "back-to-back"; distance: number; stub: number }
-  | { kind: "kick"; length: number; angle: number }
-  | { kind: "offset"; rise: number; angle: number }
-  | { kind: "box offset"; rise: number; angle: number }
-  | { kind: "rolling offset"; rise: number; roll: number; angle: number }
-  | { kind: "three-bend saddle"; height: number; angle: number }
-  | { kind: "four-bend saddle"; height: number; over: number; angle: number }
-  | { kind: "sweep"; radius: number; shots: number; angle: number };
+  | { kind: "kick"; length: number; angle: Degrees }
+  | { kind: "offset"; rise: number; angle: Degrees }
+  | { kind: "box offset"; rise: number; angle: Degrees }
+  | { kind: "rolling offset"; rise: number; roll: number; angle: Degrees }
+  | { kind: "three-bend saddle"; height: number; angle: Degrees }
+  | { kind: "four-bend saddle"; height: number; over: number; angle: Degrees }
+  | { kind: "sweep"; radius: number; shots: number; angle: Degrees };
 
 export type BendKindName = BendShape["kind"];
 
@@ -108,7 +109,7 @@ export function bendPath(shape: BendShape, conduit: BendConduit, tails: Tails): 
   return { points, radii };
 }
 
-const tail = (corner: Vec3, end: Vec3, bend: { angle: number; radius: number }, length: number): Vec3 =>
+const tail = (corner: Vec3, end: Vec3, bend: { angle: Degrees; radius: number }, length: number): Vec3 =>
   along(corner, unit(subtract(end, corner)), setback(bend.angle, bend.radius) + length);
 
 /** A pencil mark on the bent conduit. */

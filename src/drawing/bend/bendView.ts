@@ -8,9 +8,9 @@ import { drawConduit } from "./conduit";
 import { dimension, fitsBetween } from "../paper/dimension";
 import type { BendDrawing } from "./bendShapes";
 import { around } from "../paper/boxes";
-import { fitTo, type Fit, type Flat } from "../paper/fit";
+import { fitTo, type PageFit, type Flat } from "../paper/fit";
 import type { Box, Spot } from "../paper/scene";
-import { EDGE, type Place, type Sketch } from "../paper/sketch";
+import { EDGE, type PagePlace, type Sketch } from "../paper/sketch";
 import { move, perpendicular, toward } from "../paper/spots";
 import { bubble, BUBBLE } from "../paper/symbols";
 import { LINE_HEIGHT, textWidth } from "../paper/textBox";
@@ -50,7 +50,7 @@ const lineOf = ({ path, side }: BendView): Flat[] => samplePath(path, STEP).map(
 export const scaleFor = (sketch: Sketch, view: BendView, options: ViewOptions): number =>
   fitView(sketch, view, options).scale;
 
-function fitView(sketch: Sketch, view: BendView, { numbers, top = 0, maxScale, room = [] }: ViewOptions): Fit {
+function fitView(sketch: Sketch, view: BendView, { numbers, top = 0, maxScale, room = [] }: ViewOptions): PageFit {
   const { notes, drawing } = view;
   const half = drawing.outsideDiameter / 2;
   const reach = lineOf(view).flatMap(([x, y]): Flat[] => [
@@ -92,7 +92,7 @@ export function drawBendView(sketch: Sketch, view: BendView, options: ViewOption
   if (drawing.marks?.length) labelDatumEnd(sketch, line, half);
 }
 
-function putDimension(sketch: Sketch, each: BendDimension, fit: Fit, edges: Box, half: number): void {
+function putDimension(sketch: Sketch, each: BendDimension, fit: PageFit, edges: Box, half: number): void {
   const [from, to] = [fit.toPage(each.from), fit.toPage(each.to)];
   const { text } = each;
   const inGap = fitsBetween(Math.abs(from[1] - to[1]), LINE_HEIGHT);
@@ -113,7 +113,7 @@ function putDimension(sketch: Sketch, each: BendDimension, fit: Fit, edges: Box,
   }
 }
 
-function putAngle(sketch: Sketch, { path, side }: BendView, corner: number, text: string, fit: Fit): void {
+function putAngle(sketch: Sketch, { path, side }: BendView, corner: number, text: string, fit: PageFit): void {
   const spots = [-1, 0, 1].map((step) => fit.toPage(side(path.points[corner + step]!)));
   const [before, at, after] = spots as [Spot, Spot, Spot];
   angleMark(sketch, at, toward(before, at), toward(at, after), text);
@@ -124,7 +124,7 @@ function labelDatumEnd(sketch: Sketch, line: readonly Spot[], half: number): voi
   const side = perpendicular(toward(end, next));
   const level = Math.abs(side[1]) > 0.5;
   const off = half + (level ? 12 : 6);
-  const places = [off, -off].map((by): Place => {
+  const places = [off, -off].map((by): PagePlace => {
     const at = move(move(end, toward(end, next), level ? 2 : 8), side, by);
     return { at, anchor: level || side[0] * by > 0 ? "start" : "end" };
   });
@@ -132,7 +132,7 @@ function labelDatumEnd(sketch: Sketch, line: readonly Spot[], half: number): voi
 }
 
 /** Pencil marks where they come to lie on the bent conduit. */
-function drawMarks(sketch: Sketch, { path, drawing, side }: BendView, fit: Fit): void {
+function drawMarks(sketch: Sketch, { path, drawing, side }: BendView, fit: PageFit): void {
   const { marks = [], firstStart = 0, outsideDiameter } = drawing;
   const shift = (pathParts(path).straights[0] ?? 0) - firstStart;
   const reach = (outsideDiameter / 2) * fit.scale + 4;

@@ -5,7 +5,7 @@ import { textWidth } from "../paper/textBox";
 import { sentence } from "../paper/words";
 
 /** Pieces of one length cut from a stick. */
-export interface CutPiece {
+export interface DrawnPiece {
   /** [in] */
   readonly length: number;
   readonly count: number;
@@ -14,13 +14,13 @@ export interface CutPiece {
 }
 
 /** Sticks that are cut alike. */
-export interface CutStick {
+export interface DrawnStick {
   /** [in] */
   readonly length: number;
   readonly count: number;
   /** Raceway and size, or where the stick comes from. */
   readonly label?: string;
-  readonly pieces: readonly CutPiece[];
+  readonly pieces: readonly DrawnPiece[];
   /** What is left at the far end [in], kerfs taken off. */
   readonly remnant: number;
 }
@@ -39,7 +39,7 @@ const HATCH = 6;
 const STICK_GAP = 10;
 
 /** Sticks as bars to one scale, with their cuts in order from the left and what is left over hatched. */
-export function drawCuts(sticks: readonly CutStick[], { title, width = 320, show, kerf = 0 }: CutsOptions): Scene {
+export function drawCuts(sticks: readonly DrawnStick[], { title, width = 320, show, kerf = 0 }: CutsOptions): Scene {
   const sketch = new Sketch(width);
   const longest = Math.max(0, ...sticks.map(({ length }) => length));
   const scale = longest > 0 ? (width - 2 * EDGE) / longest : 1;
@@ -56,7 +56,7 @@ export function drawCuts(sticks: readonly CutStick[], { title, width = 320, show
 }
 
 function stickWords(
-  { length, count, label, pieces, remnant }: CutStick,
+  { length, count, label, pieces, remnant }: DrawnStick,
   show: ShowLength,
 ): { head: string; list: string } {
   const cuts = pieces.map((piece) => {
@@ -67,7 +67,7 @@ function stickWords(
 }
 
 /** One bar; a length stands in its piece where it fits, the list under the bar has them all. */
-function drawBar(sketch: Sketch, stick: CutStick, top: number, scale: number, kerf: number, show: ShowLength): void {
+function drawBar(sketch: Sketch, stick: DrawnStick, top: number, scale: number, kerf: number, show: ShowLength): void {
   const [middle, bottom] = [top + BAR / 2, top + BAR];
   let reached = 0;
   const part = (length: number, text: string): { left: number; right: number } => {

@@ -1,3 +1,4 @@
+import { atan2, cos, sin, plus, times } from "../../geometry/angle";
 import type { Spot } from "./scene";
 import type { Sketch } from "./sketch";
 import { move, perpendicular, toward } from "./spots";
@@ -8,12 +9,12 @@ import { move, perpendicular, toward } from "./spots";
  */
 export function angleMark(sketch: Sketch, corner: Spot, into: Spot, out: Spot, text: string, radius = 30): void {
   sketch.line([corner, move(corner, into, radius + 8)], "extension");
-  const start = Math.atan2(into[1], into[0]);
-  const turn = Math.atan2(into[0] * out[1] - into[1] * out[0], into[0] * out[0] + into[1] * out[1]);
+  const start = atan2(into[1], into[0]);
+  const turn = atan2(into[0] * out[1] - into[1] * out[0], into[0] * out[0] + into[1] * out[1]);
   const steps = Math.max(2, Math.ceil(Math.abs(turn) / 0.1));
   const at = (share: number, reach: number): Spot => [
-    corner[0] + reach * Math.cos(start + turn * share),
-    corner[1] + reach * Math.sin(start + turn * share),
+    corner[0] + reach * cos(plus(start, times(turn, share))),
+    corner[1] + reach * sin(plus(start, times(turn, share))),
   ];
   sketch.line(
     Array.from({ length: steps + 1 }, (_, step) => at(step / steps, radius)),

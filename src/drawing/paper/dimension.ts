@@ -1,5 +1,5 @@
 import type { Spot } from "./scene";
-import type { Place, Sketch } from "./sketch";
+import type { PagePlace, Sketch } from "./sketch";
 import { LINE_HEIGHT, textWidth } from "./textBox";
 import { between, move, perpendicular, spread, toward } from "./spots";
 
@@ -76,20 +76,23 @@ function extension(sketch: Sketch, from: Spot, to: Spot): void {
 const back = (way: Spot): Spot => [-way[0], -way[1]];
 
 /** Places beside a spot of a line that runs `along`. */
-function beside(spot: Spot, along: Spot): Place[] {
+function beside(spot: Spot, along: Spot): PagePlace[] {
   const side = perpendicular(along);
   const off = LINE_HEIGHT / 2 + 2;
   if (Math.abs(along[0]) > 0.9) {
-    return [-1, 1].map((sign): Place => ({ at: move(spot, side, sign * off * Math.sign(along[0])), anchor: "middle" }));
+    return [-1, 1].map((sign): PagePlace => ({
+      at: move(spot, side, sign * off * Math.sign(along[0])),
+      anchor: "middle",
+    }));
   }
-  return [1, -1].map((sign): Place => ({
+  return [1, -1].map((sign): PagePlace => ({
     at: [spot[0] + sign * (GAP + 3), spot[1]],
     anchor: sign > 0 ? "start" : "end",
   }));
 }
 
 /** Places past the end of a line that runs `along`. */
-function beyond(spot: Spot, along: Spot, reach: number): Place[] {
+function beyond(spot: Spot, along: Spot, reach: number): PagePlace[] {
   const at = move(spot, along, reach + Math.abs(along[1]) * (LINE_HEIGHT / 2));
   const anchor = along[0] > 0.3 ? "start" : along[0] < -0.3 ? "end" : "middle";
   return [{ at, anchor }];

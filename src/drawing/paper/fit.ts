@@ -13,7 +13,7 @@ export interface Room {
   readonly maxScale?: number;
 }
 
-export interface Fit {
+export interface PageFit {
   /** Page units to the inch, the same both ways. */
   readonly scale: number;
   readonly bottom: number;
@@ -21,7 +21,7 @@ export interface Fit {
 }
 
 /** The largest scale at which all points lie in the room, and the drawing in its middle. */
-export function fitTo(points: readonly Flat[], room: Room): Fit {
+export function fitTo(points: readonly Flat[], room: Room): PageFit {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const [low, high] = [Math.min(...ys), Math.max(...ys)];

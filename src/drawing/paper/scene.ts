@@ -57,7 +57,7 @@ export interface TextItem {
   readonly box: Box;
 }
 
-export type Item = LineItem | CircleItem | TextItem;
+export type SceneItem = LineItem | CircleItem | TextItem;
 
 export interface Scene {
   readonly width: number;
@@ -66,5 +66,5 @@ export interface Scene {
   readonly title: string;
   /** What it shows, with its numbers, in sentences. */
   readonly description: string;
-  readonly items: readonly Item[];
+  readonly items: readonly SceneItem[];
 }

@@ -1,9 +1,9 @@
 import { around, clipLine, overlap } from "./boxes";
-import type { Anchor, Box, Item, LineStyle, Scene, Spot, TextItem, TextStyle } from "./scene";
+import type { Anchor, Box, SceneItem, LineStyle, Scene, Spot, TextItem, TextStyle } from "./scene";
 import { LINE_HEIGHT, textBox, wrapText } from "./textBox";
 
 /** Where a label may stand. */
-export interface Place {
+export interface PagePlace {
   readonly at: Spot;
   readonly anchor: Anchor;
 }
@@ -30,7 +30,7 @@ const IN_THE_WAY: ReadonlySet<LineStyle> = new Set<LineStyle>([
 
 /** A page being drawn. Its width is given; its height becomes what the drawing needs. */
 export class Sketch {
-  private readonly items: Item[] = [];
+  private readonly items: SceneItem[] = [];
 
   constructor(readonly width: number) {}
 
@@ -48,13 +48,13 @@ export class Sketch {
   }
 
   /** Text at the first of its places that lies on nothing; where there is none, at the one that covers least. */
-  label(text: string, places: readonly Place[], style: TextStyle = "text"): void {
+  label(text: string, places: readonly PagePlace[], style: TextStyle = "text"): void {
     const best = this.bestPlace(text, places, style);
     if (best) this.text(text, best.place.at, best.place.anchor, style);
   }
 
   /** As {@link label}, but leaves the text out where it would lie on something. True when it was put. */
-  labelIfFree(text: string, places: readonly Place[], style: TextStyle = "text"): boolean {
+  labelIfFree(text: string, places: readonly PagePlace[], style: TextStyle = "text"): boolean {
     const best = this.bestPlace(text, places, style);
     if (!best || best.cost > 0) return false;
     this.text(text, best.place.at, best.place.anchor, style);
@@ -71,10 +71,10 @@ export class Sketch {
 
   private bestPlace(
     text: string,
-    places: readonly Place[],
+    places: readonly PagePlace[],
     style: TextStyle,
-  ): { place: Place; cost: number } | undefined {
-    let best: { place: Place; cost: number } | undefined;
+  ): { place: PagePlace; cost: number } | undefined {
+    let best: { place: PagePlace; cost: number } | undefined;
     for (const place of places) {
       const cost = this.cover(textBox(text, place.at, place.anchor, style));
       if (!best || cost < best.cost) best = { place, cost };
@@ -133,14 +133,14 @@ function lengthInside(points: readonly Spot[], closed: boolean, box: Box): numbe
   return sum;
 }
 
-export function boxOf(item: Item): Box {
+export function boxOf(item: SceneItem): Box {
   if (item.kind === "text") return item.box;
   if (item.kind === "line") return around(item.points);
   const { center, radius } = item;
   return { left: center[0] - radius, right: center[0] + radius, top: center[1] - radius, bottom: center[1] + radius };
 }
 
-function moveDown(item: Item, by: number): Item {
+function moveDown(item: SceneItem, by: number): SceneItem {
   const down = ([x, y]: Spot): Spot => [x, y + by];
   if (item.kind === "line") return { ...item, points: item.points.map(down) };
   if (item.kind === "circle") return { ...item, center: down(item.center) };

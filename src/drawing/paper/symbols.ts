@@ -1,3 +1,4 @@
+import { cos, sin, toRadians } from "../../geometry/angle";
 import type { Spot } from "./scene";
 import type { Sketch } from "./sketch";
 import { TEXT_SIZE } from "./textBox";
@@ -25,8 +26,8 @@ export function lineUpSymbol(sketch: Sketch, symbol: LineUpSymbol, center: Spot,
     case "star":
       return sketch.line(
         Array.from({ length: 10 }, (_, point) => {
-          const [reach, turn] = [point % 2 ? 0.45 : 1.1, (point * Math.PI) / 5];
-          return at(reach * Math.sin(turn), -reach * Math.cos(turn));
+          const [reach, turn] = [point % 2 ? 0.45 : 1.1, toRadians(point * 36)];
+          return at(reach * sin(turn), -reach * cos(turn));
         }),
         "solid",
         { closed: true },

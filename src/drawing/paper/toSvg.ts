@@ -1,5 +1,5 @@
 import { DRAWING_CSS, LINE_WIDTHS } from "./drawingCss";
-import type { CircleItem, Item, LineItem, Scene, Spot } from "./scene";
+import type { CircleItem, SceneItem, LineItem, Scene, Spot } from "./scene";
 
 /** Text as it may stand in SVG, between tags or in an attribute. */
 export const escapeText = (text: string): string =>
@@ -31,7 +31,7 @@ export function toSvg(scene: Scene, { standalone = false } = {}): string {
   ].join("\n");
 }
 
-function itemSvg(item: Item): string {
+function itemSvg(item: SceneItem): string {
   switch (item.kind) {
     case "line": {
       const name = item.closed ? "polygon" : "polyline";

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { asin, cos, sin, toRadians } from "../../geometry/angle";
 import { dot, EAST, NORTH, UP, type Vec3 } from "../../geometry/vector";
 import type { Flat } from "../paper/fit";
 
@@ -9,7 +9,7 @@ import type { Flat } from "../paper/fit";
 export type RunView = "plan" | "elevation" | "isometric" | { readonly azimuth: number; readonly elevation: number };
 
 /** Three axes equally foreshortened: looking down by the angle whose sine is 1/√3. */
-const ISOMETRIC = { azimuth: -45, elevation: (Math.asin(1 / Math.sqrt(3)) * 180) / Math.PI };
+const ISOMETRIC = { azimuth: -45, elevation: (asin(1 / Math.sqrt(3)) * 180) / Math.PI };
 
 export interface Projection {
   readonly azimuth: number;
@@ -24,10 +24,10 @@ export interface Projection {
 export function projection(view: RunView): Projection {
   const { azimuth, elevation } = anglesOf(view);
   const [turn, tilt] = [toRadians(azimuth), toRadians(elevation)];
-  const right: Vec3 = [Math.cos(turn), -Math.sin(turn), 0];
-  const level: Vec3 = [Math.sin(turn), Math.cos(turn), 0];
-  const up: Vec3 = [level[0] * Math.sin(tilt), level[1] * Math.sin(tilt), Math.cos(tilt)];
-  const away: Vec3 = [level[0] * Math.cos(tilt), level[1] * Math.cos(tilt), -Math.sin(tilt)];
+  const right: Vec3 = [cos(turn), -sin(turn), 0];
+  const level: Vec3 = [sin(turn), cos(turn), 0];
+  const up: Vec3 = [level[0] * sin(tilt), level[1] * sin(tilt), cos(tilt)];
+  const away: Vec3 = [level[0] * cos(tilt), level[1] * cos(tilt), -sin(tilt)];
   return {
     azimuth,
     elevation,

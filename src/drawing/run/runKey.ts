@@ -2,7 +2,7 @@ import { scale as lengthen } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
 import { arrowhead } from "../paper/dimension";
 import type { RunPull } from "./runDrawing";
-import type { Fit } from "../paper/fit";
+import type { PageFit } from "../paper/fit";
 import { AXES, BUILDING_AXES, type AxisNames, type Projection } from "./projection";
 import type { Spot } from "../paper/scene";
 import { EDGE, type Sketch } from "../paper/sketch";
@@ -23,7 +23,7 @@ const [ARM, BAR] = [30, 90];
 export function drawAxes(
   sketch: Sketch,
   eye: Projection,
-  fit: Fit,
+  fit: PageFit,
   show: ShowLength,
   names: AxisNames = BUILDING_AXES,
 ): void {

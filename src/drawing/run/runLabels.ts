@@ -4,7 +4,7 @@ import type { Vec3 } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
 import type { RunPull } from "./runDrawing";
 import type { Spot } from "../paper/scene";
-import type { Place, Sketch } from "../paper/sketch";
+import type { PagePlace, Sketch } from "../paper/sketch";
 import { between, move, perpendicular, spread, toward } from "../paper/spots";
 import { bubble, BUBBLE } from "../paper/symbols";
 
@@ -62,13 +62,13 @@ export function labelLegs(sketch: Sketch, pulls: readonly RunPull[], page: ToPag
 }
 
 /** Places along a leg, its middle first, on both sides, near and then farther. */
-function placesBeside(from: Spot, to: Spot): Place[] {
+function placesBeside(from: Spot, to: Spot): PagePlace[] {
   const side = perpendicular(toward(from, to));
   const steep = Math.abs(side[0]);
   const shares = spread(from, to) > 30 ? [0.5, 0.35, 0.65, 0.2, 0.8] : [0.5];
   return [0, 9].flatMap((more) =>
     shares.flatMap((share) =>
-      [1, -1].map((sign): Place => {
+      [1, -1].map((sign): PagePlace => {
         const anchor = steep < 0.25 ? "middle" : side[0] * sign > 0 ? "start" : "end";
         return { at: move(between(from, to, share), side, sign * (12 - 4 * steep + more)), anchor };
       }),

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { cos, sin, toRadians } from "../../geometry/angle";
 import type { Bench } from "./bench";
 import { sidesOf } from "./benchSides";
 import type { Piece } from "../run/builtRun";
@@ -49,7 +49,7 @@ export function stroke(
 
 /** Where an arc from the origin ends, and its direction there; x along the conduit, y toward the center. */
 function arcEnd(degrees: number, radius: number): { x: number; y: number; cosine: number; sine: number } {
-  const [cosine, sine] = [Math.cos(toRadians(degrees)), Math.sin(toRadians(degrees))];
+  const [cosine, sine] = [cos(toRadians(degrees)), sin(toRadians(degrees))];
   return { x: radius * sine, y: radius * (1 - cosine), cosine, sine };
 }
 

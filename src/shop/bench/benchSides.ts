@@ -1,5 +1,5 @@
+import { toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
-import { toRadians } from "../../geometry/angle";
 import { along, cross, ORIGIN, rotate, scale, type Vec3 } from "../../geometry/vector";
 import type { Piece } from "../run/builtRun";
 
@@ -22,7 +22,7 @@ interface Frame {
 interface Met {
   /** Straight before it [in]. */
   readonly straight: number;
-  readonly angle: number;
+  readonly angle: Degrees;
   readonly radius: number;
   /** Turn round the conduit from the stroke's plane [°], right-handed about the way out. */
   readonly azimuth: number;

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
 import type { Pull, RouteCorner } from "../../route/types";
 import type { Run } from "./runsTable";
@@ -7,10 +8,10 @@ import type { Shoe } from "../shoe/shoe";
 export interface RunBend {
   readonly corner: RouteCorner;
   /** Finished angle [°] and centerline radius [in]. */
-  readonly angle: number;
+  readonly angle: Degrees;
   readonly radius: number;
   /** Rotation of the bend plane against the bend before it in the run [°], GEOMETRY of the run. */
-  readonly plane: number;
+  readonly plane: Degrees;
   /** Place of the bend in its pull, 0 for the first. */
   readonly place: number;
 }

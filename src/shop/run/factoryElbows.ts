@@ -1,8 +1,8 @@
+import { isAngle, type Degrees } from "../../geometry/angle";
 import { racewayRecord } from "../../raceway/raceway";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
-import { isAngle } from "../../geometry/angle";
 import { readRules, type RuleBook } from "../../rules/rules";
 import type { Run } from "./runsTable";
 import type { Shoe } from "../shoe/shoe";
@@ -46,7 +46,7 @@ function isBought(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean
 }
 
 /** True when one of the factory elbows has this angle. */
-export const isElbow = (angle: number, angles: readonly number[]): boolean =>
+export const isElbow = (angle: Degrees, angles: readonly number[]): boolean =>
   angles.some((listed) => isAngle(angle, listed));
 
 type OfSize = Pick<Run, "raceway" | "size">;

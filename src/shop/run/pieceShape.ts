@@ -1,6 +1,6 @@
+import { isAngle, toRadians, type Degrees } from "../../geometry/angle";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
-import { isAngle, toRadians } from "../../geometry/angle";
 import type { Run } from "./runsTable";
 import type { Piece } from "./builtRun";
 
@@ -9,7 +9,7 @@ export interface ShapeBend {
   /** Where it starts and ends, along the straight stick. */
   readonly start: number;
   readonly end: number;
-  readonly angle: number;
+  readonly angle: Degrees;
   readonly radius: number;
   /** Rotation against the bend before it on this piece; 0 for the first: a piece can be rolled as one likes. */
   readonly turn: number;

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { cos, sin, toRadians } from "../../geometry/angle";
 import { printedConstants } from "../../bends/shapes/printedConstants";
 import type { CornerKind } from "../../route/types";
 import { show } from "../../units/show";
@@ -46,9 +46,9 @@ function offsetPair(piece: Piece, index: number): HandbookSpacing | undefined {
   const bend = piece.bends[index] as PieceBend;
   const first = piece.bends[index - 1];
   if (!first) return undefined;
-  const rise = bend.legBefore * Math.sin(toRadians(bend.angle));
+  const rise = bend.legBefore * sin(toRadians(bend.angle));
   const printed = printedConstants(bend.angle)?.multiplier;
-  const multiplier = printed ?? 1 / Math.sin(toRadians(bend.angle));
+  const multiplier = printed ?? 1 / sin(toRadians(bend.angle));
   return {
     handbook: multiplier * rise,
     exact: bend.start - first.start,
@@ -61,10 +61,10 @@ function saddleSpacing(piece: Piece, index: number, center: number, shoe: Shoe):
   const middle = piece.bends[center];
   if (!middle) return undefined;
   // Both legs of a saddle are equally long.
-  const cornerHeight = middle.legBefore * Math.sin(toRadians(outer.angle));
-  const height = cornerHeight - middle.radius * (1 / Math.cos(toRadians(middle.angle / 2)) - 1);
+  const cornerHeight = middle.legBefore * sin(toRadians(outer.angle));
+  const height = cornerHeight - middle.radius * (1 / cos(toRadians(middle.angle / 2)) - 1);
   const printed = printedConstants(middle.angle)?.saddleMultiplier;
-  const multiplier = printed ?? 1 / Math.sin(toRadians(outer.angle));
+  const multiplier = printed ?? 1 / sin(toRadians(outer.angle));
   return {
     handbook: multiplier * height,
     exact: Math.abs(markOf(piece, center, shoe) - markOf(piece, index, shoe)),

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { showDegrees } from "../../units/show";
 import type { Hook } from "../shoe/marks";
 
@@ -12,7 +13,7 @@ import type { Hook } from "../shoe/marks";
  * @param hook which end is hooked for this bend; `before` for the last one of the piece, undefined for the first bend
  * @param digits decimals of the degrees
  */
-export function turnWords(plane: number, hook: Hook, before: Hook | undefined, digits = 2): string {
+export function turnWords(plane: Degrees, hook: Hook, before: Hook | undefined, digits = 2): string {
   if (before === undefined) return hook === "datum" ? "first bend" : "first bend; put the far end on the hook's side";
   const swap = hook === before ? "" : "swap the conduit end for end, last bend pointing as before";
   const roll = rollWords(plane, digits);
@@ -35,7 +36,7 @@ export function pointWords(roll: number, other: string, degrees: (value: number)
   return `points ${turned} ${roll > 0 ? "clockwise" : "counterclockwise"} from ${other}, seen from the datum end`;
 }
 
-function rollWords(plane: number, digits: number): string {
+function rollWords(plane: Degrees, digits: number): string {
   const size = showDegrees(Math.abs(plane), digits);
   if (size === "0°") return "";
   if (size === "180°") return "turn 180°";

@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import { showDegrees } from "../../units/show";
 import type { Shoe } from "./shoe";
 
@@ -7,7 +8,7 @@ import type { Shoe } from "./shoe";
  *
  * With the dial started at zero it reads `angle + springback`; started at `−springback` it reads `angle`.
  */
-export function dialOrWords(shoe: Shoe, angle: number): number | string {
+export function dialOrWords(shoe: Shoe, angle: Degrees): number | string {
   const reading = angle + shoe.springback + shoe.dialStart;
   return reading > shoe.dialTo ? `past ${showDegrees(shoe.dialTo)}` : reading;
 }

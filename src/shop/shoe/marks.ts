@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { toRadians, type Degrees } from "../../geometry/angle";
 import { arrowLead, starFromArrow, type Shoe } from "./shoe";
 
 /** What on the shoe the pencil mark is lined up with. */
@@ -21,7 +21,7 @@ export type Hook = "datum" | "far";
 export function markFor(
   shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">,
   start: number,
-  angle: number,
+  angle: Degrees,
   lineUp: LineUp,
   hook: Hook,
 ): number {

@@ -1,4 +1,4 @@
-import { toRadians } from "../../geometry/angle";
+import { toRadians, type Degrees } from "../../geometry/angle";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
 
@@ -13,11 +13,11 @@ export interface Shoe {
   /** Outside diameter of the conduit [in]. */
   readonly outsideDiameter: number;
   /** Degrees the conduit opens when it is let go. */
-  readonly springback: number;
+  readonly springback: Degrees;
   /** Lowest and highest reading of the dial, and the reading it starts from [°]. */
-  readonly dialFrom: number;
-  readonly dialTo: number;
-  readonly dialStart: number;
+  readonly dialFrom: Degrees;
+  readonly dialTo: Degrees;
+  readonly dialStart: Degrees;
   /** Shortest straight end the shoe can hold [in]. */
   readonly shortestTail: number;
   /** Where the values come from, in words. */
@@ -50,6 +50,6 @@ export function starFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDia
 }
 
 /** Distance from the arrow to the center notch for an angle [in]: arrow lead + half the arc. */
-export function notchFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">, angle: number): number {
+export function notchFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">, angle: Degrees): number {
   return arrowLead(shoe) + (shoe.radius * toRadians(angle)) / 2;
 }

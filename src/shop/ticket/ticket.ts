@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { Path } from "../../geometry/path";
 import type { Bench } from "../bench/bench";
 import { isPiece, partsBeside, runPieces, type BuiltRun, type Piece } from "../run/builtRun";
@@ -22,7 +23,7 @@ export interface TicketBend {
   readonly lineUp: LineUp;
   readonly hook: Hook;
   /** Finished angle [°]. */
-  readonly angle: number;
+  readonly angle: Degrees;
   /** Reading of the dial [°], or words where it does not reach. */
   readonly dial: number | string;
   /** From the plane of the bend before to this one's [°], clockwise seen from the datum end; 0 for the first. */

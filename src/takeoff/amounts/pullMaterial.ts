@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { BuiltPull, Piece } from "../../shop/run/builtRun";
 import { bendKind, type BendKind } from "../../shop/schedule/lineUp";
 
@@ -5,7 +6,7 @@ import { bendKind, type BendKind } from "../../shop/schedule/lineUp";
 export interface ShopBend {
   readonly kind: BendKind;
   /** [°] */
-  readonly angle: number;
+  readonly angle: Degrees;
 }
 
 /** What a pull is made of, from box to box. */

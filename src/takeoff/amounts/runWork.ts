@@ -1,3 +1,4 @@
+import type { Degrees } from "../../geometry/angle";
 import type { BuiltRun } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
 import { runLength } from "../../shop/run/runTotals";
@@ -75,7 +76,7 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
 const pullBoxes = ({ run, pulls, endsInBox }: BuiltRun): number =>
   pulls.length - 1 + (run.to === "" && endsInBox ? 1 : 0);
 
-const elbowAmount = ({ run, shoe }: BuiltRun, angle: number): Amount => ({
+const elbowAmount = ({ run, shoe }: BuiltRun, angle: Degrees): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
   each: 1,
   note: elbowRadius(shoe.radius),

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { drawStick } from "../../../src/drawing/bench/drawStick";
-import { stickOf, type Stick, type StickMark } from "../../../src/drawing/bench/stick";
+import { stickOf, type StickPicture, type StickMark } from "../../../src/drawing/bench/stick";
 import { inches, labelFaults, middleOf, readBack } from "../measure";
 
-const STICK: Stick = {
+const STICK: StickPicture = {
   name: "B-2 piece 1",
   cutLength: 100,
   marks: [
@@ -58,7 +58,7 @@ test("words say the distance, the line-up and the hook; the description says it 
 });
 
 test("a coupling is drawn over the end it goes on, and only there", () => {
-  const sleeves = (stick: Stick) =>
+  const sleeves = (stick: StickPicture) =>
     readBack(drawStick(stick, { show: inches }))
       .lines("conduit")
       .slice(1);

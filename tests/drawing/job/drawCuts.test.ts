@@ -1,7 +1,7 @@
-import { drawCuts, type CutStick } from "../../../src/drawing/job/drawCuts";
+import { drawCuts, type DrawnStick } from "../../../src/drawing/job/drawCuts";
 import { inches, labelFaults, readBack } from "../measure";
 
-const STICKS: CutStick[] = [
+const STICKS: DrawnStick[] = [
   {
     length: 120,
     count: 3,

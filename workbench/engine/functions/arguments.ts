@@ -3,10 +3,10 @@ import type { BaseReferenceObject, BaseValueObject, FunctionVariantType } from "
 import { CellError } from "./customFunctions";
 
 /** A plain value of one cell, as a worksheet function receives it: a blank is null, an error is a CellError. */
-export type Plain = string | number | boolean | null | CellError;
+export type PlainArgument = string | number | boolean | null | CellError;
 
 /** The plain rows of an argument: one by one for a single value. Whole columns and rows end at the last used cell. */
-export function plainRows(argument: FunctionVariantType): Plain[][] {
+export function plainRows(argument: FunctionVariantType): PlainArgument[][] {
   if (argument.isReferenceObject()) return referenceRows(argument as BaseReferenceObject);
   if (argument.isArray()) {
     const rows = (argument as BaseValueObject).getArrayValue();
@@ -15,26 +15,26 @@ export function plainRows(argument: FunctionVariantType): Plain[][] {
   return [[plain(argument as BaseValueObject)]];
 }
 
-function plain(value: Nullable<BaseValueObject>): Plain {
+function plain(value: Nullable<BaseValueObject>): PlainArgument {
   if (value == null || value.isNull()) return null;
   if (value.isError())
     return new CellError(String(value.getValue()), `${String(value.getValue())} in the cells it reads`);
-  return value.getValue() as Plain;
+  return value.getValue() as PlainArgument;
 }
 
-function referenceRows(reference: BaseReferenceObject): Plain[][] {
+function referenceRows(reference: BaseReferenceObject): PlainArgument[][] {
   if (reference.getForcedSheetName() !== "" && !reference.getForcedSheetId()) {
     throw new CellError("#REF!", `There is no sheet named ${reference.getForcedSheetName()}.`);
   }
   const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
   const width = Math.max(endColumn - startColumn + 1, 1);
-  const rows: Plain[][] = [];
+  const rows: PlainArgument[][] = [];
   let lastUsedRow = 0;
   let lastUsedColumn = 0;
   reference.iterator((value, row, column) => {
     const cell = plain(value);
     const at = row - startRow;
-    while (rows.length <= at) rows.push(new Array<Plain>(width).fill(null));
+    while (rows.length <= at) rows.push(new Array<PlainArgument>(width).fill(null));
     rows[at]![column - startColumn] = cell;
     if (cell === null) return;
     lastUsedRow = Math.max(lastUsedRow, at);

@@ -1,11 +1,11 @@
 import { BaseFunction, type BaseValueObject } from "@univerjs/engine-formula";
-import { type Plain, plainRows } from "./arguments";
+import { type PlainArgument, plainRows } from "./arguments";
 import { CellError, ErrorCode, type Implementation } from "./customFunctions";
 import type { FunctionMetadata, ParameterMetadata } from "./metadata";
 import { thrownToEngine, toEngine } from "./results";
 
 /** An argument ready for the call: a single value, or rows for a parameter that takes a range. */
-type Argument = Plain | Plain[][];
+type Argument = PlainArgument | PlainArgument[][];
 
 /**
  * One worksheet function inside the engine. It hands over arguments the way Excel does (ranges as rows, blanks and
@@ -36,7 +36,7 @@ export class WorksheetFunction extends BaseFunction {
     }
   }
 
-  private answer(given: Plain[][][]): BaseValueObject {
+  private answer(given: PlainArgument[][][]): BaseValueObject {
     this.checkCount(given.length);
     const parameters = given.map((_, index) => this.parameterAt(index));
     const lifted = given.filter(
@@ -103,7 +103,7 @@ function isMatrix(parameter: ParameterMetadata | undefined): boolean {
 }
 
 /** The cell at a row and column; a single row or column stands for all of them. */
-function pick(rows: Plain[][], row: number, column: number): Plain {
+function pick(rows: PlainArgument[][], row: number, column: number): PlainArgument {
   const line = rows[rows.length === 1 ? 0 : row];
   const value = line?.[line.length === 1 ? 0 : column];
   return value === undefined ? new CellError(ErrorCode.notAvailable, "The ranges differ in size.") : value;

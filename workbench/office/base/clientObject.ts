@@ -1,6 +1,6 @@
 import { type LoadNames, loadPaths } from "./loadPaths";
 import { invalidArgument, notFound, notLoaded } from "./officeError";
-import type { Finding, Requests } from "./requests";
+import type { Lookup, Requests } from "./requests";
 
 /** How each property is read from the workbook at the moment of a sync. */
 export type Readers = Readonly<Record<string, () => unknown>>;
@@ -17,7 +17,7 @@ export abstract class ClientObject<T> {
 
   constructor(
     readonly requests: Requests,
-    private readonly finding: Finding<T>,
+    private readonly finding: Lookup<T>,
   ) {
     requests.later(() => {
       this.found = finding.find();

@@ -3,7 +3,7 @@ import type { Host } from "../host";
 import { OfficeError } from "./officeError";
 
 /** What stands for a thing that may not be there. */
-export interface Finding<T> {
+export interface Lookup<T> {
   find: () => T | null;
   /** What it is called in an error. */
   what: string;
@@ -23,7 +23,7 @@ export abstract class Requests implements Pick<Excel.RequestContext, "workbook" 
   abstract get workbook(): Excel.Workbook;
 
   /** The worksheet that a range or a table lies on. */
-  abstract worksheet(finding: Finding<Sheet>): Excel.Worksheet;
+  abstract worksheet(finding: Lookup<Sheet>): Excel.Worksheet;
 
   /** Does something at the next sync that neither reads cells nor changes them. */
   later(action: Action): void {

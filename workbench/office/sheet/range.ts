@@ -4,7 +4,7 @@ import { dataValidationOf } from "./dataValidation";
 import { invalidArgument } from "../base/officeError";
 import { type Area, cellsAt } from "./place";
 import { rangeFormatOf } from "./rangeFormat";
-import type { Finding, Requests } from "../base/requests";
+import type { Lookup, Requests } from "../base/requests";
 import { fill, writeTyped } from "./typed";
 import { whole } from "../base/whole";
 
@@ -129,7 +129,7 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
   }
 }
 
-export const rangeOf = (requests: Requests, finding: Finding<Area>): Excel.Range =>
+export const rangeOf = (requests: Requests, finding: Lookup<Area>): Excel.Range =>
   whole<Excel.Range>(new RangePart(requests, finding), "Range");
 
 /** The area a range stands for that the pane hands back to us; for actions that run in a sync. */

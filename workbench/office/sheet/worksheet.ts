@@ -2,7 +2,7 @@ import type { CellRange, Sheet } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import { type Area, cellsAt, cellsByAddress, usedCells } from "./place";
 import { rangeOf } from "./range";
-import type { Finding, Requests } from "../base/requests";
+import type { Lookup, Requests } from "../base/requests";
 import { checkSheetName } from "./sheets";
 import { tablesOf } from "../table/tables";
 import { whole } from "../base/whole";
@@ -83,5 +83,5 @@ class WorksheetPart extends ClientObject<Sheet> implements Pick<Excel.Worksheet,
   }
 }
 
-export const worksheetOf = (requests: Requests, finding: Finding<Sheet>): Excel.Worksheet =>
+export const worksheetOf = (requests: Requests, finding: Lookup<Sheet>): Excel.Worksheet =>
   whole<Excel.Worksheet>(new WorksheetPart(requests, finding), "Worksheet");

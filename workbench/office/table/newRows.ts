@@ -1,9 +1,9 @@
 import type { Book, CellRange, Sheet } from "../../engine";
 import { cellsAt } from "../sheet/place";
-import { growTable, type TableInfo } from "./tableEdits";
+import { growTable, type GridTable } from "./tableEdits";
 
 /** Grows a table by rows under its last one; what lies below moves down, if anything does. Gives the new cells. */
-export function addEmptyRows(book: Book, sheet: Sheet, table: TableInfo, count: number): CellRange {
+export function addEmptyRows(book: Book, sheet: Sheet, table: GridTable, count: number): CellRange {
   const { startColumn, endColumn, endRow } = table.range;
   const added = cellsAt(sheet, endRow + 1, startColumn, count, endColumn - startColumn + 1);
   growTable(book, table, count, isFreeBelow(sheet, table));
@@ -12,7 +12,7 @@ export function addEmptyRows(book: Book, sheet: Sheet, table: TableInfo, count: 
 }
 
 /** New rows under a table's old last one take after it: number formats and lists to choose from. */
-export function takeAfterLastRow(sheet: Sheet, { range }: TableInfo, count: number): void {
+export function takeAfterLastRow(sheet: Sheet, { range }: GridTable, count: number): void {
   const { startColumn, endColumn, endRow } = range;
   const columns = endColumn - startColumn + 1;
   const formats = sheet.cells(endRow, startColumn, 1, columns).numberFormats[0]!;
@@ -24,7 +24,7 @@ export function takeAfterLastRow(sheet: Sheet, { range }: TableInfo, count: numb
   }
 }
 
-function isFreeBelow(sheet: Sheet, { range }: TableInfo): boolean {
+function isFreeBelow(sheet: Sheet, { range }: GridTable): boolean {
   const used = sheet.used();
   const last = used ? used.place.rows - 1 : -1;
   if (last <= range.endRow) return true;

@@ -2,8 +2,8 @@ import type { Sheet } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import type { Area } from "../sheet/place";
 import { rangeOf } from "../sheet/range";
-import type { Finding, Requests } from "../base/requests";
-import { findTable, renameTable, type TableInfo } from "./tableEdits";
+import type { Lookup, Requests } from "../base/requests";
+import { findTable, renameTable, type GridTable } from "./tableEdits";
 import { tableRowsOf } from "./tableRows";
 import { whole } from "../base/whole";
 
@@ -11,7 +11,7 @@ type Members =
   "getDataBodyRange" | "getHeaderRowRange" | "getRange" | "id" | "isNullObject" | "name" | "rows" | "worksheet";
 
 /** How a table is found (its id), and whether this very run made it. */
-export interface FindingTable extends Finding<string> {
+export interface FindingTable extends Lookup<string> {
   isNew?: boolean;
 }
 
@@ -28,7 +28,7 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
     super(requests, how);
   }
 
-  private get info(): TableInfo {
+  private get info(): GridTable {
     return findTable(this.requests.host.book, this.target)!;
   }
 

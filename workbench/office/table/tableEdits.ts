@@ -17,12 +17,12 @@ import {
 import type { Book, CellRange } from "../../engine";
 import { invalidArgument, OfficeError } from "../base/officeError";
 
-export type TableInfo = ITableInfoWithUnitId;
+export type GridTable = ITableInfoWithUnitId;
 
-export const listTables = (book: Book): TableInfo[] => book.native.getTableList() as TableInfo[];
+export const listTables = (book: Book): GridTable[] => book.native.getTableList() as GridTable[];
 
 /** By name, in any case, or by id. */
-export function findTable(book: Book, key: string): TableInfo | null {
+export function findTable(book: Book, key: string): GridTable | null {
   const tables = listTables(book);
   return (
     tables.find(({ name }) => name.toLowerCase() === key.toLowerCase()) ?? tables.find(({ id }) => id === key) ?? null
@@ -76,7 +76,7 @@ export function renameTable(book: Book, tableId: string, name: string, isNew: bo
 }
 
 /** Makes room for rows under a table's last one: what lies below moves down. */
-export function growTable(book: Book, table: TableInfo, count: number, isFreeBelow: boolean): void {
+export function growTable(book: Book, table: GridTable, count: number, isFreeBelow: boolean): void {
   const commands = book.services.get(ICommandService);
   const where = { unitId: book.id, subUnitId: table.subUnitId, tableId: table.id };
   const { range } = table;

@@ -3,7 +3,7 @@ import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { Book, Sheet } from "../../engine";
 import { takeAfterLastRow } from "./newRows";
-import { findTable, growTable, listTables, type TableInfo } from "./tableEdits";
+import { findTable, growTable, listTables, type GridTable } from "./tableEdits";
 
 /** Whose workbook it is, and whether a batch of the pane is at work rather than a person. */
 export interface Typing {
@@ -23,7 +23,7 @@ export function growTablesWhileTyping(host: Typing): void {
   });
 }
 
-const isUnder = (range: IRange | undefined, table: TableInfo["range"]): boolean =>
+const isUnder = (range: IRange | undefined, table: GridTable["range"]): boolean =>
   range !== undefined &&
   range.startRow === table.endRow + 1 &&
   range.endRow === range.startRow &&
@@ -45,7 +45,7 @@ function grow(book: Book, id: string): void {
 }
 
 /** A column of formulas goes on in the new row. */
-function copyFormulas(book: Book, sheet: Sheet, { range }: TableInfo): void {
+function copyFormulas(book: Book, sheet: Sheet, { range }: GridTable): void {
   const shift = book.services.get(LexerTreeBuilder);
   for (let column = range.startColumn; column <= range.endColumn; column++) {
     const formula = sheet.cells(range.endRow, column).formulas[0]![0]!;

@@ -3,11 +3,11 @@ import { ClientObject, type Readers } from "../base/clientObject";
 import { addEmptyRows } from "./newRows";
 import { invalidArgument, notImplemented } from "../base/officeError";
 import type { Requests } from "../base/requests";
-import type { TableInfo } from "./tableEdits";
+import type { GridTable } from "./tableEdits";
 import { writeTyped } from "../sheet/typed";
 import { whole } from "../base/whole";
 
-class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableRowCollection, "add" | "count"> {
+class TableRowsPart extends ClientObject<GridTable> implements Pick<Excel.TableRowCollection, "add" | "count"> {
   protected override readonly readers: Readers = {
     count: () => {
       const { startRow, endRow } = this.info().range;
@@ -17,7 +17,7 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
 
   constructor(
     requests: Requests,
-    private readonly info: () => TableInfo,
+    private readonly info: () => GridTable,
     private readonly sheet: () => Sheet,
   ) {
     super(requests, { find: info, what: "a table's rows" });
@@ -47,5 +47,5 @@ class TableRowsPart extends ClientObject<TableInfo> implements Pick<Excel.TableR
   }
 }
 
-export const tableRowsOf = (requests: Requests, info: () => TableInfo, sheet: () => Sheet): Excel.TableRowCollection =>
+export const tableRowsOf = (requests: Requests, info: () => GridTable, sheet: () => Sheet): Excel.TableRowCollection =>
   whole<Excel.TableRowCollection>(new TableRowsPart(requests, info, sheet), "TableRowCollection");

@@ -4,7 +4,7 @@ import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { columnPlaces, missingColumns } from "../../../taskpane/workbook/columns";
 import type { Book, CellRange, CellValue, Sheet } from "../../engine";
 import { addEmptyRows } from "../../office/table/newRows";
-import { listTables, type TableInfo } from "../../office/table/tableEdits";
+import { listTables, type GridTable } from "../../office/table/tableEdits";
 import { words } from "./words";
 
 /** A workbook's Runs table, read for what goes into it. */
@@ -59,7 +59,7 @@ function hasRunColumns(headers: readonly string[]): boolean {
 function append(
   book: Book,
   sheet: Sheet,
-  table: TableInfo,
+  table: GridTable,
   formulas: readonly string[],
   rows: readonly (readonly CellValue[])[],
 ): CellRange {
@@ -105,7 +105,7 @@ function emptyAtEnd(body: CellRange, last: readonly string[]): number {
   return free;
 }
 
-function cellsOf(sheet: Sheet, { range }: TableInfo, from: number, rows: number): CellRange {
+function cellsOf(sheet: Sheet, { range }: GridTable, from: number, rows: number): CellRange {
   const columns = range.endColumn - range.startColumn + 1;
   return sheet.cells(range.startRow + from, range.startColumn, rows, columns);
 }

@@ -29,7 +29,7 @@ export interface ContentCell {
 }
 
 /** A rectangle of cells, counted from 0, both ends in it. */
-export interface Block {
+export interface CellBlock {
   startRow: number;
   endRow: number;
   startColumn: number;
@@ -38,13 +38,13 @@ export interface Block {
 
 export interface ContentTable {
   name: string;
-  range: Block;
+  range: CellBlock;
   headers: string[];
 }
 
 export interface Choices {
   list: string[];
-  range: Block;
+  range: CellBlock;
 }
 
 /** A picture over a sheet: it hangs from the top left corner of a cell in the first column. */
