@@ -1,3 +1,4 @@
+import { SAME_ANGLE } from "../units/tolerances";
 /**
  * Angles: degrees wherever people meet them, radians inside trigonometry only. A plain number is taken for degrees;
  * radians come from {@link toRadians} and the inverse functions here, and nothing else goes into a sine.
@@ -22,8 +23,11 @@ export const arcAngle = (length: number, radius: number): Radians => (length / r
 export const times = (angle: Radians, factor: number): Radians => (angle * factor) as Radians;
 export const plus = (one: Radians, other: Radians): Radians => (one + other) as Radians;
 
-/** Angles nearer than this are the same for the choice of a mark or an elbow [°]. */
-const SAME_ANGLE = 1e-6;
-
 /** True when an angle is the wanted one, but for rounding [°]. */
 export const isAngle = (angle: Degrees, wanted: Degrees): boolean => Math.abs(angle - wanted) < SAME_ANGLE;
+
+/** A rotation above −180° and at most 180°. */
+export function halfTurn(degrees: Degrees): Degrees {
+  const turned = ((degrees % 360) + 360) % 360;
+  return isAngle(turned, 360) ? 0 : turned > 180 && !isAngle(turned, 180) ? turned - 360 : turned;
+}

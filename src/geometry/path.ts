@@ -5,6 +5,7 @@
  * Sign of a rotation: right-handed about the direction of travel, so positive is clockwise seen from the datum end
  * toward the far end. Formulas: standard vector algebra, derived beside each.
  */
+import { SAME_PLACE } from "../units/tolerances";
 import { atan2, toDegrees, toRadians, type Degrees } from "./angle";
 import { InputError } from "../units/errors";
 import { gain, setback } from "./arc";
@@ -37,9 +38,6 @@ export interface PathParts {
   developed: number;
 }
 
-/** Legs [in] and turns [rad] below this are taken for none: far under a tape's reading, far over rounding. */
-const NOTHING = 1e-9;
-
 /**
  * Legs, bends, straights and developed length of a path.
  *
@@ -54,8 +52,9 @@ export function pathParts(path: Path): PathParts {
   path.radii.forEach((radius, corner) => {
     const [from, to] = [directions[corner]!, directions[corner + 1]!];
     const turn = angleBetween(from, to);
-    if (turn < NOTHING) throw new InputError(`point ${corner + 2}: the path does not turn there; leave the point out.`);
-    if (turn > Math.PI - NOTHING) {
+    if (turn < SAME_PLACE)
+      throw new InputError(`point ${corner + 2}: the path does not turn there; leave the point out.`);
+    if (turn > Math.PI - SAME_PLACE) {
       throw new InputError(`point ${corner + 2}: the path turns straight back; a bend must be below 180°.`);
     }
     const normal = unit(cross(from, to));
@@ -76,7 +75,7 @@ export function legsOf({ points, radii }: Path): { legs: number[]; directions: V
   if (bad >= 0) throw new InputError(`radius ${bad + 1} must be above 0; got ${radii[bad]}.`);
   const legs = points.slice(1).map((point, index) => subtract(point, points[index]!));
   const directions = legs.map((leg, index) => {
-    if (norm(leg) > NOTHING) return unit(leg);
+    if (norm(leg) > SAME_PLACE) return unit(leg);
     throw new InputError(`points ${index + 1} and ${index + 2} fall together; a leg must be longer than 0.`);
   });
   return { legs: legs.map(norm), directions };
@@ -108,7 +107,7 @@ export function partsToPath(
   }
   let travel = unit(direction);
   const square = squareTo(normal, travel);
-  if (norm(square) < NOTHING) throw new InputError("the first bend cannot turn about the direction of travel.");
+  if (norm(square) < SAME_PLACE) throw new InputError("the first bend cannot turn about the direction of travel.");
   let about = unit(square);
   const points: Vec3[] = [start];
   legs.forEach((leg, index) => {
@@ -128,7 +127,7 @@ export function partsToPath(
 /** Right-handed angle [°] about `travel` from one plane's normal to the next one's; both square to `travel`. */
 function rotationBetween(from: Vec3, to: Vec3, travel: Vec3): number {
   const angle = toDegrees(atan2(dot(cross(from, to), travel), dot(from, to)));
-  return angle <= -180 + NOTHING ? 180 : angle + 0;
+  return angle <= -180 + SAME_PLACE ? 180 : angle + 0;
 }
 
 const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);

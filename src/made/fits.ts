@@ -1,8 +1,6 @@
-import { halfTurn, turnedAround, type PieceShape, type ShapeBend } from "../shop/run/pieceShape";
-
-/** Lengths nearer than this are the same for a piece that is put up [in], and angles nearer than this [°]. Our choice. */
-const [SAME_LENGTH, SAME_ANGLE] = [1 / 16, 0.25];
-const ROUNDING = 1e-6;
+import { PUT_UP_ANGLE, PUT_UP_LENGTH, ROUNDING } from "../units/tolerances";
+import { halfTurn } from "../geometry/angle";
+import { turnedAround, type PieceShape, type ShapeBend } from "../shop/run/pieceShape";
 
 /** How a finished piece becomes one that is needed. Lengths [in] along the straight stick of the finished piece. */
 export interface PieceFit {
@@ -17,7 +15,7 @@ export interface PieceFit {
 
 /** True when there is nothing to do. */
 export const fitsAsItIs = ({ cutDatum, cutFar, bend }: PieceFit): boolean =>
-  bend === undefined && cutDatum < SAME_LENGTH && cutFar < SAME_LENGTH;
+  bend === undefined && cutDatum < PUT_UP_LENGTH && cutFar < PUT_UP_LENGTH;
 
 /**
  * How a finished piece can serve for a needed one with the least work: as it is, cut shorter, or cut and with one more
@@ -42,7 +40,7 @@ const bestOf = (fits: readonly (PieceFit | undefined)[]): PieceFit | undefined =
 
 /** Nothing to cut before one cut, one before two, little before much. */
 const work = ({ cutDatum, cutFar }: PieceFit): number =>
-  [cutDatum, cutFar].reduce((sum, cut) => sum + (cut < SAME_LENGTH ? 0 : 1000 + cut), 0);
+  [cutDatum, cutFar].reduce((sum, cut) => sum + (cut < PUT_UP_LENGTH ? 0 : 1000 + cut), 0);
 
 /** The piece without one of its bends: the straight stick is as long, the turns at that place add up. */
 function withoutBend(shape: PieceShape, index: number): PieceShape {
@@ -66,7 +64,7 @@ function cutFit(made: PieceShape, needed: PieceShape, around: boolean): PieceFit
     if (needed.bends.some((bend, place) => !isNear(made.bends[first + place]!.start - bend.start, start)))
       return undefined;
     const end = start + needed.cut;
-    if (start < from - SAME_LENGTH || end > to + SAME_LENGTH) return undefined;
+    if (start < from - PUT_UP_LENGTH || end > to + PUT_UP_LENGTH) return undefined;
     return { cutDatum: Math.max(0, start), cutFar: Math.max(0, made.cut - end), around };
   });
   return bestOf(fits);
@@ -77,12 +75,12 @@ function straightAround({ bends, cut }: PieceShape, first: number, count: number
   return [bends[first - 1]?.end ?? 0, bends[first + count]?.start ?? cut];
 }
 
-const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= SAME_LENGTH + ROUNDING;
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= PUT_UP_LENGTH + ROUNDING;
 
 const isSame = (made: ShapeBend, needed: ShapeBend, first: boolean): boolean =>
-  Math.abs(made.angle - needed.angle) <= SAME_ANGLE &&
+  Math.abs(made.angle - needed.angle) <= PUT_UP_ANGLE &&
   isNear(made.radius, needed.radius) &&
-  (first || Math.abs(halfTurn(made.turn - needed.turn)) <= SAME_ANGLE);
+  (first || Math.abs(halfTurn(made.turn - needed.turn)) <= PUT_UP_ANGLE);
 
 /** The longest straight stretch of a piece [in]: what an offcut of it gives. */
 export function longestStraight({ bends, cut }: PieceShape): number {

@@ -1,6 +1,7 @@
 import { buildJob, unbuiltRows, type Job } from "../shop/job/job";
 import type { PieceShape } from "../shop/run/pieceShape";
 import { formatLength } from "../units/length";
+import { PUT_UP_LENGTH } from "../units/tolerances";
 import { InputError } from "../units/errors";
 import { fitOf, fitsAsItIs, longestStraight, type PieceFit } from "./fits";
 import { readMade, type MadeRecord } from "./madeTable";
@@ -170,7 +171,7 @@ function toDo({ cutDatum, cutFar, bend, around }: PieceFit): string {
 }
 
 /** A cut to the nearest sixteenth; nothing for less than one. */
-const cutWords = (inches: number): string => (inches < 1 / 16 ? "" : formatLength(inches, 16, "feet"));
+const cutWords = (inches: number): string => (inches < PUT_UP_LENGTH ? "" : formatLength(inches, 16, "feet"));
 
 const makeRow = ({ name, code }: NeededPiece, count: number): Cell[] => [...["", code, count, "to make", name, "", ""]];
 

@@ -1,3 +1,4 @@
+import { SAME_PLACE } from "../units/tolerances";
 import { NotListedError } from "../units/errors";
 import table from "./data/expansion.json";
 import { racewayRecord, type Raceway } from "./raceway";
@@ -33,7 +34,4 @@ export const expansionRule = (raceway: Raceway, edition: Edition): LimitRule => 
 });
 
 /** True when a straight run's change takes a fitting; 0.25 in. does. */
-export const takesExpansionFitting = (change: number): boolean => Math.abs(change) >= table.takesFitting - ROUNDING;
-
-/** Rounding allowed in the comparison [in]. */
-const ROUNDING = 1e-9;
+export const takesExpansionFitting = (change: number): boolean => Math.abs(change) >= table.takesFitting - SAME_PLACE;

@@ -1,3 +1,4 @@
+import { SAME_COUNT } from "../units/tolerances";
 import { NotListedError } from "../units/errors";
 import type { Conductors } from "./conductors";
 import table from "./data/fill.json";
@@ -15,9 +16,6 @@ export interface ConductorFill {
   readonly rule: LimitRule;
   readonly fits: boolean;
 }
-
-/** Rounding allowed in a comparison of ratios. */
-const ROUNDING = 1e-9;
 
 /**
  * The code's limit on fill, a fraction of the inside area: one conductor, two, more; or a nipple.
@@ -54,12 +52,12 @@ export function fillOf(
   const allowed = rule.limit * inside;
   const alike = conductors.every((kind) => kind.area === conductors[0]?.area);
   const most = alike ? mostAlike(allowed, area / count) : 0;
-  return { ratio: area / inside, area, rule, fits: area <= allowed + ROUNDING || count <= most };
+  return { ratio: area / inside, area, rule, fits: area <= allowed + SAME_COUNT || count <= most };
 }
 
 /** Note 7: the greatest number of conductors of one area. */
 const mostAlike = (allowed: number, each: number): number =>
-  Math.floor(allowed / each + 1 - table.roundUpFrom + ROUNDING);
+  Math.floor(allowed / each + 1 - table.roundUpFrom + SAME_COUNT);
 
 /**
  * The smallest trade size that takes the conductors.

@@ -1,3 +1,4 @@
+import { SAME_COUNT } from "../units/tolerances";
 import { InputError, quoteValue } from "../units/errors";
 import table from "./data/supports.json";
 import { checkSize } from "./dimensions";
@@ -59,7 +60,7 @@ export function readSupportedRun(value: unknown, argument = "run"): SupportedRun
  * @example countSupports(300, supportRule("EMT", "1/2", 2023)) //=> 3
  */
 export const countSupports = (length: number, rule: Pick<SupportRule, "limit" | "fromEnd">): number =>
-  Math.max(1, Math.ceil((length - 2 * rule.fromEnd) / rule.limit - ROUNDING) + 1);
+  Math.max(1, Math.ceil((length - 2 * rule.fromEnd) / rule.limit - SAME_COUNT) + 1);
 
 /**
  * Where that many supports may stand, evenly from the first one near the datum end to the last one near the far end;
@@ -75,6 +76,3 @@ export function supportPlaces(length: number, rule: Pick<SupportRule, "limit" | 
   const apart = (length - 2 * first) / (count - 1);
   return Array.from({ length: count }, (_, place) => first + place * apart);
 }
-
-/** A run that is longer by rounding alone takes no further support [spacings]. */
-const ROUNDING = 1e-9;

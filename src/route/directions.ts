@@ -1,3 +1,4 @@
+import { SAME_DIRECTION } from "../units/tolerances";
 import type { Vec3 } from "../geometry/vector";
 import { DIRECTIONS, type Direction } from "./types";
 
@@ -15,4 +16,4 @@ export const directionVector = (direction: Direction): Vec3 => UNITS[direction];
 
 /** Word for a unit vector, when it is one of the six; undefined for a slanting one. */
 export const directionWord = (vector: Vec3): Direction | undefined =>
-  DIRECTIONS.find((word) => Math.hypot(...UNITS[word].map((value, axis) => value - vector[axis]!)) < 1e-9);
+  DIRECTIONS.find((word) => Math.hypot(...UNITS[word].map((value, axis) => value - vector[axis]!)) < SAME_DIRECTION);

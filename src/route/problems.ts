@@ -1,10 +1,8 @@
+import { ROUNDING } from "../units/tolerances";
 import { pathParts, type Path } from "../geometry/path";
 import { showInches } from "../units/show";
 import { RouteError } from "./routeError";
 import type { Pull, RouteCorner } from "./types";
-
-/** A leg may miss its setbacks by this much, for rounding [in]. */
-const ROUNDING = 1e-6;
 
 /** The centerline of a pull. */
 export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: corners.map(({ radius }) => radius) });

@@ -1,3 +1,4 @@
+import { SAME_PLACE } from "../units/tolerances";
 import { add, along, type Vec3 } from "../geometry/vector";
 import { InputError } from "../units/errors";
 import { showInches } from "../units/show";
@@ -7,9 +8,6 @@ import { centerlineLegs } from "./backs";
 import { RouteError } from "./routeError";
 import type { Pull, ResolvedRoute, RouteCorner, RouteStep } from "./types";
 import { Walk } from "./walk";
-
-/** A leg of less than this is no leg [in]. */
-const NOTHING = 1e-9;
 
 /**
  * Corner points of a route, pull by pull, from the datum at 0 0 0.
@@ -94,7 +92,7 @@ function pullOf({ start, stretches, joints }: Course, radius: number, groupsBefo
 function checkRoom({ length, step }: Stretch, before: JointCorners | undefined, after: JointCorners | undefined): void {
   const takers = [before, after].filter((joint) => joint !== undefined && joint.takes > 0) as JointCorners[];
   const left = takers.reduce((rest, { takes }) => rest - takes, length);
-  if (left > NOTHING) return;
+  if (left > SAME_PLACE) return;
   const taken = takers.map((joint) => `the ${joint.kind} of step ${joint.step} takes ${showInches(joint.takes)}`);
   throw new RouteError(
     step,

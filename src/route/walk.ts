@@ -1,3 +1,4 @@
+import { SAME_DIRECTION, SAME_PLACE } from "../units/tolerances";
 import { tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
 import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
 import { show } from "../units/show";
@@ -8,8 +9,6 @@ import { RouteError, stepError } from "./routeError";
 import type { Rise, RouteStep } from "./types";
 import { writeStep } from "./writeRoute";
 
-/** Directions [rad] and points [in] closer than this are the same: over rounding, far under what can be measured. */
-const SAME = 1e-9;
 const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
 const LEAST_TURN = 0.05;
@@ -73,11 +72,12 @@ export class Walk {
     const { stretches } = this.course;
     const last = stretches.at(-1);
     const turn = last ? angleBetween(this.heading!, direction) : NO_TURN;
-    if (last && turn < SAME) direction = this.heading!;
-    if (last && !this.waits() && turn < SAME) {
+    if (last && turn < SAME_DIRECTION) direction = this.heading!;
+    if (last && !this.waits() && turn < SAME_DIRECTION) {
       last.length += length;
     } else {
-      if (this.waits() && turn >= SAME) throw this.expected(`the run to go on ${this.way()} here, as in ahead 24`);
+      if (this.waits() && turn >= SAME_DIRECTION)
+        throw this.expected(`the run to go on ${this.way()} here, as in ahead 24`);
       if (last && !this.waits()) this.corner(toDegrees(turn));
       stretches.push({ direction, length, step: this.number });
     }
@@ -87,7 +87,7 @@ export class Walk {
 
   private goTo(point: Vec3): void {
     const way = subtract(point, this.position);
-    if (norm(way) < SAME) throw this.expected("a point away from where the run already is");
+    if (norm(way) < SAME_PLACE) throw this.expected("a point away from where the run already is");
     this.go(unit(way), norm(way));
   }
 

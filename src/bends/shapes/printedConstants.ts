@@ -1,3 +1,4 @@
+import { SAME_ANGLE } from "../../units/tolerances";
 import type { Degrees } from "../../geometry/angle";
 import { NotListedError } from "../../units/errors";
 import { show, showDegrees } from "../../units/show";
@@ -21,9 +22,6 @@ interface Row {
   readonly multiplier: number;
   readonly shrink?: number;
 }
-
-/** Angles nearer than this are the same row [°]. */
-const SAME_ANGLE = 1e-6;
 
 const rowsOf = (name: Name): readonly Row[] => (name.startsWith("saddle") ? tables.saddle : tables.offset);
 const cell = (row: Row, name: Name): number | undefined => (/multiplier/i.test(name) ? row.multiplier : row.shrink);

@@ -1,7 +1,7 @@
 import type { Bench } from "./bench";
 import { azimuths } from "./benchSides";
 import type { Piece } from "../run/builtRun";
-import { isAngle } from "../../geometry/angle";
+import { halfTurn } from "../../geometry/angle";
 import { settingFor } from "../schedule/lineUp";
 import type { Hook, LineUp } from "../shoe/marks";
 import { findSetup, type Setup } from "./setupSearch";
@@ -36,7 +36,7 @@ export function benchStrokes(piece: Piece, shoe: Shoe, bench: Bench): { strokes:
       index,
       lineUp: lineUpFor(piece, shoe, index, hook),
       hook,
-      roll: before ? wrapped((turn[index] ?? 0) - (turn[before.index] ?? 0)) : 0,
+      roll: before ? halfTurn((turn[index] ?? 0) - (turn[before.index] ?? 0)) : 0,
     };
   });
   return { strokes, setup };
@@ -46,10 +46,4 @@ export function benchStrokes(piece: Piece, shoe: Shoe, bench: Bench): { strokes:
 function lineUpFor(piece: Piece, shoe: Shoe, index: number, hook: Hook): LineUp {
   const usual = settingFor(piece, index, shoe);
   return usual.lineUp === "notch" || usual.hook === hook ? usual.lineUp : "arrow";
-}
-
-/** An angle brought to above −180° and at most 180°. */
-function wrapped(degrees: number): number {
-  const turned = ((degrees % 360) + 360) % 360;
-  return isAngle(turned, 360) ? 0 : turned > 180 + 1e-9 ? turned - 360 : turned;
 }

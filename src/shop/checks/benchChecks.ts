@@ -1,3 +1,4 @@
+import { ROUNDING } from "../../units/tolerances";
 import { showDegrees, showInches } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
@@ -6,7 +7,6 @@ import { shortTail } from "../schedule/scheduleNotes";
 
 /** A sweep in shots of more than this shows its corners and can kink [°]. Common practice, no source. */
 const LARGEST_SHOT = 10;
-const ROUNDING = 1e-6;
 
 /** Bends whose angle and springback the dial does not reach. */
 export function pastTheDial(built: BuiltRun): Finding[] {

@@ -1,3 +1,4 @@
+import { ROUNDING } from "../../units/tolerances";
 import { readConductors } from "../../raceway/conductors";
 import { fillOf, fillSize } from "../../raceway/fill";
 import { minimumRadius } from "../../raceway/minimumRadius";
@@ -8,9 +9,6 @@ import { show, showDegrees, showInches } from "../../units/show";
 import type { BuiltRun } from "../run/builtRun";
 import type { Finding } from "./findings";
 import { runBends } from "../run/runTotals";
-
-/** Rounding allowed in a comparison [° or in]. */
-const ROUNDING = 1e-6;
 
 /** Degrees of bend between pull points. */
 export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {

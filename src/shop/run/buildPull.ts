@@ -1,3 +1,4 @@
+import { NO_CONDUIT } from "../../units/tolerances";
 import { arcLength } from "../../geometry/arc";
 import { pathParts, type PathParts } from "../../geometry/path";
 import { pullPath } from "../../route/problems";
@@ -20,9 +21,6 @@ export interface PullMaking {
 
 /** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
 const COUPLING_SEAT = 1;
-
-/** Straight conduit no longer than this beside an elbow is none [in]: the saw's nearest sixteenth is nothing. */
-const NO_LENGTH = 1 / 32;
 
 /** A stretch of a pull between elbows and ends, in developed positions [in]. */
 interface Stretch {
@@ -83,7 +81,7 @@ function stretches(bends: readonly PieceBend[], developed: number, elbows: reado
 function pieceEnds({ from, to, elbow }: Stretch, zones: readonly JoinZone[], { stick, shoe }: PullMaking): number[] {
   const length = to - from;
   const besideElbow = from > 0 || elbow !== undefined;
-  if (besideElbow && length <= NO_LENGTH) return [];
+  if (besideElbow && length <= NO_CONDUIT) return [];
   const own = zones
     .filter((zone) => zone.from >= from && zone.to <= to)
     .map((zone) => ({ from: zone.from - from, to: zone.to - from }));

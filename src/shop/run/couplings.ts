@@ -1,3 +1,4 @@
+import { SAME_PLACE } from "../../units/tolerances";
 /** Dividing a length of conduit into pieces that join on straight conduit only. All lengths are developed inches. */
 
 /** A stretch of developed length, both ends included: where a coupling may stand. */
@@ -9,9 +10,6 @@ export interface JoinZone {
 /** How a pull was divided: where its couplings stand, or the stretch that no stick can span. */
 export type Division =
   { readonly joints: readonly number[] } | { readonly tooLong: { readonly from: number; readonly to: number } };
-
-/** Lengths nearer than this are the same place [in]; far below anything a tape reads. */
-const SAME_PLACE = 1e-9;
 
 /**
  * Divides a developed length into the fewest pieces no longer than a stick and, if it can be, none shorter than

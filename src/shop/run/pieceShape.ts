@@ -1,4 +1,4 @@
-import { isAngle, toRadians, type Degrees } from "../../geometry/angle";
+import { halfTurn, toRadians, type Degrees } from "../../geometry/angle";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
 import type { Run } from "./runsTable";
@@ -43,12 +43,6 @@ export function turnedAround({ bends, cut, ...conduit }: PieceShape): PieceShape
     turn: bends[index + 1]?.turn ?? 0,
   }));
   return { ...conduit, cut, bends: around.reverse() };
-}
-
-/** A rotation above −180° and at most 180°. */
-export function halfTurn(degrees: number): number {
-  const turned = ((degrees % 360) + 360) % 360;
-  return isAngle(turned, 360) ? 0 : turned > 180 && !isAngle(turned, 180) ? turned - 360 : turned;
 }
 
 /** Letters and digits that are not taken for one another. */

@@ -1,3 +1,4 @@
+import { ROUNDING } from "../../units/tolerances";
 import { arcLength } from "../../geometry/arc";
 import { legsOf, type Path } from "../../geometry/path";
 import { pointAlong } from "../../geometry/span";
@@ -11,9 +12,6 @@ export interface ShapeCheck {
   /** Words and lengths [in] in the order they are read. */
   readonly is: readonly (string | number)[];
 }
-
-/** Lengths [in] and sines below this are none: far under a tape's reading, far over rounding. */
-const NOTHING = 1e-6;
 
 /**
  * What to measure on a finished piece, taken from its path: legs between bends (to the back of a 90, which a tape
@@ -62,7 +60,7 @@ function offsetChecks({ bends }: Piece, path: Path): ShapeCheck[] {
     const apart = norm(squareTo(subtract(path.points[to]!, path.points[from]!), directions[from]!));
     const straights = `Straights before bend ${from + 1} and after bend ${to}`;
     checks.push(
-      apart < NOTHING
+      apart < ROUNDING
         ? { what: straights, is: ["in one line"] }
         : { what: `${straights}, face to same face`, is: [apart] },
     );
@@ -74,7 +72,7 @@ function offsetChecks({ bends }: Piece, path: Path): ShapeCheck[] {
 function sameWay(directions: readonly Vec3[], from: number): number | undefined {
   const place = directions.slice(from + 2).findIndex((direction) => {
     const start = directions[from]!;
-    return norm(squareTo(direction, start)) < NOTHING && dot(direction, start) > 0;
+    return norm(squareTo(direction, start)) < ROUNDING && dot(direction, start) > 0;
   });
   return place < 0 ? undefined : from + 2 + place;
 }
@@ -96,7 +94,7 @@ function crestChecks({ bends }: Piece, path: Path): ShapeCheck[] {
 
 /** A piece in one plane lies flat on the floor: one that does not has a bend out of line. */
 function planeChecks({ points, radii }: Path): ShapeCheck[] {
-  const flat = radii.length > 1 && points.every(([, left]) => Math.abs(left) < NOTHING);
+  const flat = radii.length > 1 && points.every(([, left]) => Math.abs(left) < ROUNDING);
   return flat ? [{ what: "Laid on a level floor", is: ["every bend lies flat"] }] : [];
 }
 
@@ -112,4 +110,4 @@ function endChecks({ points }: Path): ShapeCheck[] {
 }
 
 const way = (length: number, positive: string, negative: string): (string | number)[] =>
-  Math.abs(length) < NOTHING ? [] : [Math.abs(length), ` ${length > 0 ? positive : negative}`, ", "];
+  Math.abs(length) < ROUNDING ? [] : [Math.abs(length), ` ${length > 0 ? positive : negative}`, ", "];

@@ -1,3 +1,4 @@
+import { WHOLE_STICK } from "../../units/tolerances";
 import type { CutGrid } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
@@ -40,9 +41,6 @@ export function cutLots(
   const order = (lot: CutLot) => [lot.raceway, lot.size, lot.sticks[0]!.length];
   return [...lots.values()].sort((a, b) => compareGroups(columns, order(a), order(b)));
 }
-
-/** A piece this near to its stick is the whole stick [in]: less than half a sixteenth. */
-const WHOLE_STICK = 1 / 64;
 
 /**
  * The pieces of runs in steps of the grid, to the nearest 1/16 in. as the schedule shows them (0.1 mm on that grid). A
