@@ -24,8 +24,8 @@ import { card, inchesField, listField, numberField, scheduleField, showsCards, t
  * @customfunction BEND.CARD
  * @helpurl https://raceway-ledger.example/help/bend.card.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [bend] which bend of the run, counted from 1; omitted: the first
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
@@ -50,8 +50,8 @@ export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], b
  * @customfunction RUN.CARD
  * @helpurl https://raceway-ledger.example/help/run.card.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition for the check, 2020 or 2023; omitted: 2023
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here

@@ -16,8 +16,8 @@ import { answer } from "./answer";
  * @customfunction RUN.LENGTH
  * @helpurl https://raceway-ledger.example/help/run.length.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} developed length [in]
@@ -36,8 +36,8 @@ export function runLengthOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @customfunction RUN.BENDS
  * @helpurl https://raceway-ledger.example/help/run.bends.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} bends
@@ -56,8 +56,8 @@ export function runBendsOf(route: any, raceway: any, size: any, shoes?: any[][],
  * @customfunction RUN.DEGREES
  * @helpurl https://raceway-ledger.example/help/run.degrees.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {number} degrees
@@ -76,8 +76,8 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * @customfunction RUN.CHECK
  * @helpurl https://raceway-ledger.example/help/run.check.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
@@ -98,8 +98,8 @@ export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], e
  * @customfunction RUN.POINTS
  * @helpurl https://raceway-ledger.example/help/run.points.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} points with a header row
@@ -119,8 +119,8 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
  * @customfunction RUN.MARKS
  * @helpurl https://raceway-ledger.example/help/run.marks.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} schedule with a header row

@@ -24,8 +24,8 @@ const lengthOrNone = (length: unknown) =>
  * Source: NEC chapter 9 tables 2 and 4, table 300.1(C); Steel Tube Institute; ASTM D1785; ASME B1.20.1; each value names its own.
  * @customfunction DATA
  * @helpurl https://raceway-ledger.example/help/data.html
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any} item outside diameter, inside diameter, wall [in], area [in²], weight [lb/100 ft], minimum radius, minimum radius other [in], metric designator, stick length, thread length [in] or threads per inch
  * @returns {any} the value, or the words of its source
  */
@@ -43,8 +43,8 @@ export function dataOf(raceway: any, size: any, item: any): any {
  * Source: NEC chapter 9, tables 1, 4 and 5, notes 4 and 7 (2020 and 2023).
  * @customfunction FILL
  * @helpurl https://raceway-ledger.example/help/fill.html
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} conductors text like 3 #10 THHN + 1 #12 THHN, or rows of count, size and insulation
  * @param {any} [item] ratio, limit, area [in²], fits or rule; omitted: ratio
  * @param {any} [length] of the raceway from box to box [in]: 24 in. or less is a nipple; omitted: longer
@@ -74,7 +74,7 @@ export function fill(raceway: any, size: any, conductors: any[][], item?: any, l
  * Source: NEC chapter 9, tables 1, 4 and 5, notes 4 and 7 (2020 and 2023).
  * @customfunction FILL.SIZE
  * @helpurl https://raceway-ledger.example/help/fill.size.html
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any[][]} conductors text like 3 #10 THHN + 1 #12 THHN, or rows of count, size and insulation
  * @param {any} [length] of the raceway from box to box [in]: 24 in. or less is a nipple; omitted: longer
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
@@ -94,8 +94,8 @@ export function fillSizeOf(raceway: any, conductors: any[][], length?: any, edit
  * Source: NEC 342.30, 344.30, 352.30, 358.30 (2020 and 2023); count derived, ⌈(length − 72)/spacing⌉ + 1, at least 1.
  * @customfunction SUPPORTS
  * @helpurl https://raceway-ledger.example/help/supports.html
- * @param {any} raceway EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
- * @param {any} size trade size: 1/2, 3/4, 1 …
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any} length of the run from box to box [in], above 0
  * @param {any} [run] any, or straight: a straight run with threaded couplings (IMC, RMC); omitted: any
  * @param {any} [item] count, spacing [in] or rule; omitted: count

@@ -39,6 +39,51 @@ function functionOf(id) {
   return call;
 }
 
+/** CPU time of some work [ms]: other programs on the machine count little. */
+function cpu(work) {
+  const before = process.cpuUsage();
+  const start = performance.now();
+  work();
+  const { user, system } = process.cpuUsage(before);
+  return { cpu: (user + system) / 1000, wall: performance.now() - start };
+}
+
+/** Ten different edits of one run each: a rise, a quantity, a size, an area. */
+function edited(runs, edit) {
+  const at = 1 + ((edit * 397) % (runs.length - 1));
+  const column = [5, 6, 4, 2][edit % 4];
+  const value = [`up ${30 + edit}, east ${90 + edit}`, 5 + edit, "1", `Area ${20 + edit}`][edit % 4];
+  return runs.map((row, index) =>
+    index === at ? row.map((cell, place) => (place === column ? value : cell)) : [...row],
+  );
+}
+
+/** The ten functions together: the first time, then after each of ten edits of one run; and the longest of them alone. */
+function edits() {
+  const rows = [["runs", "first [ms CPU]", "edit, median", "edit, worst", "longest function", "edit ÷ JSON trips"]];
+  for (const count of [1000, 10000]) {
+    let runs = generatedRuns(count, 7);
+    const all = () => JOBS.map(({ title, id, given }) => ({ title, ...cpu(() => functionOf(id)(...given(runs))) }));
+    const sum = (times) => times.reduce((total, { cpu }) => total + cpu, 0);
+    const first = sum(all());
+    const yardstick = cpu(() => JOBS.forEach(() => jsonTrip(runs))).cpu;
+    const perEdit = [];
+    let longest = { title: "", wall: 0 };
+    for (let edit = 0; edit < 10; edit++) {
+      runs = edited(runs, edit);
+      const times = all();
+      perEdit.push(sum(times));
+      for (const time of times) if (time.wall > longest.wall) longest = time;
+    }
+    perEdit.sort((a, b) => a - b);
+    const [median, worst] = [(perEdit[4] + perEdit[5]) / 2, perEdit[9]];
+    const words = `${longest.title} ${longest.wall.toFixed(0)} ms`;
+    rows.push([count, first.toFixed(0), median.toFixed(0), worst.toFixed(0), words, (median / yardstick).toFixed(1)]);
+  }
+  console.log("One edit of one run, all ten functions (CPU), against reading and writing their runs as JSON");
+  table(rows);
+}
+
 async function jobFunctions() {
   const sizes = [1000, 10000];
   const runs = sizes.map((count) => generatedRuns(count));
@@ -156,6 +201,8 @@ async function recalculation(count, formula) {
   }
 }
 
+edits();
+if (process.argv.includes("--edits")) process.exit();
 await jobFunctions();
 await scalarFunctions();
 console.log("The pane: what it weighs, and its first paint in Chromium (best of three)");
