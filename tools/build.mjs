@@ -1,5 +1,5 @@
-// Builds the parts of dist/ that are older than their sources. `node tools/build.mjs` builds them all;
-// `--force` builds even what is up to date. Progress goes to stderr, so that a command's own output stays clean.
+// Builds the parts of dist/ that are older than their sources. `node tools/build.mjs` builds them all,
+// `node tools/build.mjs functions tools` those named; `--force` builds even what is up to date. Progress goes to stderr, so that a command's own output stays clean.
 import { spawn } from "node:child_process";
 import fs from "node:fs";
 import path from "node:path";
@@ -103,7 +103,8 @@ export async function build(parts = Object.keys(sources), { force = false } = {}
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
-  build(undefined, { force: process.argv.includes("--force") }).catch((error) => {
+  const named = process.argv.slice(2).filter((word) => word in sources);
+  build(named.length > 0 ? named : undefined, { force: process.argv.includes("--force") }).catch((error) => {
     process.stderr.write(`${error.message}\n`);
     process.exitCode = 1;
   });
