@@ -1,5 +1,6 @@
 import { cutList } from "../src/takeoff/cuts/cutList";
 import { jobCuts } from "../src/takeoff/cuts/jobCuts";
+import { leftToMake } from "../src/made/leftToMake";
 import { answer } from "./answer";
 
 /**
@@ -16,6 +17,7 @@ import { answer } from "./answer";
  * @param {any} [kerf] width of the saw cut [in], 0 to 1; omitted: 1/16, or the rule's
  * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12, or the rule's
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [made] Made table with its header row: what is made is not cut again
  * @returns {any[][]} cutting plans with a header row
  */
 export function jobCutsOf(
@@ -25,9 +27,10 @@ export function jobCutsOf(
   kerf?: any,
   keep?: any,
   rules?: any[][],
+  made?: any[][],
 ): any[][] {
-  return answer([runs, stock, shoes, kerf, keep, rules], (runs, stock, shoes, kerf, keep, rules) =>
-    jobCuts(runs, { stock, shoes, kerf, keep, rules }),
+  return answer([runs, stock, shoes, kerf, keep, rules, made], (runs, stock, shoes, kerf, keep, rules, made) =>
+    jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
   );
 }
 

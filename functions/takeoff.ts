@@ -1,5 +1,6 @@
 import { bendCounts } from "../src/takeoff/reports/bendCounts";
 import { changes } from "../src/takeoff/reports/changes";
+import { leftToMake } from "../src/made/leftToMake";
 import { readRules, rulesTable } from "../src/rules/rules";
 import { takeoff } from "../src/takeoff/lines/takeoff";
 import { trace } from "../src/takeoff/reports/trace";
@@ -20,6 +21,7 @@ import { answer } from "./answer";
  * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
  * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; not together with by
+ * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
  * @returns {any[][]} take-off with a header row
  */
 export function jobTakeoff(
@@ -30,9 +32,12 @@ export function jobTakeoff(
   labor?: any[][],
   rules?: any[][],
   stock?: any[][],
+  made?: any[][],
 ): any[][] {
-  return answer([runs, prices, shoes, by, labor, rules, stock], (runs, prices, shoes, by, labor, rules, stock) =>
-    takeoff(runs, { prices, shoes, by, labor, rules, stock }),
+  return answer(
+    [runs, prices, shoes, by, labor, rules, stock, made],
+    (runs, prices, shoes, by, labor, rules, stock, made) =>
+      takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
   );
 }
 

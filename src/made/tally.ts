@@ -30,7 +30,7 @@ export interface JobTally {
 
 /**
  * Counts records for the pieces they name, in their order. Where several rows share a name, a record counts for the first
- * that still lacks some.
+ * that still lacks some. A record with the code of a shape counts only for pieces of that shape.
  */
 export function tallyJob(job: Job, made: MadeBook): JobTally {
   const pieces = neededPieces(job);
@@ -38,10 +38,11 @@ export function tallyJob(job: Job, made: MadeBook): JobTally {
   const counts = new Map(pieces.map((piece) => [piece, { shares: [] as Share[], left: piece.quantity }]));
   const strangers: JobTally["strangers"][number][] = [];
   for (const record of made.records) {
-    const found = finder.find(record.piece);
+    const named = finder.find(record.piece);
+    const found = named.filter(({ code }) => record.shape === "" || code === record.shape);
     const target = found.find((piece) => counts.get(piece)!.left > 0) ?? found[0];
     if (!target) {
-      strangers.push({ record, reason: strangeness(job, record.piece) });
+      strangers.push({ record, reason: named[0] ? otherShape(record, named[0]) : strangeness(job, record.piece) });
       continue;
     }
     const count = counts.get(target)!;
@@ -60,6 +61,10 @@ function tallyOf(piece: NeededPiece, { shares, left }: { shares: Share[]; left: 
     scrapped: sum(({ scrapped }) => scrapped),
   };
 }
+
+/** What was made before a run changed is no progress on what it is now. */
+const otherShape = ({ shape }: MadeRecord, { name, code }: NeededPiece): string =>
+  `made as ${shape}, and ${name} is ${code} now: JOB.STANDING says what it fits`;
 
 /** Why a record names no piece. */
 function strangeness(job: Job, piece: string): string {

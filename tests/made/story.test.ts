@@ -11,7 +11,12 @@
 import { daily } from "../../src/made/daily";
 import { progress } from "../../src/made/progress";
 import { standing } from "../../src/made/standing";
-import { records, rowWhere, runsRange, type RunCells } from "../takeoff/tables";
+import { leftToMake } from "../../src/made/leftToMake";
+import { neededPieces } from "../../src/made/neededPieces";
+import { buildJob } from "../../src/shop/job/job";
+import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { takeoff } from "../../src/takeoff/lines/takeoff";
+import { quantityOf, records, rowWhere, runsRange, type RunCells } from "../takeoff/tables";
 
 const two = (number: number): string => String(number).padStart(2, "0");
 const numbers = Array.from({ length: 10 }, (_, index) => index + 1);
@@ -134,6 +139,72 @@ describe("what the change leaves standing", () => {
     const [left] = records(standing(few, [MADE_HEADERS, ["", "B-01/1", 1, 0, ""]], { issued }));
     // Legs 20, 40, 30 with setbacks of 4: the middle one holds 32 in. of straight conduit.
     expect(left).toMatchObject({ Made: "B-01/1", Standing: "left over", Straight: expect.closeTo(32, 9) });
+  });
+});
+
+describe("what is left to cut and to order", () => {
+  /** As the view at the bender writes them: each with the code of the shape that was made. */
+  const codes = new Map(neededPieces(buildJob({ runs: issued })).map(({ name, code }) => [name, code]));
+  const withShapes = [
+    [...MADE_HEADERS, "Shape"],
+    ...made
+      .slice(1)
+      .map((row) => [...row, codes.get(String(row[1])) ?? codes.get(`${String(row[1])}/1`) ?? "none of these"]),
+  ];
+
+  // By hand, radius 4: A 50 − 1.717 = 48.283, B 90 − 2·1.717 = 86.566, C 100; of each of the three, one is scrap.
+  test("of what was issued: one of each, each in a stick of its own", () => {
+    const [all, ...sticks] = records(jobCuts(issued, { left: leftToMake(made) }));
+    expect(all!["Sticks"]).toBe(3);
+    expect(sticks.flatMap(({ For }) => (For ? [For] : [])).sort()).toEqual(["A-10/1", "B-10/1", "C-10/1"]);
+    const order = takeoff(issued, { left: leftToMake(made) });
+    expect(quantityOf(order, "EMT 1/2 conduit")).toBeCloseTo((48.28318530718 + 86.56637061436 + 100) / 12, 9);
+    expect(quantityOf(order, "EMT 1/2 bend")).toBe(3);
+    expect(rowWhere(order, { Item: "made: 37 pieces" })["Note"]).toMatch(
+      /^conduit, cuts and bends of these are left out/,
+    );
+  });
+
+  // After the change six are left: A-01 twice (46.283), A-10, B-02 (76.566), B-10, C-10. Neither B nor C leaves room for
+  // an A, and two of the three As share a stick: 5. Bends: 2·1 + 1 + 2 + 2 = 7.
+  test("after the change: what was made for another shape is no progress, and is named", () => {
+    const cuts = records(jobCuts(now, { left: leftToMake(withShapes) }));
+    expect(cuts[0]!["Sticks"]).toBe(5);
+    const told = cuts.flatMap(({ Stick, Note }) => (String(Stick).startsWith("made row") ? [`${Stick}: ${Note}`] : []));
+    expect(told).toEqual([
+      expect.stringMatching(
+        /^made row 2: A-01\/1: made as \S+, and A-01\/1 is \S+ now: JOB.STANDING says what it fits$/,
+      ),
+      expect.stringMatching(/^made row 13: B-02: made as \S+, and B-02\/1 is \S+ now/),
+      "made row 24: C-03: no run of this job has that name",
+    ]);
+    const order = takeoff(now, { left: leftToMake(withShapes) });
+    expect(quantityOf(order, "EMT 1/2 bend")).toBe(7);
+    const inches = 2 * 46.28318530718 + 48.28318530718 + 76.56637061436 + 86.56637061436 + 100;
+    expect(quantityOf(order, "EMT 1/2 conduit")).toBeCloseTo(inches / 12, 9);
+    expect(countsOf(rowWhere(progress(now, withShapes, { by: "none" }), { Note: "" }))).toEqual([
+      ...[39, 33, 6, 3, 40, 33, 7],
+    ]);
+  });
+
+  test("fittings are whole whatever is made", () => {
+    const fittings = (table: (string | number)[][]) =>
+      records(table).filter(({ Item }) => /connector|coupling|strap/.test(String(Item)) && !/^made/.test(String(Item)));
+    expect(fittings(takeoff(issued, { left: leftToMake(made) }))).toEqual(fittings(takeoff(issued)));
+    expect(fittings(takeoff(issued)).length).toBeGreaterThan(1);
+  });
+
+  test("when all is made no stick is cut, from a Stock or without one", () => {
+    const one = runsRange({ Run: "C-01", Route: "east 100" });
+    const done = leftToMake([["Piece", "Good"], ["C-01", 1]]); // prettier-ignore
+    const stock = [["Raceway", "Size", "Length"], ["EMT", "1/2", 120]]; // prettier-ignore
+    expect(records(jobCuts(one, { left: done })).map(({ Stick }) => Stick)).toEqual(["made: 1 piece"]);
+    for (const order of [takeoff(one, { left: done }), takeoff(one, { left: done, stock })]) {
+      expect(quantityOf(order, "EMT 1/2 conduit")).toBe(0);
+      expect(records(order).flatMap(({ Item, Quantity }) => (/stick/.test(String(Item)) ? [Quantity] : []))).toEqual([
+        0,
+      ]);
+    }
   });
 });
 

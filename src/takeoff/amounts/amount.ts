@@ -5,6 +5,8 @@ export interface Amount {
   readonly item: Item;
   /** [ft] or pieces, as the item's unit says */
   readonly each: number;
+  /** How many times, where that is not the run's Quantity. */
+  readonly times?: number;
   /** What the work is called in the Labor table, when that is more than the item's kind: the kind of a bend. */
   readonly operation?: string;
   readonly note?: string;

@@ -14,6 +14,8 @@ export interface RunProblem {
 /** What the run of a row takes. */
 export interface RowWork extends RunWork {
   readonly row: BuiltRow;
+  /** How many of each piece are still to be made, where some are. */
+  readonly left?: readonly number[];
 }
 
 /** A whole job: what its runs take, and the runs that could not be counted. */

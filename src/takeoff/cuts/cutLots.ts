@@ -47,14 +47,13 @@ export function cutLots(
  * cut piece takes the allowance of its raceway; a whole stick is not cut and takes none.
  */
 export function lotPieces(works: readonly RowWork[], grid: CutGrid, rules: RuleBook): LabeledPiece[] {
-  return works.flatMap(({ run, pieces }) => {
+  return works.flatMap(({ run, pieces, left }) => {
     const allowance = rules.number(`Cut allowance per piece, ${run.raceway}`);
-    return pieces.map((piece, index) => ({
-      length: nearestSteps(run.stick - piece < WHOLE_STICK ? run.stick : piece + allowance, grid),
-      quantity: run.quantity,
-      run: run.name,
-      piece: index + 1,
-    }));
+    return pieces.flatMap((piece, index): LabeledPiece[] => {
+      const length = nearestSteps(run.stick - piece < WHOLE_STICK ? run.stick : piece + allowance, grid);
+      const quantity = left?.[index] ?? run.quantity;
+      return quantity === 0 ? [] : [{ length, quantity, run: run.name, piece: index + 1 }];
+    });
   });
 }
 

@@ -7,6 +7,7 @@ import { cutTotal, type PlannedLot } from "./cutTotal";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
 import { readStock } from "./cutStock";
 import { jobWork } from "../amounts/jobWork";
+import { isToCut, leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { lotRequest } from "./lotRequest";
 import { notRead } from "../lists/notRead";
 import type { RuleBook } from "../../rules/rules";
@@ -22,6 +23,7 @@ export interface JobCutRanges {
   readonly kerf?: unknown;
   readonly keep?: unknown;
   readonly rules?: unknown;
+  readonly left?: LeftToMake | undefined;
 }
 
 /**
@@ -35,7 +37,7 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   const { rules } = job;
   const stock = readStock(ranges.stock);
   const saw = readSaw(ranges.kerf, ranges.keep, rules);
-  const work = jobWork(job);
+  const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
   const problems = [
     ...work.problems.flatMap(({ name, part, message }) =>
       part === "run" ? wordsRow(`not cut: ${name}`, message) : [],
@@ -44,7 +46,8 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],
-    ...planLots(cutLots(work.works, stock.sticksFor), saw, rules),
+    ...planLots(cutLots(work.works.filter(isToCut), stock.sticksFor), saw, rules),
+    ...told.map(({ what, words }) => cells(["", ""], wordsRow(what, words))),
     ...problems.map((row) => cells(["", ""], row)),
   ];
 }

@@ -1,5 +1,6 @@
 import { buildJob } from "../../shop/job/job";
 import { jobWork } from "../amounts/jobWork";
+import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { readLabor } from "../lists/labor";
 import { notRead } from "../lists/notRead";
 import { readOrder } from "./order";
@@ -16,6 +17,7 @@ export interface TakeoffRanges {
   readonly labor?: unknown;
   readonly rules?: unknown;
   readonly stock?: unknown;
+  readonly left?: LeftToMake | undefined;
 }
 
 /**
@@ -27,7 +29,8 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const job = buildJob({ runs, ...ranges });
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
-  const work = jobWork(job);
+  const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
   const problems = notRead(job, job.rules, stock, prices, labor);
-  return takeoffTable(takeoffLines(work.works, by, job.rules, stock), work, { by, prices, labor, problems });
+  const lines = takeoffLines(work.works, by, job.rules, stock);
+  return takeoffTable(lines, work, { by, prices, labor, told, problems });
 }

@@ -34,8 +34,8 @@ export function takeoffLines(
   for (const work of works) {
     const { row, run } = work;
     const group = by.map((column) => groupCell(run, column));
-    for (const { item, each, operation, note } of work.amounts) {
-      const line = book.add(group, item, { rows: [row], each, times: run.quantity, note: note ?? "" }, operation);
+    for (const { item, each, times = run.quantity, operation, note } of work.amounts) {
+      const line = book.add(group, item, { rows: [row], each, times, note: note ?? "" }, operation);
       if (note) line.notes.add(note);
     }
     const key = labelKey(group);

@@ -1,4 +1,5 @@
 import type { JobWork } from "../amounts/jobWork";
+import type { Told } from "../amounts/leftToMake";
 import type { LaborBook } from "../lists/labor";
 import { lineHours } from "./lineHours";
 import type { TakeoffLine } from "../amounts/lineBook";
@@ -12,6 +13,8 @@ export interface TakeoffView {
   readonly by: readonly string[];
   readonly prices?: PriceBook | undefined;
   readonly labor?: LaborBook | undefined;
+  /** What was made and left out, in words. */
+  readonly told?: readonly Told[];
   /** Rows of the user's other tables that could not be used, in words. */
   readonly problems: readonly string[];
 }
@@ -41,6 +44,7 @@ export function takeoffTable(lines: readonly TakeoffLine[], job: JobWork, view: 
     ...priced.map((entry) => row(lineCells(entry, view))),
     ...(view.prices || view.labor ? [row(totalCells(priced, job, view))] : []),
     ...job.problems.map(({ name, message }) => row({ Item: `not counted: ${name}`, Note: message })),
+    ...(view.told ?? []).map(({ what, words }) => row({ Item: what, Note: words })),
     ...view.problems.map((problem) => row({ Item: "not read", Note: problem })),
   ];
 }
