@@ -15,3 +15,4 @@ export { openBook } from "./open";
 export { CellRange } from "./range";
 export { type FunctionSet, registerFunctions } from "./functions/register";
 export { Sheet } from "./sheet";
+export { currentSpills } from "./spills";

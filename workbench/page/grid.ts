@@ -24,6 +24,7 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
 import { type Book, type FunctionSet, openBook } from "../engine";
+import { teachManners } from "./manners";
 import { tables } from "./tables";
 
 /** An open grid on the page. */
@@ -58,7 +59,7 @@ export async function openGrid(
       formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
     }),
     UniverSheetsDrawingPreset(),
-    UniverSheetsDataValidationPreset(),
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false, showEditOnDropdown: false }),
     UniverSheetsConditionalFormattingPreset(),
     tables,
   ];
@@ -73,6 +74,7 @@ export async function openGrid(
   // The parts that compute are ready only once the grid is drawn.
   const lifecycle = univer.__getInjector().get(LifecycleService);
   if (lifecycle.stage < LifecycleStages.Rendered) await inTime(lifecycle.onStage(LifecycleStages.Rendered));
+  teachManners(book, container);
   book.calculation.recalculateAll();
   return { book, setDark: (on) => book.api.toggleDarkMode(on), close: () => univer.dispose() };
 }

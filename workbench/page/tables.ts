@@ -1,3 +1,4 @@
+import { UniverSheetsSortPlugin } from "@univerjs/sheets-sort";
 import { UniverSheetsTablePlugin, UniverSheetsTableUIPlugin } from "@univerjs/preset-sheets-table";
 
 /** How tables look: the heading of the demo's sheets over plain rows, every second one shaded. */
@@ -13,6 +14,8 @@ const look = {
 /** The grid's tables, without the tab that shows each one's name over its headings. */
 export const tables = {
   plugins: [
+    // The sort entries of a table's menu are its commands.
+    [UniverSheetsSortPlugin, {}],
     [UniverSheetsTablePlugin, { userThemes: [look] }],
     [UniverSheetsTableUIPlugin, { hideAnchor: true }],
   ],

@@ -6,7 +6,9 @@ import { probeFunctions } from "../probe";
 
 const opened: HeadlessBook[] = [];
 
-afterEach(() => {
+afterEach(async () => {
+  // Tables take in what was typed under them after the change itself.
+  await later();
   for (const headless of opened.splice(0)) headless.close();
 });
 

@@ -34,7 +34,7 @@ export function onCellsChanged(book: Book, tell: (args: ChangedArgs) => void): (
     const changeType = changeTypes[id];
     if (!changeType || options?.onlyLocal) return;
     const changed = params as Changed;
-    const place = changed.range ?? edited(changed.cellValue);
+    const place = changed.range ?? changedCells(changed.cellValue);
     if (!place) return;
     const sheet = book.sheets().find((each) => each.id === changed.subUnitId);
     if (!sheet) return;
@@ -53,7 +53,7 @@ export function onCellsChanged(book: Book, tell: (args: ChangedArgs) => void): (
 }
 
 /** The area around the cells whose contents a change mentions; null when it only mentions looks. */
-function edited(cells: Changed["cellValue"]): Required<Changed>["range"] | null {
+export function changedCells(cells: Changed["cellValue"]): Required<Changed>["range"] | null {
   if (!cells) return null;
   const rows: number[] = [];
   const columns: number[] = [];

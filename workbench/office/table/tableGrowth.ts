@@ -1,9 +1,9 @@
-import type { IRange } from "@univerjs/core";
-import { LexerTreeBuilder } from "@univerjs/engine-formula";
-import { SetRangeValuesCommand } from "@univerjs/sheets";
-import type { Book, Sheet } from "../../engine";
-import { takeAfterLastRow } from "./newRows";
-import { findTable, growTable, listTables, type GridTable } from "./tableEdits";
+import { type IRange, RedoCommandId, UndoCommandId } from "@univerjs/core";
+import { InsertRowMutation, MoveRangeMutation, SetRangeValuesMutation } from "@univerjs/sheets";
+import type { Book } from "../../engine";
+import { changedCells } from "../base/events";
+import { fillNewRows, takeInRows } from "./newRows";
+import { findTable, listTables, type GridTable } from "./tableEdits";
 
 /** Whose workbook it is, and whether a batch of the pane is at work rather than a person. */
 export interface Typing {
@@ -11,46 +11,91 @@ export interface Typing {
   readonly busy: boolean;
 }
 
-/** Lets a table grow by the row that a person types under its last one, as Excel does. */
+/**
+ * Lets tables go along with what a person does, as Excel's do: what is typed, pasted, filled or moved directly under one
+ * joins it, and a row inserted in one gets its formulas. That is one step of undo with the change itself.
+ */
 export function growTablesWhileTyping(host: Typing): void {
   const { book } = host;
-  book.api.onCommandExecuted(({ id, params }) => {
-    if (id !== SetRangeValuesCommand.id || host.busy) return;
-    const { subUnitId, range } = params as { subUnitId?: string; range?: IRange };
-    const table = listTables(book).find((each) => each.subUnitId === subUnitId && isUnder(range, each.range));
-    // Not in the middle of the edit itself.
-    if (table) setTimeout(() => grow(book, table.id), 0);
+  const touched = new Map<string, Touched>();
+  let rewinding = false;
+  book.api.addEvent(book.api.Event.BeforeCommandExecute, ({ id }) => {
+    if (isRewind(id)) rewinding = true;
+  });
+  book.api.onCommandExecuted(({ id, params }, options) => {
+    if (isRewind(id)) rewinding = false;
+    if (rewinding || host.busy || options?.onlyLocal) return;
+    const change = changeOf(id, params);
+    if (!change) return;
+    for (const table of listTables(book)) {
+      if (table.subUnitId !== change.sheet) continue;
+      const under = rowsUnder(change.cells, table.range);
+      const between = change.inserted && isInside(change.cells, table.range);
+      if (under === null && !between) continue;
+      if (touched.size === 0) afterwards(book, touched);
+      const known = touched.get(table.id) ?? { under: -1, between: false };
+      touched.set(table.id, { under: Math.max(known.under, under ?? -1), between: known.between || between });
+    }
   });
 }
 
-const isUnder = (range: IRange | undefined, table: GridTable["range"]): boolean =>
-  range !== undefined &&
-  range.startRow === table.endRow + 1 &&
-  range.endRow === range.startRow &&
-  range.startColumn >= table.startColumn &&
-  range.endColumn <= table.endColumn;
-
-function grow(book: Book, id: string): void {
-  const table = findTable(book, id);
-  const sheet = book.sheets().find((each) => each.id === table?.subUnitId);
-  if (!table || !sheet) return;
-  const { startColumn, endColumn, endRow } = table.range;
-  const typed = sheet.cells(endRow + 1, startColumn, 1, endColumn - startColumn + 1);
-  if (typed.values.flat().every((value) => value === null || value === "")) return;
-  const end = book.beginStep();
-  growTable(book, table, 1, true);
-  takeAfterLastRow(sheet, table, 1);
-  copyFormulas(book, sheet, table);
-  end();
+/** What was done to a table: the last row touched under it (-1 for none), and whether rows came in between. */
+interface Touched {
+  under: number;
+  between: boolean;
 }
 
-/** A column of formulas goes on in the new row. */
-function copyFormulas(book: Book, sheet: Sheet, { range }: GridTable): void {
-  const shift = book.services.get(LexerTreeBuilder);
-  for (let column = range.startColumn; column <= range.endColumn; column++) {
-    const formula = sheet.cells(range.endRow, column).formulas[0]![0]!;
-    const added = sheet.cells(range.endRow + 1, column);
-    const [[value]] = added.values as [[unknown]];
-    if (formula !== "" && value === null) added.setFormula(shift.moveFormulaRefOffset(formula, 0, 1));
+const isRewind = (id: string): boolean => id === UndoCommandId || id === RedoCommandId;
+
+interface Change {
+  sheet: string;
+  cells: IRange;
+  /** Rows were put in there. */
+  inserted: boolean;
+}
+
+function changeOf(id: string, params: unknown): Change | null {
+  if (id === SetRangeValuesMutation.id) {
+    const { subUnitId, cellValue } = params as { subUnitId: string; cellValue?: Parameters<typeof changedCells>[0] };
+    const cells = changedCells(cellValue);
+    return cells && { sheet: subUnitId, cells, inserted: false };
   }
+  if (id === MoveRangeMutation.id) {
+    const { to } = params as { to: { subUnitId: string; value: Parameters<typeof changedCells>[0] } };
+    const cells = changedCells(to.value);
+    return cells && { sheet: to.subUnitId, cells, inserted: true };
+  }
+  if (id === InsertRowMutation.id) {
+    const { subUnitId, range } = params as { subUnitId: string; range: IRange };
+    return { sheet: subUnitId, cells: range, inserted: true };
+  }
+  return null;
+}
+
+/** Last of the changed rows when they go on from a table's last one; null when they do not. */
+function rowsUnder(cells: IRange, table: GridTable["range"]): number | null {
+  const beside = cells.endColumn < table.startColumn || cells.startColumn > table.endColumn;
+  return !beside && cells.startRow <= table.endRow + 1 && cells.endRow > table.endRow ? cells.endRow : null;
+}
+
+const isInside = (cells: IRange, table: GridTable["range"]): boolean =>
+  cells.startRow > table.startRow && cells.startRow <= table.endRow;
+
+/** Not in the middle of the change itself, but in its step of undo. */
+function afterwards(book: Book, touched: Map<string, Touched>): void {
+  const end = book.beginStep();
+  setTimeout(() => {
+    try {
+      for (const [id, { under, between }] of touched) {
+        const table = findTable(book, id);
+        const sheet = book.sheets().find((each) => each.id === table?.subUnitId);
+        if (!table || !sheet) continue;
+        if (between) fillNewRows(book, sheet, table);
+        if (under > table.range.endRow) takeInRows(book, sheet, table, under);
+      }
+    } finally {
+      touched.clear();
+      end();
+    }
+  }, 0);
 }

@@ -1,0 +1,19 @@
+import { type Injector, toDisposable } from "@univerjs/core";
+import { IEditorBridgeService, ISheetCellDropdownManagerService } from "@univerjs/preset-sheets-core";
+
+/**
+ * Lists to choose from open on demand, by the arrow in their cell. By itself the grid opens them as soon as somebody
+ * types into such a cell, and they then take the keys that follow.
+ */
+export function openListsOnDemand(services: Injector): void {
+  const lists = services.get(ISheetCellDropdownManagerService);
+  const editor = services.get(IEditorBridgeService);
+  const show = lists.showDropdown.bind(lists);
+  const showOnDemand: typeof show = (list) => {
+    if (!editor.isVisible().visible) return show(list);
+    list.onHide?.();
+    return toDisposable(() => undefined);
+  };
+  // Defined, not assigned: what the services hand out is a stand-in whose methods are kept apart from the object.
+  Object.defineProperty(lists, "showDropdown", { value: showOnDemand, configurable: true, writable: true });
+}

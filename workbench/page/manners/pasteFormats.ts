@@ -1,0 +1,48 @@
+import { type ICellData, type Injector, type IObjectMatrixPrimitiveType, IUniverInstanceService } from "@univerjs/core";
+import { COPY_TYPE, ISheetClipboardService, type ISheetClipboardHook } from "@univerjs/preset-sheets-core";
+import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
+
+type PasteCells = NonNullable<ISheetClipboardHook["onPasteCells"]>;
+
+const nothing = { redos: [], undos: [] };
+
+/**
+ * Number formats after a paste, as Excel has them: a copied cell brings its own; text from elsewhere takes the one of the
+ * cell it comes into. By itself the grid makes a date of every text that could be one, 1/2 and 3/4 too, and writes that
+ * into the style which the copied cell shares with its column.
+ */
+export function keepFormatsWhenPasting(services: Injector): void {
+  const clipboard = services.get(ISheetClipboardService);
+
+  const ownStyles: PasteCells = (_from, _to, cells) => {
+    cells.forValue((_row, _column, cell) => {
+      if (cell?.s && typeof cell.s === "object") cell.s = structuredClone(cell.s);
+    });
+    return nothing;
+  };
+
+  const formats: PasteCells = (from, to, cells, { copyType }) => {
+    if (copyType === COPY_TYPE.CUT) return nothing;
+    const book = services.get(IUniverInstanceService).getUniverSheetInstance(to.unitId);
+    const sheet = book?.getSheetBySheetId(to.subUnitId);
+    if (!sheet) return nothing;
+    const cellValue: IObjectMatrixPrimitiveType<ICellData> = {};
+    cells.forValue((row, column, cell) => {
+      const [at, across] = [to.range.rows[row], to.range.cols[column]];
+      if (at === undefined || across === undefined) return;
+      const brought = cell && typeof cell.s === "object" ? cell.s?.n : undefined;
+      const there = sheet.getComposedCellStyle(at, across).n;
+      const format = from ? brought : (brought ?? there);
+      if (from || format) (cellValue[at] ??= {})[across] = { s: { n: format ? { ...format } : null } };
+    });
+    const change = { unitId: to.unitId, subUnitId: to.subUnitId, cellValue };
+    return {
+      redos: [{ id: SetRangeValuesMutation.id, params: change }],
+      undos: [{ id: SetRangeValuesMutation.id, params: SetRangeValuesUndoMutationFactory(services, change) }],
+    };
+  };
+
+  // Before the grid's own, which have 0 and 10, and after them.
+  clipboard.addClipboardHook({ id: "ledger-own-styles", priority: -1, onPasteCells: ownStyles });
+  clipboard.addClipboardHook({ id: "ledger-formats", priority: 20, onPasteCells: formats });
+}
