@@ -23,6 +23,9 @@ export const arcAngle = (length: number, radius: number): Radians => (length / r
 export const times = (angle: Radians, factor: number): Radians => (angle * factor) as Radians;
 export const plus = (one: Radians, other: Radians): Radians => (one + other) as Radians;
 
+/** Degrees without the last digits, which are rounding: 22.5, not 22.500000000000004. */
+export const tidyDegrees = (degrees: Degrees): Degrees => Number(degrees.toFixed(9)) + 0;
+
 /** True when an angle is the wanted one, but for rounding [°]. */
 export const isAngle = (angle: Degrees, wanted: Degrees): boolean => Math.abs(angle - wanted) < SAME_ANGLE;
 

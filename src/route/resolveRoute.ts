@@ -1,4 +1,5 @@
 import { SAME_PLACE } from "../units/tolerances";
+import type { Degrees } from "../geometry/angle";
 import { add, along, type Vec3 } from "../geometry/vector";
 import { InputError } from "../units/errors";
 import { showInches } from "../units/show";
@@ -6,7 +7,7 @@ import type { Course, Stretch } from "./courses";
 import { jointCorners, type JointCorners } from "./jointCorners";
 import { centerlineLegs } from "./backs";
 import { RouteError } from "./routeError";
-import type { Pull, ResolvedRoute, RouteCorner, RouteStep } from "./types";
+import type { Pull, RadiusAt, ResolvedRoute, RouteCorner, RouteStep } from "./types";
 import { Walk } from "./walk";
 
 /**
@@ -17,13 +18,17 @@ import { Walk } from "./walk";
  * clears the obstacle, and its angle is the middle bend's; a four-bend saddle is straight for the obstacle's width, from
  * tangent point to tangent point. A sweep is parted into equal shots of the shoe's radius, of at most 10° unless told.
  *
- * @param radius the shoe's finished centerline radius [in], above 0; every bend gets it
+ * @param radius the shoe's finished centerline radius [in], above 0: one for every bend, or by the bend's angle
  * @param outsideDiameter of the conduit [in]; needed only when a leg is measured to the back of its bends
  * @throws InputError with the step's number, what was read and what was expected
  * @example resolveRoute(readRoute("up 48, east 150"), 4).pulls[0].points
  * //=> [[0, 0, 0], [0, 0, 48], [150, 0, 48]]
  */
-export function resolveRoute(steps: readonly RouteStep[], radius: number, outsideDiameter?: number): ResolvedRoute {
+export function resolveRoute(
+  steps: readonly RouteStep[],
+  radius: number | RadiusAt,
+  outsideDiameter?: number,
+): ResolvedRoute {
   return layOut(walkRoute(steps, outsideDiameter), radius);
 }
 
@@ -45,23 +50,27 @@ export function walkRoute(steps: readonly RouteStep[], outsideDiameter?: number)
 }
 
 /**
- * Lays a walked route out at a radius [in].
+ * Lays a walked route out at a radius [in], or at one for each angle.
  * @throws InputError where a saddle or a sweep takes the whole of a leg beside it
  */
-export function layOut({ steps, courses }: WalkedRoute, radius: number): ResolvedRoute {
-  if (!(radius > 0 && radius < Infinity)) throw new InputError(`radius must be above 0; got ${radius}.`);
+export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusAt): ResolvedRoute {
+  const radiusAt = (angle: Degrees): number => {
+    const found = typeof radius === "number" ? radius : radius(angle);
+    if (!(found > 0 && found < Infinity)) throw new InputError(`radius must be above 0; got ${found}.`);
+    return found;
+  };
   let group = 0;
   const pulls = courses.map((course) => {
-    const pull = pullOf(course, radius, group);
+    const pull = pullOf(course, radiusAt, group);
     group += course.joints.length;
     return pull;
   });
   return { steps: [...steps], pulls, endsInBox: steps.at(-1)?.kind === "box" };
 }
 
-function pullOf({ start, stretches, joints }: Course, radius: number, groupsBefore: number): Pull {
+function pullOf({ start, stretches, joints }: Course, radiusAt: RadiusAt, groupsBefore: number): Pull {
   const made = joints.map((joint, index) =>
-    jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radius),
+    jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radiusAt),
   );
   const corners: RouteCorner[] = [];
   let base: Vec3 = start;
@@ -70,12 +79,12 @@ function pullOf({ start, stretches, joints }: Course, radius: number, groupsBefo
     base = along(base, stretch.direction, stretch.length);
     const joint = made[index];
     if (!joint) return;
-    const { kind, step, corners: points, shift } = joint;
+    const { kind, step, corners: points, radii, shift } = joint;
     points.forEach((point, place) => {
       const of = points.length;
       corners.push({
         point: add(base, point),
-        radius,
+        radius: radii[place]!,
         kind,
         step,
         group: groupsBefore + index + 1,

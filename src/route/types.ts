@@ -38,7 +38,7 @@ export type CornerKind =
 export interface RouteCorner {
   /** Where the two straight legs would meet [in]. */
   point: Vec3;
-  /** Centerline radius [in]: the shoe's, for every bend. */
+  /** Centerline radius [in]. */
   radius: number;
   kind: CornerKind;
   /** Number of the step that asks for the bend, counted from 1. */
@@ -55,6 +55,9 @@ export interface Pull {
   points: Vec3[];
   corners: RouteCorner[];
 }
+
+/** Finished centerline radius [in] of a bend by its angle. */
+export type RadiusAt = (angle: Degrees) => number;
 
 export interface ResolvedRoute {
   steps: RouteStep[];

@@ -1,5 +1,6 @@
 import { drawBend } from "../../src/drawing/bend/drawBend";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
+import { widestRadius } from "./widestRadius";
 import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
@@ -25,7 +26,7 @@ export function BendDrawing({ kind, values, built, rows }: BendDrawingProps) {
     drawBend(
       {
         shape: kind.shape(values),
-        radius: built.shoe.radius,
+        radius: widestRadius(built),
         outsideDiameter: built.shoe.outsideDiameter,
         marks: marks.map((row) => ({
           distance: Number(row.Mark),

@@ -77,7 +77,7 @@ export function BendView() {
           <Section title={t.marks}>
             <Marks rows={rows} />
           </Section>
-          <PutInSheet kind={kind} values={values} raceway={raceway} size={size} shoe={shoe.value} rows={rows} />
+          <PutInSheet kind={kind} values={values} raceway={raceway} size={size} built={built} rows={rows} />
           <PutInRun kind={kind} values={values} raceway={raceway} size={size} />
         </>
       )}

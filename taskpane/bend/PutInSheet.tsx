@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";
+import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
 import type { ScheduleRow } from "../../src/shop/schedule/schedule";
-import type { Shoe } from "../../src/shop/shoe/shoe";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { Notice } from "../components/Notice";
 import { useTask } from "../components/useTask";
 import type { Before, Place, TableCells } from "../excel";
@@ -14,6 +14,7 @@ import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 import { bendBlock, blockSize, type BendBlockInput } from "./bendBlock";
 import type { BendChoice, Values } from "./kinds";
+import { widestRadius } from "./widestRadius";
 import { placesForBlock, type BlockPlaces } from "./placeForBend";
 
 const t = strings.bend.put;
@@ -23,14 +24,14 @@ interface PutInSheetProps {
   values: Values;
   raceway: string;
   size: string;
-  shoe: Shoe;
+  built: BuiltRun;
   rows: readonly ScheduleRow[];
 }
 
 type Step = { at: "ready" } | { at: "asking"; places: BlockPlaces } | { at: "written"; before: Before };
 
 /** Writes the bend at the selection as inputs and formulas. Asks before it covers anything, and can take it back. */
-export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInSheetProps) {
+export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSheetProps) {
   const workbook = useWorkbook();
   const ledger = useLedger();
   const { tables, names } = ledger;
@@ -41,7 +42,7 @@ export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInShe
     values,
     raceway,
     size,
-    radius: radiusCell(tables.Shoes, shoe),
+    radius: radiusCell(tables.Shoes, built),
     bends: rows.filter((row) => row.Mark !== "").length,
     shoesTable: tables.Shoes ? names.Shoes : undefined,
   };
@@ -107,9 +108,14 @@ export function PutInSheet({ kind, values, raceway, size, shoe, rows }: PutInShe
 
 const nameOf = ({ row, column }: Place): string => cellName(row, column);
 
-/** Points at the shoe's own cell where the Shoes table has one, so that a new calibration changes the bend too. */
-function radiusCell(shoes: TableCells | undefined, shoe: Shoe): Cell {
+/**
+ * Points at the shoe's own cell where the Shoes table has one, so that a new calibration changes the bend too. A second
+ * test gives each angle a radius of its own: then it is the number.
+ */
+function radiusCell(shoes: TableCells | undefined, built: BuiltRun): Cell {
+  const { shoe } = built;
   const { row } = shoe;
+  if (shoe.secondTest) return widestRadius(built);
   const place = shoes && columnPlaces(shoes.cells[0] ?? [], SHOE_COLUMNS).get("Radius");
   if (!shoes || row === undefined || place === undefined) return shoe.radius;
   const cell = shoes.cells[row - 1]?.[place];

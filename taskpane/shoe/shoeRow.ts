@@ -1,7 +1,7 @@
 import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import { readRaceway, type Raceway } from "../../src/raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../src/raceway/tradeSize";
-import { SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";
+import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
 import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";

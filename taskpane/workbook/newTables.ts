@@ -1,7 +1,8 @@
 import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { USUAL_BENCH } from "../../src/shop/bench/bench";
-import { builtInShoe, SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";
+import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
+import { builtInShoe } from "../../src/shop/shoe/shoeBook";
 import { readRules, rulesTable } from "../../src/rules/rules";
 import type { NewResult, NewTable } from "../excel";
 import { attempt } from "../components/attempt";

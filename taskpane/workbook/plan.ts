@@ -1,5 +1,5 @@
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
-import { SHOE_COLUMNS } from "../../src/shop/shoe/shoeBook";
+import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
 import type { Column } from "../../src/table/headerTable";
 import { attempt } from "../components/attempt";
 import { sameName, type Contents, type Names } from "../excel";

@@ -115,7 +115,7 @@ test("the fields of an offset are what the other functions give", () => {
       .slice(1)
       .map((row) => row[5]),
   );
-  expect(field(card, "Dials")).toEqual([[bendDial(30, 2.5, -5)], [27.5]]);
+  expect(field(card, "Dials")).toEqual([[bendDial(30, 2.5 / 3, -5)], [30 + 2.5 / 3 - 5]]);
   expect(field(card, "Angles")).toEqual([[30], [30]]);
   expect([field(card, "Line up"), field(card, "Hook")]).toEqual([[["arrow"], ["arrow"]], [["datum"], ["datum"]]]); // prettier-ignore
   expectNear([field(card, "Gain"), field(card, "Shrink")], [2 * bendGainOf(30, 4), offsetShrinkOf(6, 30, 4)]);

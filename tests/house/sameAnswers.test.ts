@@ -30,7 +30,7 @@ const hash = (table: unknown): string =>
 test.each([
   ["schedule", () => jobSchedule(RUNS), "e11a30a70612b971"],
   ["checks", () => jobChecks(RUNS), "96b42b6b6003fda1"],
-  ["set-up", () => jobSetup(RUNS), "a033250efe61229a"],
+  ["set-up", () => jobSetup(RUNS), "60993f73bc73af57"],
   ["take-off", () => jobTakeoff(RUNS), "a76c2be9c3f2d173"],
   ["take-off by area", () => jobTakeoff(RUNS, undefined, undefined, "Area"), "9411570a8f2d8e74"],
   ["bends", () => jobBends(RUNS), "5d8ac59de28951d4"],

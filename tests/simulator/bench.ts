@@ -11,7 +11,41 @@ export interface BenchShoe {
   readonly radius: number;
   readonly deduct: number;
   readonly outsideDiameter: number;
+  /** What a finished 90 opened, and a bend at another angle [°]; none: conduit that does not spring back. */
+  readonly springback?: {
+    readonly at90: number;
+    readonly second?: { readonly angle: number; readonly opened: number };
+  };
 }
+
+/** The straight line through both tests, or through one and nothing at 0. */
+function springbackLine({ springback }: BenchShoe): { still: number; perDegree: number } {
+  const { at90 = 0, second } = springback ?? {};
+  if (!second) return { still: 0, perDegree: at90 / 90 };
+  const perDegree = (at90 - second.opened) / (90 - second.angle);
+  return { still: at90 - perDegree * 90, perDegree };
+}
+
+/** How far the shoe must turn for a finished angle [°]. */
+export function turnOfShoe(shoe: BenchShoe, angle: number): number {
+  const { still, perDegree } = springbackLine(shoe);
+  return angle + still + perDegree * angle;
+}
+
+/** The angle left when the shoe turned so far and let go [°]. */
+export function angleLeft(shoe: BenchShoe, turned: number): number {
+  const { still, perDegree } = springbackLine(shoe);
+  return (turned - still) / (1 + perDegree);
+}
+
+/** Conduit that lies on the shoe while it is held at its turn [in]: as much is bent when it is let go. */
+export function conduitOnShoe(shoe: BenchShoe, angle: number): number {
+  const held = (shoe.radius * 90) / turnOfShoe(shoe, 90);
+  return held * radians(turnOfShoe(shoe, angle));
+}
+
+/** Radius of a bend after it was let go [in]. */
+export const radiusLeft = (shoe: BenchShoe, angle: number): number => conduitOnShoe(shoe, angle) / radians(angle);
 
 export const LINE_UPS = ["arrow", "star", "notch"] as const;
 export const HOOKS = ["datum", "far"] as const;
@@ -41,7 +75,7 @@ export function placeOnShoe(shoe: BenchShoe, lineUp: Stroke["lineUp"], angle: nu
       return shoe.radius * radians(90) - tangentToBack;
     // Over the middle of the bend.
     case "notch":
-      return (shoe.radius * radians(angle)) / 2;
+      return conduitOnShoe(shoe, angle) / 2;
   }
 }
 
@@ -50,6 +84,6 @@ export function bentStretch(shoe: BenchShoe, stroke: Stroke): { from: number; to
   const symbol = placeOnShoe(shoe, stroke.lineUp, stroke.angle);
   const onStick = (place: number): number =>
     stroke.hook === "datum" ? stroke.mark + (place - symbol) : stroke.mark - (place - symbol);
-  const ends = [onStick(0), onStick(shoe.radius * radians(stroke.angle))];
+  const ends = [onStick(0), onStick(conduitOnShoe(shoe, stroke.angle))];
   return { from: Math.min(...ends), to: Math.max(...ends) };
 }

@@ -2,7 +2,7 @@
  * Bends a schedule again. It takes only the schedule's rows and the shoe, lays straight sticks on the shoe, and gives
  * the shape that comes off the bench, to be held against the run that was asked for.
  */
-import { bentStretch, type BenchShoe } from "./bench";
+import { bentStretch, radiusLeft, type BenchShoe } from "./bench";
 import { endOf, measure, type Centerline, type Segment } from "./centerline";
 import { BENCH, type Frame } from "./frame";
 import { readTickets, type Row, type Ticket } from "./readRows";
@@ -80,7 +80,11 @@ function bendPiece(
     if (to > ticket.cutLength + ROUNDING) throw new Error(`${who} ends at ${to}, past the cut at ${ticket.cutLength}`);
     azimuth += stroke.plane;
     put({ begin: end, length: from - reached });
-    put({ begin: end, length: to - from, arc: { angle: stroke.angle, radius: shoe.radius, azimuth } });
+    put({
+      begin: end,
+      length: to - from,
+      arc: { angle: stroke.angle, radius: radiusLeft(shoe, stroke.angle), azimuth },
+    });
     reached = to;
   });
   put({ begin: end, length: ticket.cutLength - reached });

@@ -59,6 +59,8 @@ const shoes = fc.record({
   springback: fc.integer({ min: 0, max: 8 }).map((value) => value / 2),
   dialStart: fc.integer({ min: -6, max: 0 }).map((value) => value / 2),
   lead: fc.integer({ min: 0, max: 24 }).map((value) => value / 16),
+  /** At some angle this much more than in proportion. */
+  more: fc.option(fc.record({ angle: fc.constantFrom(9, 13.5), by: fc.constantFrom(0.5, 1.5) }), { nil: undefined }),
 });
 
 const benches = fc
@@ -77,8 +79,9 @@ const snapped = (steps: readonly RouteStep[]): RouteStep[] =>
 const runsWith = (elbows: fc.Arbitrary<number[]>) =>
   fc
     .tuple(randomRoute, shoes, fc.constantFrom(120, 240, 480), fc.boolean(), elbows)
-    .map(([steps, { lead, ...values }, stick, snap, angles]) => {
-      const shoe = { ...SHOE, ...values, deduct: values.radius + SHOE.outsideDiameter / 2 + lead };
+    .map(([steps, { lead, more, ...values }, stick, snap, angles]) => {
+      const secondTest = more && { angle: more.angle, springback: (values.springback * more.angle) / 90 + more.by };
+      const shoe = { ...SHOE, ...values, secondTest, deduct: values.radius + SHOE.outsideDiameter / 2 + lead };
       return buildOrSkip(writeRoute(snap ? snapped(steps) : steps), shoe, stick, angles);
     })
     .filter((built): built is BuiltRun => built !== undefined);

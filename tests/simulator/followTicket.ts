@@ -2,7 +2,7 @@
  * Makes a run from its printed tickets: each stick is marked, laid on the shoe, rolled and swapped as the words say, and
  * the pieces are coupled as the notes say. It knows nothing but the text.
  */
-import { bentStretch } from "./bench";
+import { angleLeft, bentStretch, radiusLeft } from "./bench";
 import { endOf, measure, type Centerline, type Segment } from "./centerline";
 import { BENCH, type Frame } from "./frame";
 import { curl, follow, PICKED_UP } from "./handling";
@@ -74,17 +74,17 @@ function couple(parts: readonly (PrintedTicket | BoughtBend)[]): Centerline {
 }
 
 /** The bends of one ticket, made stroke by stroke in the order printed; they come back in their order along the stick. */
-function makeBends({ bends, shoe, springback, dialStart, cutLength, run, piece }: PrintedTicket): MadeBend[] {
+function makeBends({ bends, shoe, dialStart, cutLength, run, piece }: PrintedTicket): MadeBend[] {
   let lie = PICKED_UP;
   const made = bends.map(({ number, turn, hook, mark, lineUp, dial }) => {
     const who = `run ${run} piece ${piece} bend ${number}`;
     lie = follow(lie, turn);
     if (lie.atHook !== hook)
       throw new Error(`${who}: the ${lie.atHook} end lies on the hook's side, not the ${hook} end`);
-    const angle = dial - dialStart - springback;
+    const angle = angleLeft(shoe, dial - dialStart);
     const { from, to } = bentStretch(shoe, { mark, lineUp, hook, angle, plane: 0 });
     if (to > cutLength + PENCIL) throw new Error(`${who} runs off the stick`);
-    return { number, from, to, angle, radius: shoe.radius, azimuth: curl(lie) };
+    return { number, from, to, angle, radius: radiusLeft(shoe, angle), azimuth: curl(lie) };
   });
   made.sort((a, b) => a.number - b.number);
   made.forEach(({ from, number }, index) => {

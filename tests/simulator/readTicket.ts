@@ -17,7 +17,6 @@ export interface PrintedTicket {
   readonly run: string;
   readonly piece: number;
   readonly shoe: BenchShoe;
-  readonly springback: number;
   readonly dialStart: number;
   readonly cutLength: number;
   readonly bends: readonly PrintedBend[];
@@ -31,16 +30,21 @@ export function readTicket(text: string): PrintedTicket {
   const lines = text.split("\n");
   const shoe = find(
     text,
-    /^Shoe: radius (.+?), deduct (.+?), outside diameter (.+?), springback (.+?)°, dial starts at (.+?)° /m,
+    /^Shoe: radius (.+?), deduct (.+?), outside diameter (.+?), springback (.+?)° at 90°(?: and (.+?)° at (.+?)°)?, dial starts at (.+?)° /m,
   );
   const starts = lines.flatMap((line, index) => (/^Bend \d/.test(line) ? [index] : []));
   const coupled = /^Datum end: couples to piece (\d+)$/m.exec(text);
   return {
     run: find(text, /^RUN (.+)$/m)[0]!,
     piece: Number(find(text, /^Piece (\d+) of \d+; make \d+$/m)[0]),
-    shoe: { radius: inches(shoe[0]!), deduct: inches(shoe[1]!), outsideDiameter: inches(shoe[2]!) },
-    springback: Number(shoe[3]),
-    dialStart: Number(shoe[4]),
+    shoe: {
+      ...{ radius: inches(shoe[0]!), deduct: inches(shoe[1]!), outsideDiameter: inches(shoe[2]!) },
+      springback: {
+        at90: Number(shoe[3]),
+        ...(shoe[4] === undefined ? {} : { second: { opened: Number(shoe[4]), angle: Number(shoe[5]) } }),
+      },
+    },
+    dialStart: Number(shoe[6]),
     cutLength: inches(find(text, /^Cut length: (.+)$/m)[0]!),
     bends: readBends(starts.map((start, index) => lines.slice(start, starts[index + 1] ?? lines.length))),
     ...(coupled ? { coupledTo: Number(coupled[1]) } : {}),

@@ -1,3 +1,4 @@
+import type { BenchShoe } from "../simulator/bench";
 import { STICK, type Run } from "../../src/shop/run/runsTable";
 import type { Shoe } from "../../src/shop/shoe/shoe";
 
@@ -15,6 +16,15 @@ export const HALF_EMT: Shoe = {
   shortestTail: 2,
   source: "worked examples",
 };
+
+/** The same shoe as the simulated bench knows it. */
+export const onBench = ({ radius, deduct, outsideDiameter, springback, secondTest }: Shoe): BenchShoe => ({
+  ...{ radius, deduct, outsideDiameter },
+  springback: {
+    at90: springback,
+    ...(secondTest ? { second: { angle: secondTest.angle, opened: secondTest.springback } } : {}),
+  },
+});
 
 /** A run as the Runs table gives it, with everything but the route at a usual value. */
 export const runOf = (route: string, cells: Partial<Run> = {}): Run => ({

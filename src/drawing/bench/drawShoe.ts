@@ -1,7 +1,7 @@
 import { cos, sin, toRadians } from "../../geometry/angle";
 import { samplePath } from "../../geometry/span";
 import type { Vec3 } from "../../geometry/vector";
-import { arrowLead, notchFromArrow, NOTCH_ANGLES, starFromArrow, type Shoe } from "../../shop/shoe/shoe";
+import { arrowLead, notchFromArrow, NOTCH_ANGLES, starFromArrow, type MarkedShoe } from "../../shop/shoe/shoe";
 import type { ShowLength } from "../bend/bendDimensions";
 import { drawConduit } from "../bend/conduit";
 import { arrowhead, dimension } from "../paper/dimension";
@@ -12,7 +12,7 @@ import { textWidth } from "../paper/textBox";
 import { lineUpSymbol, type LineUpSymbol } from "../paper/symbols";
 import { sentence } from "../paper/words";
 
-export type DrawnShoe = Pick<Shoe, "radius" | "deduct" | "outsideDiameter">;
+export type DrawnShoe = MarkedShoe;
 
 export interface ShoeOptions {
   readonly name: string;

@@ -1,26 +1,44 @@
 import { ROUNDING } from "../../units/tolerances";
 import { showDegrees, showInches } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun, type Piece } from "../run/builtRun";
+import { tidyDegrees } from "../../geometry/angle";
 import { dialOrWords } from "../shoe/dialOrWords";
 import type { Finding } from "./findings";
+import { testedSpringback, untested } from "../shoe/springback";
 import { shortTail } from "../schedule/scheduleNotes";
 
 /** A sweep in shots of more than this shows its corners and can kink [°]. Common practice, no source. */
 const LARGEST_SHOT = 10;
 
-/** Bends whose angle and springback the dial does not reach. */
+/** Bends whose angle and springback the dial does not reach, or whose springback no test bend tells. */
 export function pastTheDial(built: BuiltRun): Finding[] {
-  const angles = runPieces(built).flatMap((piece) => piece.bends.map((bend) => bend.angle));
-  const beyond = [...new Set(angles.filter((angle) => typeof dialOrWords(built.shoe, angle) === "string"))];
-  return beyond.map((angle): Finding => ({
-    run: built.run.name,
-    weight: "stop",
-    rule: "the dial must reach the angle and its springback",
-    finding:
-      `a bend of ${showDegrees(angle)} with ${showDegrees(built.shoe.springback)} springback passes the dial's end at ` +
-      `${showDegrees(built.shoe.dialTo)}.`,
-    fix: "Start the dial below zero by the springback (Dial start), or make the bend in two.",
-  }));
+  const { run, shoe } = built;
+  const angles = runPieces(built).flatMap(({ bends }) => bends.map((bend) => tidyDegrees(bend.angle)));
+  const common = { run: run.name, weight: "stop" } as const;
+  return [...new Set(angles)].flatMap((angle): Finding[] => {
+    if (typeof dialOrWords(shoe, angle) === "number") return [];
+    const springback = testedSpringback(shoe, angle);
+    if (springback === undefined) {
+      return [
+        {
+          ...common,
+          rule: "a test bend must tell the springback",
+          finding: `a bend of ${showDegrees(angle)}: ${untested(shoe, angle)}`,
+          fix: "Bend a test nearer to that angle and put it under Second test in the Shoes table, or clear Second test.",
+        },
+      ];
+    }
+    return [
+      {
+        ...common,
+        rule: "the dial must reach the angle and its springback",
+        finding:
+          `a bend of ${showDegrees(angle)} with ${showDegrees(springback)} springback passes the dial's end at ` +
+          `${showDegrees(shoe.dialTo)}.`,
+        fix: "Start the dial below zero by the springback (Dial start), or make the bend in two.",
+      },
+    ];
+  });
 }
 
 /** Pieces whose end is too short for the shoe to hold. */

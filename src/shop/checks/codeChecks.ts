@@ -6,9 +6,8 @@ import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../race
 import { countSupports, supportRule } from "../../raceway/supports";
 import { isUserError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
-import type { BuiltRun } from "../run/builtRun";
+import { runPieces, type BuiltRun } from "../run/builtRun";
 import type { Finding } from "./findings";
-import { runBends } from "../run/runTotals";
 
 /** Degrees of bend between pull points. */
 export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
@@ -31,15 +30,16 @@ export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
 
 /** Least radius of a bend the shop makes. */
 export function tooTight(built: BuiltRun, edition: Edition): Finding[] {
-  const { run, shoe } = built;
+  const { run } = built;
   const least = minimumRadius(run.size, "one-shot");
-  if (shoe.radius >= least - ROUNDING || runBends(built) === 0) return [];
+  const radius = Math.min(...runPieces(built).flatMap(({ bends }) => bends.map((bend) => bend.radius)));
+  if (radius >= least - ROUNDING) return [];
   return [
     {
       run: run.name,
       weight: "stop",
       rule: nameRule(radiusRule(run.raceway, edition)),
-      finding: `the shoe bends to ${showInches(shoe.radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
+      finding: `the shoe bends to ${showInches(radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
       fix: "Use a shoe with a larger radius, or correct Radius in the Shoes table.",
     },
   ];

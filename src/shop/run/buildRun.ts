@@ -5,6 +5,7 @@ import { readRoute } from "../../route/readRoute";
 import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
 import { InputError, NotListedError } from "../../units/errors";
 import type { Shoe } from "../shoe/shoe";
+import { radiusOf } from "../shoe/springback";
 import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltRun } from "./builtRun";
@@ -44,7 +45,7 @@ const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
-  const { pulls, endsInBox } = layOut(walked, shoe.radius);
+  const { pulls, endsInBox } = layOut(walked, (angle) => radiusOf(shoe, angle));
   refuseShortLegs(pulls);
   let pieceNumber = 0;
   return {

@@ -1,3 +1,4 @@
+import { tidyDegrees } from "../../geometry/angle";
 import { formatLength } from "../../units/length";
 import { linesOf, type Job } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
@@ -76,7 +77,7 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
       "Line up": setting.lineUp,
       Hook: setting.hook,
       Angle: tidyDegrees(bend.angle),
-      Dial: dialOrWords(built.shoe, tidyDegrees(bend.angle)),
+      Dial: dialOrWords(built.shoe, bend.angle),
       Turn: turnWords(bend.plane, setting.hook, settings[index - 1]?.hook),
       Plane: tidyDegrees(bend.plane),
       Note: scheduleNote(built, piece, index),
@@ -102,9 +103,6 @@ function elbowRow(built: BuiltRun, elbow: FactoryElbow, pull: number): ScheduleR
     Note: elbowNote(elbow),
   };
 }
-
-/** Degrees without the last digits, which are rounding: 22.5, not 22.500000000000004. */
-const tidyDegrees = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
 
 const pieceCells = (built: BuiltRun, piece: Piece): ScheduleRow => ({
   ...runCells(built, piece.pull),

@@ -1,5 +1,6 @@
-import { toRadians, type Degrees } from "../../geometry/angle";
-import { arrowLead, starFromArrow, type Shoe } from "./shoe";
+import type { Degrees } from "../../geometry/angle";
+import { arrowLead, starFromArrow, type MarkedShoe } from "./shoe";
+import { arcOf } from "./springback";
 
 /** What on the shoe the pencil mark is lined up with. */
 export type LineUp = "arrow" | "star" | "notch";
@@ -18,14 +19,8 @@ export type Hook = "datum" | "far";
  * @returns mark [in] from the datum end
  * @example markFor({ radius: 4, deduct: 5, outsideDiameter: 0.706 }, 5.647, 90, "arrow", "datum") //=> 5
  */
-export function markFor(
-  shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">,
-  start: number,
-  angle: Degrees,
-  lineUp: LineUp,
-  hook: Hook,
-): number {
-  const arc = shoe.radius * toRadians(angle);
+export function markFor(shoe: MarkedShoe, start: number, angle: Degrees, lineUp: LineUp, hook: Hook): number {
+  const arc = arcOf(shoe, angle);
   if (lineUp === "notch") return start + arc / 2;
   if (hook === "datum") return start - arrowLead(shoe) + (lineUp === "star" ? starFromArrow(shoe) : 0);
   return start + arc + arrowLead(shoe) - (lineUp === "star" ? starFromArrow(shoe) : 0);

@@ -1,18 +1,17 @@
-import { toRadians, type Degrees } from "../../geometry/angle";
+import type { Degrees } from "../../geometry/angle";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
+import { arcOf, type TestedShoe } from "./springback";
 
 /** A shoe of a bender: everything the schedule must know about it. Lengths in inches, angles in degrees. */
-export interface Shoe {
+export interface Shoe extends TestedShoe {
   readonly raceway: Raceway;
   readonly size: TradeSize;
-  /** Finished centerline radius at 90° [in]. */
-  readonly radius: number;
   /** Stub length (end to back of the 90) less the arrow's mark [in]. */
   readonly deduct: number;
   /** Outside diameter of the conduit [in]. */
   readonly outsideDiameter: number;
-  /** Degrees the conduit opens when it is let go. */
+  /** Degrees that a finished 90 opened when it was let go. */
   readonly springback: Degrees;
   /** Lowest and highest reading of the dial, and the reading it starts from [°]. */
   readonly dialFrom: Degrees;
@@ -25,6 +24,9 @@ export interface Shoe {
   /** Its row in the Shoes range, 1 for the first; none for a shoe that does not stand there. */
   readonly row?: number;
 }
+
+/** What the marks of a bend are worked out from. */
+export type MarkedShoe = TestedShoe & Pick<Shoe, "deduct" | "outsideDiameter">;
 
 /** Bend angles that have a center notch on the shoe [°]. Common practice, no source. */
 export const NOTCH_ANGLES: readonly number[] = [30, 45, 60];
@@ -50,6 +52,6 @@ export function starFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDia
 }
 
 /** Distance from the arrow to the center notch for an angle [in]: arrow lead + half the arc. */
-export function notchFromArrow(shoe: Pick<Shoe, "radius" | "deduct" | "outsideDiameter">, angle: Degrees): number {
-  return arrowLead(shoe) + (shoe.radius * toRadians(angle)) / 2;
+export function notchFromArrow(shoe: MarkedShoe, angle: Degrees): number {
+  return arrowLead(shoe) + arcOf(shoe, angle) / 2;
 }

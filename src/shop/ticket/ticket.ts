@@ -1,4 +1,4 @@
-import type { Degrees } from "../../geometry/angle";
+import { tidyDegrees, type Degrees } from "../../geometry/angle";
 import type { Path } from "../../geometry/path";
 import type { Bench } from "../bench/bench";
 import { isPiece, partsBeside, runPieces, type BuiltRun, type Piece } from "../run/builtRun";
@@ -107,7 +107,7 @@ function ticketBend(built: BuiltRun, piece: Piece, stroke: Stroke, notes: readon
   const { shoe } = built;
   const { index, lineUp, hook, roll } = stroke;
   const bend = piece.bends[index]!;
-  const angle = tidy(bend.angle);
+  const angle = tidyDegrees(bend.angle);
   const kind = bendKind(bend, piece.bends[index - 1]);
   const { place, of } = bend.corner;
   return {
@@ -118,13 +118,10 @@ function ticketBend(built: BuiltRun, piece: Piece, stroke: Stroke, notes: readon
     hook,
     angle,
     dial: dialOrWords(shoe, angle),
-    roll: tidy(roll),
+    roll: tidyDegrees(roll),
     notes: [...notes, ...dialNotes(built, piece, index)],
   };
 }
-
-/** Degrees without the last digits, which are rounding. */
-const tidy = (degrees: number): number => Number(degrees.toFixed(9)) + 0;
 
 function joinOf(built: BuiltRun, piece: Piece): TicketJoin | undefined {
   const first = piece.bends[0];
@@ -132,6 +129,6 @@ function joinOf(built: BuiltRun, piece: Piece): TicketJoin | undefined {
   const before = partsBeside(built, piece)
     .before.filter((part) => !isPiece(part) || part.bends.length > 0)
     .at(-1);
-  const roll = tidy(first.plane);
-  return before && (isPiece(before) ? { piece: before.number, roll } : { elbow: tidy(before.angle), roll });
+  const roll = tidyDegrees(first.plane);
+  return before && (isPiece(before) ? { piece: before.number, roll } : { elbow: tidyDegrees(before.angle), roll });
 }

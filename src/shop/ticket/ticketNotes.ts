@@ -1,6 +1,7 @@
 import { showDegrees } from "../../units/show";
 import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
+import { untested } from "../shoe/springback";
 import { shortTail } from "../schedule/scheduleNotes";
 import type { Setup } from "../bench/setupSearch";
 
@@ -12,7 +13,10 @@ export function tailNotes(built: BuiltRun, piece: Piece, index: number): string[
 
 /** What the person at the bench should know where the dial ends. */
 export function dialNotes(built: BuiltRun, piece: Piece, index: number): string[] {
-  if (typeof dialOrWords(built.shoe, piece.bends[index]!.angle) !== "string") return [];
+  const { angle } = piece.bends[index]!;
+  if (typeof dialOrWords(built.shoe, angle) === "number") return [];
+  const why = untested(built.shoe, angle);
+  if (why !== "") return [`no test bend tells the springback: ${why}`];
   return ["the dial does not reach this: start it below zero by the springback, or make the bend in two"];
 }
 

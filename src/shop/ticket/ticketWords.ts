@@ -43,7 +43,7 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
         `radius ${decimals(shoe.radius, digits)}`,
         `deduct ${decimals(shoe.deduct, digits)}`,
         `outside diameter ${decimals(shoe.outsideDiameter, digits)}`,
-        `springback ${showDegrees(shoe.springback, digits)}`,
+        springbackWords(shoe, digits),
         `dial starts at ${degrees(shoe.dialStart)}`,
       ].join(", ");
     },
@@ -53,6 +53,13 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
         ({ what, is }) => `${what}: ${is.map((part) => (typeof part === "number" ? length(part) : part)).join("")}`,
       ),
   };
+}
+
+/** What the shoe's test bends said, as its dial readings follow from it. */
+function springbackWords({ springback, secondTest }: Ticket["shoe"], digits: number): string {
+  const at = (opened: number, angle: number) => `${showDegrees(opened, digits)} at ${showDegrees(angle, digits)}`;
+  const second = secondTest ? ` and ${at(secondTest.springback, secondTest.angle)}` : "";
+  return `springback ${at(springback, 90)}${second}`;
 }
 
 function joinWords(join: TicketJoin, degrees: (value: number) => string): string {

@@ -66,7 +66,7 @@ describe("checkJob", () => {
   test("a dial that does not reach is told, and starting below zero puts it right", () => {
     const row = ["A-1", "EMT", "1/2", "up 40, bend 100 east, ahead 60"];
     expect(findingsOf(row, ["EMT", "1/2", 4, 5, 6])[0]!.finding).toBe(
-      "a bend of 100° with 6° springback passes the dial's end at 105°.",
+      "a bend of 100° with 6.67° springback passes the dial's end at 105°.",
     );
     expect(findingsOf(row, ["EMT", "1/2", 4, 5, 6, -5])).toEqual([]);
   });

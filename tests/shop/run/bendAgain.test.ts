@@ -5,7 +5,7 @@ import type { Shoe } from "../../../src/shop/shoe/shoe";
 import { isUserError } from "../../../src/units/errors";
 import { misfit } from "../../simulator/alignRigid";
 import { bendAgain } from "../../simulator/bendAgain";
-import { HALF_EMT, runOf } from "../../support/demoShoe";
+import { HALF_EMT, onBench, runOf } from "../../support/demoShoe";
 
 /** How near the bent conduit must come to the run's corner points [in]. */
 const LANDS_WITHIN = 1e-6;
@@ -65,10 +65,15 @@ const route: fc.Arbitrary<string> = fc
   });
 
 const shoe: fc.Arbitrary<Shoe> = fc
-  .record({ radius: inches(3, 9), outsideDiameter: inches(1, 2), lead: inches(0, 2), shortestTail: inches(0, 6) })
-  .map(({ lead, ...values }) => ({
+  .record({
+    ...{ radius: inches(3, 9), outsideDiameter: inches(1, 2), lead: inches(0, 2), shortestTail: inches(0, 6) },
+    springback: fc.integer({ min: 0, max: 6 }),
+    more: fc.option(fc.record({ angle: fc.constantFrom(5, 14), by: fc.constantFrom(0.5, 2) }), { nil: undefined }),
+  })
+  .map(({ lead, more, ...values }) => ({
     ...HALF_EMT,
     ...values,
+    secondTest: more && { angle: more.angle, springback: (values.springback * more.angle) / 90 + more.by },
     deduct: values.radius + values.outsideDiameter / 2 + lead,
   }));
 
@@ -88,7 +93,7 @@ describe("the schedule, bent again on a simulated bench, gives the run back", ()
             seen.set(key, (seen.get(key) ?? 0) + 1);
           }
         }
-        const bent = bendAgain(rows, anyShoe);
+        const bent = bendAgain(rows, onBench(anyShoe));
         expect(bent).toHaveLength(built.pulls.length);
         bent.forEach((pull, index) => {
           const wanted = built.pulls[index]!.pull.points;
@@ -124,7 +129,7 @@ describe("the schedule, bent again on a simulated bench, gives the run back", ()
     const built = buildRun(runOf("up 30, east 50, offset 6 up at 30, ahead 40"), HALF_EMT);
     const rows = scheduleRun(built).map((row) => ({ ...row }));
     rows[1]!.Mark = (rows[1]!.Mark as number) + 0.01;
-    expect(misfit(bendAgain(rows, HALF_EMT)[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.005);
+    expect(misfit(bendAgain(rows, onBench(HALF_EMT))[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.005);
   });
 });
 
@@ -136,11 +141,12 @@ describe("runs with factory elbows", () => {
 
   test("pieces bent again and elbows in between land on the corner points; their lengths add up", () => {
     fc.assert(
-      fc.property(route, shoe, bought, (text, anyShoe, angles) => {
+      fc.property(route, shoe, bought, (text, withTests, angles) => {
+        const anyShoe = { ...withTests, secondTest: undefined };
         const built = buildOrSkip(text, anyShoe, angles);
         if (!built) return;
         const rows = scheduleRun(built);
-        const bent = bendAgain(rows, anyShoe);
+        const bent = bendAgain(rows, onBench(anyShoe));
         expect(bent).toHaveLength(built.pulls.length);
         bent.forEach(({ points }, index) => {
           const { pull, parts, pieces, elbows, joints } = built.pulls[index]!;
@@ -177,7 +183,7 @@ describe("runs with factory elbows", () => {
     const rows = scheduleRun(built).map((row) => ({ ...row }));
     const last = rows.filter(({ Kind }) => Kind === "factory elbow").at(-1)!;
     last.Plane = Number(last.Plane) + 1;
-    expect(misfit(bendAgain(rows, HALF_EMT)[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.1);
+    expect(misfit(bendAgain(rows, onBench(HALF_EMT))[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(0.1);
   });
 });
 

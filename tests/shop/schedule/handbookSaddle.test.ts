@@ -4,7 +4,7 @@ import { scheduleRun } from "../../../src/shop/schedule/schedule";
 import { misfit } from "../../simulator/alignRigid";
 import { bendAgain } from "../../simulator/bendAgain";
 import type { Row } from "../../simulator/readRows";
-import { HALF_EMT, runOf } from "../../support/demoShoe";
+import { HALF_EMT, onBench, runOf } from "../../support/demoShoe";
 
 /** How near the predicted crest the simulated one must come, and exact marks the wanted crest [in]. */
 const PREDICTED = 1e-6;
@@ -28,7 +28,7 @@ const bend = (number: number, mark: number, lineUp: string, hook: string, angle:
 
 /** Height of the center bend's arc over the line of the first leg, by the simulated corner points. */
 function crestOf(rows: Row[]): number {
-  const [start, first, top] = bendAgain(rows, HALF_EMT)[0]!.points;
+  const [start, first, top] = bendAgain(rows, onBench(HALF_EMT))[0]!.points;
   const along = first!.map((value, axis) => value - start![axis]!);
   const toTop = top!.map((value, axis) => value - start![axis]!);
   const length = Math.hypot(...along);
@@ -72,6 +72,6 @@ describe("a three-bend saddle at height 4, 45°, R 4", () => {
     const built = buildRun(runOf("east 40, saddle 4 up at 45, ahead 40"), HALF_EMT);
     const rows = scheduleRun(built);
     expect(Math.abs(crestOf(rows) - HEIGHT)).toBeLessThan(PREDICTED);
-    expect(misfit(bendAgain(rows, HALF_EMT)[0]!.points, built.pulls[0]!.pull.points)).toBeLessThan(PREDICTED);
+    expect(misfit(bendAgain(rows, onBench(HALF_EMT))[0]!.points, built.pulls[0]!.pull.points)).toBeLessThan(PREDICTED);
   });
 });

@@ -40,9 +40,10 @@ test.each<[LineUp, Hook, number]>([
 
 test("the dial reads the angle, the springback and its start, up to its end and no farther", () => {
   const shoe = { ...HALF_EMT, springback: 4, dialStart: -1 };
-  expect(dialOrWords(shoe, 30)).toBe(33);
-  expect(dialOrWords(shoe, 102)).toBe(105);
-  expect(dialOrWords(shoe, 102.5)).toBe("past 105°");
+  // A springback of 4° at 90° is a third of that at 30°: −1 + 30 + 4/3.
+  expect(dialOrWords(shoe, 30)).toBeCloseTo(29 + 4 / 3, 12);
+  expect(dialOrWords({ ...shoe, dialTo: 93 }, 90)).toBe(93);
+  expect(dialOrWords({ ...shoe, dialTo: 93 }, 90.5)).toBe("past 93°");
 });
 
 const pieceOf = (route: string): Piece => buildRun(runOf(route), HALF_EMT).pulls[0]!.pieces[0]!;

@@ -123,7 +123,7 @@ test("the text has the run, the cut, each mark rounded and exact, and the cautio
   expect(text).toContain(`Cut length: 5' 7-15/16" (${Number(cut.toFixed(3))} in.)`);
   expect(text).toContain('Bend 1 (stub-up): mark at 5" (5 in.)');
   expect(text).toContain("Dial: 92°, for a finished 90°");
-  expect(text).toContain("springback 4°, dial starts at -2°");
+  expect(text).toContain("springback 4° at 90°, dial starts at -2°");
   for (const word of [
     "crushes",
     "swings",

@@ -40,7 +40,7 @@ test("feet and inches: every line of a bent piece that is coupled on", () => {
     "Job: Ferry terminal",
     "Area: Pump room",
     "Conduit: EMT 1/2",
-    "Shoe: radius 4.2346 in., deduct 5 in., outside diameter 0.706 in., springback 3.5°, dial starts at -1° (worked examples)",
+    "Shoe: radius 4.2346 in., deduct 5 in., outside diameter 0.706 in., springback 3.5° at 90°, dial starts at -1° (worked examples)",
     `Cut length: 3' 4-1/2" (40.497 in.)`,
     "Datum end: couples to piece 1",
     "",
@@ -98,7 +98,7 @@ test("millimeters: whole ones, with a decimal beside them; the shoe with two", (
   expect(lines).toContain("Bend 1 (offset, 1 of 2): mark at 127 mm (127 mm)");
   expect(lines).toContain("- Far end: 232 mm ahead, 152 mm up");
   expect(lines.find((line) => line.startsWith("Shoe:"))).toContain(
-    "radius 107.56 mm, deduct 127 mm, outside diameter 17.93 mm, springback 3.5°",
+    "radius 107.56 mm, deduct 127 mm, outside diameter 17.93 mm, springback 3.5° at 90°",
   );
 });
 
