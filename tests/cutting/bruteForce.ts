@@ -3,8 +3,8 @@ import type { CutRequest } from "../../src/cutting/model/request";
 
 /** Least cost of sticks that hold all pieces; Infinity when the stock does not suffice. At most about nine pieces. */
 export function leastCost(request: CutRequest): number {
-  const { kerf = 0, allowance = 0 } = request;
-  const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length + allowance));
+  const { kerf = 0 } = request;
+  const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length));
   const stocks = request.stocks.map(({ length, quantity, cost }) => ({
     length,
     left: quantity ?? pieces.length,
@@ -41,8 +41,8 @@ export function leastCost(request: CutRequest): number {
 
 /** Longest remnant on a bought stick of any plan with `sticks` sticks of one length, by trying everything. */
 export function longestRemnant(request: CutRequest, sticks: number): number {
-  const { kerf = 0, allowance = 0 } = request;
-  const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length + allowance));
+  const { kerf = 0 } = request;
+  const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length));
   const length = request.stocks[0]!.length;
   const used = new Array<number>(sticks).fill(0);
   let best = 0;

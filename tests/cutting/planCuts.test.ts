@@ -22,13 +22,6 @@ describe("planCuts", () => {
     expect(planCuts({ ...request, stocks: [{ length: 118 }] })).toMatchObject({ sticks: 2, proven: true });
   });
 
-  it("adds the thread allowance to every piece", () => {
-    // By hand: 2 × (50 + 4) + 1 = 109.
-    const request = { pieces: [{ length: 50, quantity: 2 }], kerf: 1, allowance: 4 };
-    expect(planCuts({ ...request, stocks: [{ length: 109 }] }).sticks).toBe(1);
-    expect(planCuts({ ...request, stocks: [{ length: 108 }] }).sticks).toBe(2);
-  });
-
   it.each([
     [20, 5],
     [40, 6],

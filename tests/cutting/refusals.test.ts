@@ -18,7 +18,7 @@ describe("what a cutting plan refuses", () => {
       "quantity of piece 1 must be a whole number from 0 to 10000000; got -3.",
     ],
     [{ kerf: -1 }, "kerf must be a whole number from 0 to 10000000; got -1."],
-    [{ allowance: NaN }, "thread allowance must be a whole number from 0 to 10000000; got NaN."],
+    [{ kerf: NaN }, "kerf must be a whole number from 0 to 10000000; got NaN."],
     [{ stocks: [{ length: 1920, cost: 0 }] }, "cost of stock 1 must be a whole number from 1 to 10000000; got 0."],
     [
       { stocks: [{ length: 1920, cost: 5 }, { length: 960 }] },

@@ -2,21 +2,19 @@ import fc from "fast-check";
 import type { CutPlan } from "../../src/cutting/checking/plan";
 import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/model/request";
 
-/** Small requests: few pieces, sometimes kerf and allowance, a stick that holds every piece, sometimes offcuts. */
+/** Small requests: few pieces, sometimes kerf, a stick that holds every piece, sometimes offcuts. */
 export const smallRequest = (mostPieces: number): fc.Arbitrary<CutRequest> =>
   fc
     .record({
       stick: fc.integer({ min: 40, max: 90 }),
       kerf: fc.integer({ min: 0, max: 3 }),
-      allowance: fc.integer({ min: 0, max: 2 }),
       shares: fc.array(fc.double({ min: 0.05, max: 0.95, noNaN: true }), { minLength: 1, maxLength: mostPieces }),
       offcuts: fc.array(fc.integer({ min: 5, max: 80 }), { maxLength: 3 }),
     })
-    .map(({ stick, kerf, allowance, shares, offcuts }) => ({
+    .map(({ stick, kerf, shares, offcuts }) => ({
       pieces: shares.map((share): CutPiece => ({ length: Math.ceil(share * (stick - 5)), quantity: 1 })),
       stocks: [{ length: stick }, ...offcuts.map((length): CutStock => ({ length, quantity: 1 }))],
       kerf,
-      allowance,
     }));
 
 /** Middling requests: up to some sixty pieces of a dozen lengths. */

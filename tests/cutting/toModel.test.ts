@@ -22,10 +22,10 @@ describe("a request in order", () => {
       { length: 20, quantity: 3 },
     ];
     expect(canonical({ pieces, stocks: [{ length: 50 }] })).toEqual({
-      ...{ lengths: [40, 20], demands: [2, 4], kinds: [kind(50, 1)], kerf: 0, allowance: 0, minimumOffcut: 0 },
+      ...{ lengths: [40, 20], demands: [2, 4], kinds: [kind(50, 1)], kerf: 0, minimumOffcut: 0 },
     });
-    expect(canonical({ pieces, stocks: [{ length: 50 }], kerf: 1, allowance: 2, minimumOffcut: 3 })).toMatchObject({
-      ...{ kerf: 1, allowance: 2, minimumOffcut: 3 },
+    expect(canonical({ pieces, stocks: [{ length: 50 }], kerf: 1, minimumOffcut: 3 })).toMatchObject({
+      ...{ kerf: 1, minimumOffcut: 3 },
     });
   });
 
@@ -76,10 +76,7 @@ describe("a request in order", () => {
       "cost of stock 1 must be a whole number from 0 to 10000000; got -1.",
       { stocks: [{ length: 60, quantity: 1, cost: -1 }] },
     ],
-    [
-      'piece length with its thread allowance of 1-5/16" must be at most the longest stick, 3-3/4"; got 2-1/2".',
-      { allowance: 21 },
-    ],
+    ['piece length must be at most the longest stick, 2-7/16"; got 2-1/2".', { stocks: [{ length: 39 }] }],
     ["piece length must be at most the longest stick, 3.9 mm; got 4 mm.", { grid: "0.1 mm", stocks: [{ length: 39 }] }],
   ])("%s", (message, change) => {
     expect(() => canonical({ pieces: TWO, stocks: [{ length: 60 }], ...change })).toThrow(message);
@@ -89,7 +86,7 @@ describe("a request in order", () => {
     const pieces = [{ length: 10_000_000, quantity: 100_000 }];
     const stocks = [{ length: 10_000_000, quantity: 10_000_000, cost: 0 }];
     expect(canonical({ pieces, stocks }).kinds).toEqual([kind(10_000_000, 0, 10_000_000)]);
-    expect(canonical({ pieces: TWO, stocks: [{ length: 61 }], allowance: 21 }).lengths).toEqual([40]);
+    expect(canonical({ pieces: TWO, stocks: [{ length: 40 }] }).lengths).toEqual([40]);
     expect(
       canonical({ pieces: [{ length: 10_000_000, quantity: 0 }], stocks: [{ length: 1, cost: 1 }] }).lengths,
     ).toEqual([]);
@@ -97,10 +94,10 @@ describe("a request in order", () => {
 });
 
 describe("in the solver's terms", () => {
-  it("a piece weighs its length, its allowance and a cut; a stick holds a cut more than its length", () => {
+  it("a piece weighs its length and a cut; a stick holds a cut more than its length", () => {
     const pieces = [...TWO, { length: 20, quantity: 3 }];
-    expect(translate({ pieces, stocks: [{ length: 120 }], kerf: 2, allowance: 1 })).toEqual({
-      ...{ weights: [43, 23], demands: [2, 3], bins: [bin(122, 1)], kindOf: [0] },
+    expect(translate({ pieces, stocks: [{ length: 120 }], kerf: 3 })).toEqual({
+      ...{ weights: [43, 23], demands: [2, 3], bins: [bin(123, 1)], kindOf: [0] },
     });
   });
 

@@ -1,11 +1,11 @@
-/** A packing turned back into lengths, added up by hand. Sticks of 100 and offcuts of 60; a cut of 2, 1 for the thread. */
+/** A packing turned back into lengths, added up by hand. Sticks of 100 and offcuts of 60; a cut of 2. */
 import type { Canonical } from "../../src/cutting/model/kinds";
 import type { FillCount } from "../../src/cutting/model/model";
 import type { Packing } from "../../src/cutting/model/packing";
 import { toPlan } from "../../src/cutting/checking/toPlan";
 
 const request: Canonical = {
-  ...{ lengths: [50, 30, 20], demands: [9, 9, 9], kerf: 2, allowance: 1, minimumOffcut: 14 },
+  ...{ lengths: [51, 31, 21], demands: [9, 9, 9], kerf: 2, minimumOffcut: 14 },
   kinds: [
     { length: 100, cost: 7, quantity: Infinity, labels: [] },
     { length: 60, cost: 1, quantity: 4, labels: ["rack"] },
@@ -42,7 +42,7 @@ const words = ({
 
 describe("toPlan", () => {
   it("adds up: two sticks and an offcut", () => {
-    // 100 - (20 + 50 + 2 x 3) = 24 twice; 60 - 33 = 27; 24 + 24 + 27 = 75 are kept.
+    // 100 - (21 + 51 + 2 x 2) = 24 twice; 60 - 33 = 27; 24 + 24 + 27 = 75 are kept.
     const plan = planOf([fill(0, [2, 0], [1, 1], 2), fill(1, [1], [1])], { cost: 15, bound: 14 });
     expect(plan).toEqual({
       stocks: request.kinds,
@@ -50,11 +50,11 @@ describe("toPlan", () => {
         {
           ...{ stock: 0, count: 2, remnant: 24 },
           cuts: [
-            { length: 50, count: 1 },
-            { length: 20, count: 1 },
+            { length: 51, count: 1 },
+            { length: 21, count: 1 },
           ],
         },
-        { stock: 1, count: 1, cuts: [{ length: 30, count: 1 }], remnant: 27 },
+        { stock: 1, count: 1, cuts: [{ length: 31, count: 1 }], remnant: 27 },
       ],
       ...{
         used: [2, 1],
@@ -77,7 +77,7 @@ describe("toPlan", () => {
 
   it("puts sticks cut alike together, whatever the order of their pieces, but not those from other stock", () => {
     const alike = [fill(0, [0, 2], [1, 1]), fill(1, [2], [1]), fill(0, [2, 0], [1, 1]), fill(0, [2], [1])];
-    expect(words(planOf(alike))).toEqual(["2 of 0: 1x50,1x20", "1 of 0: 1x20", "1 of 1: 1x20"]);
+    expect(words(planOf(alike))).toEqual(["2 of 0: 1x51,1x21", "1 of 0: 1x21", "1 of 1: 1x21"]);
   });
 
   it("has the most used first, then the stock's order, then the least left over, then the longest pieces", () => {
@@ -90,10 +90,10 @@ describe("toPlan", () => {
       fill(0, [0], [1], 3),
     ];
     expect(words(planOf(fills))).toEqual([
-      ...["3 of 0: 1x50", "1 of 0: 3x30", "1 of 0: 4x20", "1 of 0: 1x30,2x20", "1 of 1: 2x20", "1 of 1: 1x30"],
+      ...["3 of 0: 1x51", "1 of 0: 3x31", "1 of 0: 4x21", "1 of 0: 1x31,2x21", "1 of 1: 2x21", "1 of 1: 1x31"],
     ]);
-    // Without a cut and a thread, 50 + 20 and 30 + 2 x 20 leave 30 each; so do 50 + 2 x 10, and 3 x 20 + 10.
-    const of = { ...request, kerf: 0, allowance: 0, lengths: [50, 30, 20, 10] };
+    // Without a cut, 50 + 20 and 30 + 2 x 20 leave 30 each; so do 50 + 2 x 10, and 3 x 20 + 10.
+    const of = { ...request, kerf: 0, lengths: [50, 30, 20, 10] };
     const even = [
       ...[fill(0, [2, 3], [3, 1]), fill(0, [1, 2], [1, 2]), fill(0, [0, 3], [1, 2]), fill(0, [0, 2], [1, 1])],
       ...[fill(0, [1, 3], [1, 4]), fill(0, [1, 3], [2, 1])],
@@ -107,13 +107,13 @@ describe("toPlan", () => {
   });
 
   it("keeps a rest from the shortest offcut on; what the last cut takes is no rest", () => {
-    // 100 - 86 = 14 is kept; 100 - 99 = 1 is not; 3 x 30 + 3 + 2 x 2 = 97 and the rest of 3 less a cut.
+    // 100 - 86 = 14 is kept; 100 - 99 = 1 is not; 3 x 31 + 2 x 2 = 97 and the rest of 3 less a cut.
     const three = [fill(0, [0, 1], [1, 1]), fill(0, [1], [3])];
     expect(planOf(three)).toMatchObject({ remnants: [14], longestRemnant: 14, waste: 200 - 82 - 93 - 14 });
     const any = { of: { ...request, minimumOffcut: 0 } };
     expect(planOf(three, {}, any)).toMatchObject({ remnants: [14, 1] });
-    // 2 x 50 without thread fill 101 with the second cut beyond the end.
-    const full = { of: { ...request, minimumOffcut: 0, allowance: 0, lengths: [49, 30, 20] } };
+    // 2 x 49 and a cut fill the stick; the second cut is beyond its end.
+    const full = { of: { ...request, minimumOffcut: 0, lengths: [49, 31, 21] } };
     expect(planOf([fill(0, [0], [2])], {}, full)).toMatchObject({ remnants: [], longestRemnant: 0, waste: 2 });
   });
 
@@ -123,20 +123,20 @@ describe("toPlan", () => {
     expect(planOf(fills, { cost: 4007, bound: 4007 }, missing)).toMatchObject({
       ...{ missingSticks: 4, cost: 7, bound: 7, proven: true, used: [1, 0], sticks: 1, onHand: 0, stockLength: 100 },
       missing: [
-        { length: 50, count: 2 },
-        { length: 30, count: 1 },
-        { length: 20, count: 8 },
+        { length: 51, count: 2 },
+        { length: 31, count: 1 },
+        { length: 21, count: 8 },
       ],
       missingPatterns: [
-        { count: 2, cuts: [{ length: 20, count: 4 }] },
+        { count: 2, cuts: [{ length: 21, count: 4 }] },
         {
           count: 1,
           cuts: [
-            { length: 50, count: 1 },
-            { length: 30, count: 1 },
+            { length: 51, count: 1 },
+            { length: 31, count: 1 },
           ],
         },
-        { count: 1, cuts: [{ length: 50, count: 1 }] },
+        { count: 1, cuts: [{ length: 51, count: 1 }] },
       ],
     });
     // Fewer sticks may be missing than are: the bound is not below nothing.
@@ -148,9 +148,9 @@ describe("toPlan", () => {
     const cuts = [{ prices: Float64Array.of(3, 2, 1), worths: [6, 3], demand: 54 }];
     expect(planOf([], { pairs, cuts }).certificate).toEqual({
       pairs: [
-        { lengths: [50, 20], count: 3 },
-        { lengths: [30, 30], count: 1 },
-        { lengths: [50, 0], count: 2 },
+        { lengths: [51, 21], count: 3 },
+        { lengths: [31, 31], count: 1 },
+        { lengths: [51, 0], count: 2 },
       ],
       prices: [[3, 2, 1]],
     });

@@ -28,9 +28,9 @@ const UNSOUND = ["the certificate does not price every length in whole numbers"]
 const NO_PAIRS = ["the certificate takes out pairs that need not be in a best plan"];
 
 describe("price lists", () => {
-  it("the weights themselves: 5 x 43 and no less than 3 sticks of 100 with a cut of 2, 1 for the thread", () => {
+  it("the weights themselves: 5 x 43 and no less than 3 sticks of 100 with a cut of 2", () => {
     // A stick has room for 102, a piece weighs 43: two to a stick; three sticks, not four.
-    const request = { pieces: [{ length: 40, quantity: 5 }], kerf: 2, allowance: 1 };
+    const request = { pieces: [{ length: 41, quantity: 5 }], kerf: 2 };
     expect(wrong(request, [stick(100)], { prices: [[43]] }, 3)).toEqual([]);
     expect(wrong(request, [stick(100)], { prices: [[43]] }, 4)).toEqual(unproved(4));
     // A stick of 127 has room for 129, three pieces.
@@ -265,14 +265,14 @@ describe("against trying everything", () => {
   it("the weights prove what length alone asks for, and the solver's own proofs the least", () => {
     fc.assert(
       fc.property(smallRequest(6), (request) => {
-        const { kerf = 0, allowance = 0, stocks } = request;
+        const { kerf = 0, stocks } = request;
         const plan = planCuts(request, { steps: 1e6 });
         expect(checkBound(request, plan)).toEqual([]);
         expect(plan.bound).toBe(leastCost(request));
         const lengths = [...new Set(request.pieces.map(({ length }) => length))].sort((a, b) => b - a);
-        const weights = lengths.map((length) => length + allowance + kerf);
+        const weights = lengths.map((length) => length + kerf);
         const room = stocks[0]!.length + kerf;
-        const all = request.pieces.reduce((sum, { length }) => sum + length + allowance + kerf, 0);
+        const all = request.pieces.reduce((sum, { length }) => sum + length + kerf, 0);
         const kinds = [stick(stocks[0]!.length)];
         expect(wrong(request, kinds, { prices: [weights] }, Math.ceil(all / room))).toEqual([]);
       }),

@@ -13,15 +13,15 @@ const changed = (plan: CutPlan, change: (copy: CutPlan) => void): CutPlan => {
 };
 
 /**
- * A cut of 2 and 1 for the thread. 50 + 30 take 51 + 31 + 2 of a stick of 100; the other 50 takes 51 of an offcut of 60,
- * and 30 + 20 take 31 + 21 + 2 of the other offcut.
+ * A cut of 2. 51 + 31 take 84 with the cut between them of a stick of 100; the other 51 has an offcut of 60, and
+ * 31 + 21 take 54 of the other offcut.
  */
 const request: CutRequest = {
   pieces: [
-    { length: 30, quantity: 1 },
-    { length: 50, quantity: 2 },
-    { length: 30, quantity: 1 },
-    { length: 20, quantity: 1 },
+    { length: 31, quantity: 1 },
+    { length: 51, quantity: 2 },
+    { length: 31, quantity: 1 },
+    { length: 21, quantity: 1 },
     { length: 99, quantity: 0 },
   ],
   stocks: [
@@ -30,14 +30,14 @@ const request: CutRequest = {
     { length: 60, quantity: 1 },
     { length: 80, quantity: 0 },
   ],
-  ...{ kerf: 2, allowance: 1, minimumOffcut: 14 },
+  ...{ kerf: 2, minimumOffcut: 14 },
 };
 const plan: CutPlan = {
   stocks: [bought(100, 7), onHand(60, 2)],
   patterns: [
-    { stock: 0, count: 1, cuts: [one(50), one(30)], remnant: 14 },
-    { stock: 1, count: 1, cuts: [one(50)], remnant: 7 },
-    { stock: 1, count: 1, cuts: [one(30), one(20)], remnant: 4 },
+    { stock: 0, count: 1, cuts: [one(51), one(31)], remnant: 14 },
+    { stock: 1, count: 1, cuts: [one(51)], remnant: 7 },
+    { stock: 1, count: 1, cuts: [one(31), one(21)], remnant: 4 },
   ],
   ...{ used: [1, 2], sticks: 1, onHand: 2, missing: [], missingSticks: 0, missingPatterns: [] },
   ...{ cost: 7, bound: 7, proven: true, longestRemnant: 14, longestProven: true, remnants: [14] },
@@ -73,8 +73,8 @@ describe("what is counted", () => {
       [
         "pattern 3 is not in whole sticks and pieces",
         "stock 2 states a wrong number of sticks",
-        "length 30 is cut -1 times too often",
-        "length 20 is cut -1 times too often",
+        "length 31 is cut -1 times too often",
+        "length 21 is cut -1 times too often",
       ],
       (p) => void (p.patterns[2]!.stock = 2),
     ],
@@ -83,7 +83,7 @@ describe("what is counted", () => {
       [
         "pattern 2 is not in whole sticks and pieces",
         "stock 2 states a wrong number of sticks",
-        "length 50 is cut -1 times too often",
+        "length 51 is cut -1 times too often",
       ],
       (p) => void (p.patterns[1]!.count = 0),
     ],
@@ -92,7 +92,7 @@ describe("what is counted", () => {
       [
         "pattern 2 is not in whole sticks and pieces",
         "stock 2 states a wrong number of sticks",
-        "length 50 is cut -1 times too often",
+        "length 51 is cut -1 times too often",
       ],
       (p) => void (p.patterns[1]!.cuts[0]!.count = 0.5),
     ],
@@ -101,17 +101,17 @@ describe("what is counted", () => {
       [
         "pattern 3 is not in whole sticks and pieces",
         "stock 2 states a wrong number of sticks",
-        "length 30 is cut -1 times too often",
-        "length 20 is cut -1 times too often",
+        "length 31 is cut -1 times too often",
+        "length 21 is cut -1 times too often",
       ],
       (p) => void (p.patterns[2]!.cuts[1]!.count = 0),
     ],
     ["the wrong number of sticks", ["stock 1 states a wrong number of sticks"], (p) => void (p.used[0] = 2)],
     [
       "an offcut too many",
-      ["stock 2 is used 3 times; there are 2", "length 20 is cut 1 times too often"],
+      ["stock 2 is used 3 times; there are 2", "length 21 is cut 1 times too often"],
       (p) => {
-        p.patterns.push({ stock: 1, count: 1, cuts: [one(20)], remnant: 37 });
+        p.patterns.push({ stock: 1, count: 1, cuts: [one(21)], remnant: 37 });
         p.used[1] = 3;
       },
     ],
@@ -296,8 +296,8 @@ describe("what has no stick", () => {
     expect(verifyPlan(short, silent)).toEqual(["the missing patterns do not hold what is missing"]);
   });
 
-  it("a missing piece counts with its cut and thread, on the longest of the sticks", () => {
-    const pieces = [{ length: 40, quantity: 3 }];
+  it("a missing piece counts with its cut, on the longest of the sticks", () => {
+    const pieces = [{ length: 42, quantity: 3 }];
     const withLongest = (length: number) => {
       const stocks = [
         { length: 50, quantity: 1 },
@@ -306,13 +306,13 @@ describe("what has no stick", () => {
       const none = changed(lacking, (p) => {
         Object.assign(p, { patterns: [], used: [0, 0], onHand: 0, missingSticks: 2 });
         p.stocks = [onHand(50, 1), onHand(length, 1)];
-        p.missing = [{ length: 40, count: 3 }];
+        p.missing = [{ length: 42, count: 3 }];
         p.missingPatterns = [
-          { count: 1, cuts: [{ length: 40, count: 2 }] },
-          { count: 1, cuts: [one(40)] },
+          { count: 1, cuts: [{ length: 42, count: 2 }] },
+          { count: 1, cuts: [one(42)] },
         ];
       });
-      return verifyPlan({ pieces, stocks, kerf: 3, allowance: 2 }, none);
+      return verifyPlan({ pieces, stocks, kerf: 3 }, none);
     };
     // 2 x 42 and a cut of 3 take 87.
     const tooLong = "missing pattern 1 does not fit the longest stick in whole pieces";

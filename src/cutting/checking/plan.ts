@@ -13,7 +13,7 @@ export interface CutPattern {
   stock: number;
   /** How many sticks are cut this way. */
   count: number;
-  /** Longest first. Finished lengths, without allowance. */
+  /** Longest first. */
   cuts: Cuts[];
   /** What is left of each stick after the last cut [steps]. */
   remnant: number;
@@ -62,7 +62,7 @@ export interface CutPlan {
   remnants: number[];
   /** Length of all sticks taken. */
   stockLength: number;
-  /** Length of all pieces placed, with allowance. */
+  /** Length of all pieces placed. */
   pieceLength: number;
   /** Kerf and remnants too short to keep. */
   waste: number;

@@ -12,7 +12,7 @@ export function toPlan(
   packing: Packing,
   ending: { stopped: StopReason; steps: number; longestProven: boolean },
 ): CutPlan {
-  const { lengths, kinds, kerf, allowance, minimumOffcut } = request;
+  const { lengths, kinds, kerf, minimumOffcut } = request;
   const used = kinds.map(() => 0);
   const patterns = new Map<string, CutPattern>();
   const missing = new Map<number, number>();
@@ -27,7 +27,7 @@ export function toPlan(
       continue;
     }
     used[stock]! += count;
-    const taken = cuts.reduce((sum, cut) => sum + cut.count * (cut.length + allowance + kerf), 0);
+    const taken = cuts.reduce((sum, cut) => sum + cut.count * (cut.length + kerf), 0);
     const key = `${stock}:${cuts.map((cut) => `${cut.length}x${cut.count}`).join()}`;
     const pattern = patterns.get(key) ?? { stock, count: 0, cuts, remnant: Math.max(0, kinds[stock]!.length - taken) };
     pattern.count += count;
@@ -43,7 +43,7 @@ export function toPlan(
     .sort((a, b) => b - a);
   const stockLength = used.reduce((sum, count, k) => sum + count * kinds[k]!.length, 0);
   const pieceLength = lines.reduce(
-    (sum, { cuts, count }) => sum + count * cuts.reduce((part, cut) => part + cut.count * (cut.length + allowance), 0),
+    (sum, { cuts, count }) => sum + count * cuts.reduce((part, cut) => part + cut.count * cut.length, 0),
     0,
   );
   const waste = stockLength - pieceLength - remnants.reduce((sum, remnant) => sum + remnant, 0);

@@ -82,9 +82,9 @@ const isWhole = (count: number, cuts: readonly Cuts[]): boolean =>
   [count, ...cuts.map((cut) => cut.count)].every((some) => Number.isInteger(some) && some > 0);
 
 /** Length of a stick that these pieces are cut from, with a saw cut between any two. */
-function lengthOf(cuts: readonly Cuts[], { kerf = 0, allowance = 0 }: CutRequest): number {
+function lengthOf(cuts: readonly Cuts[], { kerf = 0 }: CutRequest): number {
   const pieces = cuts.reduce((sum, cut) => sum + cut.count, 0);
-  return cuts.reduce((sum, cut) => sum + cut.count * (cut.length + allowance), 0) + (pieces - 1) * kerf;
+  return cuts.reduce((sum, cut) => sum + cut.count * cut.length, 0) + (pieces - 1) * kerf;
 }
 
 /** The sums follow from the patterns. */
@@ -122,8 +122,7 @@ function checkTotals(request: CutRequest, plan: CutPlan): string[] {
   check("longestRemnant", plan.longestRemnant, kept[0] ?? 0);
   if (kept.join() !== plan.remnants.join()) problems.push("the remnants do not follow from the patterns");
   const pieces = plan.patterns.reduce(
-    (total, { count, cuts }) =>
-      total + count * cuts.reduce((part, cut) => part + cut.count * (cut.length + (request.allowance ?? 0)), 0),
+    (total, { count, cuts }) => total + count * cuts.reduce((part, cut) => part + cut.count * cut.length, 0),
     0,
   );
   check("pieceLength", plan.pieceLength, pieces);

@@ -36,7 +36,7 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
   const dearest = Math.max(...kinds.map((kind) => kind.cost));
   const missing = dearest * pieces + 1;
   kinds.push({ room: Math.max(...kinds.map((kind) => kind.room)), cost: missing, limit: Infinity });
-  const weights = lengths.map((length) => length + (request.allowance ?? 0) + kerf);
+  const weights = lengths.map((length) => length + kerf);
   const settled = checkPairs(weights, lengths, demands, kinds, plan.certificate.pairs);
   if (settled === undefined) return ["the certificate takes out pairs that need not be in a best plan"];
   const claims = lists.map((list) => {

@@ -1,7 +1,7 @@
 /** The part of the check that is about sticks taken out beforehand; like verify.ts it shares no code with the solver. */
 import type { CutPlan } from "./plan";
 
-/** A kind of stick in the check: room for weights of piece + allowance + kerf. */
+/** A kind of stick in the check: room for weights of piece + kerf. */
 export interface Kind {
   room: number;
   cost: number;

@@ -20,7 +20,6 @@ export interface Canonical {
   /** Longest first, then cheapest; sticks to be bought before those on hand. */
   kinds: StockKind[];
   kerf: number;
-  allowance: number;
   minimumOffcut: number;
 }
 
@@ -46,7 +45,6 @@ export function canonical(request: CutRequest): Canonical {
     demands: lengths.map((length) => demand.get(length)!),
     kinds: stockKinds(stocks),
     kerf: whole(request.kerf ?? 0, "kerf", 0),
-    allowance: whole(request.allowance ?? 0, "thread allowance", 0),
     minimumOffcut: whole(request.minimumOffcut ?? 0, "minimum offcut", 0),
   };
   refuseTooLong(checked, grid);
@@ -81,13 +79,12 @@ function stockKinds(stocks: readonly CutStock[]): StockKind[] {
   );
 }
 
-function refuseTooLong({ lengths, kinds, allowance }: Canonical, grid: CutGrid): void {
+function refuseTooLong({ lengths, kinds }: Canonical, grid: CutGrid): void {
   const longest = kinds[0]!.length;
   const piece = lengths[0];
-  if (piece === undefined || piece + allowance <= longest) return;
-  const extra = allowance > 0 ? ` with its thread allowance of ${showSteps(allowance, grid)}` : "";
+  if (piece === undefined || piece <= longest) return;
   throw new InputError(
-    `piece length${extra} must be at most the longest stick, ${showSteps(longest, grid)}; got ${showSteps(piece, grid)}.`,
+    `piece length must be at most the longest stick, ${showSteps(longest, grid)}; got ${showSteps(piece, grid)}.`,
   );
 }
 

@@ -33,8 +33,6 @@ export interface CutRequest {
   grid?: CutGrid;
   /** Width of the saw cut [steps], from 0. */
   kerf?: number;
-  /** Added to every piece for its thread [steps], from 0. */
-  allowance?: number;
   /** Shortest offcut worth keeping [steps]; shorter ones are waste. Default 0: any. */
   minimumOffcut?: number;
   /** Start of the chance used in the search; the same seed gives the same plan. Default 1. */

@@ -14,8 +14,8 @@ export interface Translated {
  * than all others together.
  */
 export function toModel(request: Canonical): Translated {
-  const { lengths, demands, kinds, kerf, allowance } = request;
-  const weights = lengths.map((length) => length + allowance + kerf);
+  const { lengths, demands, kinds, kerf } = request;
+  const weights = lengths.map((length) => length + kerf);
   const useful = kinds.flatMap((kind, k) => (helps(kind, k, kinds) ? [k] : []));
   const main = useful.find((k) => kinds[k]!.quantity === Infinity);
   const covered = main !== undefined && kinds[main]!.length + kerf >= (weights[0] ?? 0);

@@ -7,7 +7,7 @@ import type { CutRequest } from "../../../src/cutting/model/request";
 
 /** The model as text in LP format; undefined when it would have more arcs than `mostArcs`. */
 export function arcFlowText(request: CutRequest, mostArcs: number): string | undefined {
-  const { lengths, demands, kinds, kerf, allowance } = canonical(request);
+  const { lengths, demands, kinds, kerf } = canonical(request);
   const room = Math.max(...kinds.map((kind) => kind.length)) + kerf;
   const flowIn = new Map<number, string[]>([[0, []]]);
   const flowOut = new Map<number, string[]>();
@@ -19,7 +19,7 @@ export function arcFlowText(request: CutRequest, mostArcs: number): string | und
     flowIn.set(to, [...(flowIn.get(to) ?? []), name]);
   };
   for (const [item, length] of lengths.entries()) {
-    const weight = length + allowance + kerf;
+    const weight = length + kerf;
     const starts = new Set(flowIn.keys());
     for (let copy = 0, from = [...starts]; copy < demands[item]! && from.length > 0; copy++) {
       const next: number[] = [];
