@@ -1,5 +1,5 @@
 /** The cutting room's one door: what may be asked, the plan that answers, and its independent check. */
-export { planCuts, planCutsInSteps } from "./solve";
+export { leastCost, planCuts, planCutsInSteps } from "./solve";
 export { verifyPlan } from "./checking/verify";
 export { roundUpToSteps, showSteps, stepsToInches, toSteps, type CutGrid } from "./model/grid";
 export type { CutPiece, CutRequest, CutStock } from "./model/request";

@@ -1,17 +1,18 @@
-import { fewerPatterns } from "./rests/fewerPatterns";
-import { canonical } from "./model/kinds";
-import { volumeCut } from "./model/counts";
-import { pack } from "./filling/pack";
-import type { Packing, Standing } from "./model/packing";
-import type { CutPlan, CutProgress } from "./checking/plan";
-import { longestRemnant } from "./rests/remnants";
-import type { CutRequest } from "./model/request";
-import { spareOffcuts } from "./filling/spareOffcuts";
-import { toModel } from "./model/toModel";
 import { toPlan } from "./checking/toPlan";
 import { verifyPlan } from "./checking/verify";
-import { Work } from "./model/work";
-import type { WorkLimits } from "./model/work";
+import type { CutPlan, CutProgress } from "./checking/plan";
+import { pack } from "./filling/pack";
+import { spareOffcuts } from "./filling/spareOffcuts";
+import { volumeCut } from "./model/counts";
+import { canonical, type Canonical } from "./model/kinds";
+import type { Packing, Standing } from "./model/packing";
+import type { CutRequest } from "./model/request";
+import { toModel, type Translated } from "./model/toModel";
+import { DEFAULT_STEPS, Work, type WorkLimits } from "./model/work";
+import { freeze } from "./freeze";
+import { Memory } from "./memory";
+import { fewerPatterns } from "./rests/fewerPatterns";
+import { longestRemnant } from "./rests/remnants";
 
 /** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
 const POLISH_STEPS = 2e8;
@@ -19,52 +20,36 @@ const POLISH_SHARE = 4;
 /** Steps for the fewest patterns. */
 const PATTERN_STEPS = 3e7;
 
+/** Numbers that are kept of packings and of plans, about 8 bytes each. */
+const MOST_KEPT = 2e6;
+const packings = new Memory<Packing>(MOST_KEPT);
+const plans = new Memory<CutPlan>(MOST_KEPT);
+
 /**
  * Plans the cutting of pieces from sticks: the least cost (the fewest sticks when they have no prices), then the longest
  * remnant, then the fewest patterns; with a proof of how far from the least it can be. The order of rows changes nothing;
- * the same request, seed and step limit give the same plan on every machine.
+ * the same request, seed and step limit give the same plan on every machine. Asked again, the same object is handed out;
+ * it cannot be changed.
  *
  * @param limits how long it may take; default about 0.4 s of steps and no clock
  * @throws InputError naming the argument, the limit and the value
  * @example planCuts({ pieces: [{ length: 40, quantity: 3 }], stocks: [{ length: 120 }] }).sticks //=> 1
  */
 export function planCuts(request: CutRequest, limits: WorkLimits = {}): CutPlan {
-  const steps = planCutsInSteps(request, limits);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finish(planCutsInSteps(request, limits));
 }
 
 /** The same in small steps, for a worker that reports progress and can be canceled between them. */
 export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): Generator<CutProgress, CutPlan> {
   const order = canonical(request);
+  const asked = `${keyOf(order, request)} keep ${order.minimumOffcut}`;
+  const limit = limits.steps ?? DEFAULT_STEPS;
+  const known = plans.find(asked, limit);
+  if (known) return known.value;
+
   const translated = toModel(order);
-  const work = new Work(limits);
-  const { model } = translated;
-  const seed = request.seed ?? 1;
-
-  const search = pack(model, seed, work);
-  let step = search.next();
-  for (; !step.done; step = search.next()) yield progress(step.value, work, "fewest sticks");
-  const packing = step.value;
-
-  let longestProven = false;
-  if (packing.cost === packing.bound) {
-    const cuts = packing.pairs.length > 0 ? [volumeCut(model)] : packing.cuts;
-    const steps = Math.min(work.left, Math.max(POLISH_STEPS, POLISH_SHARE * work.spent));
-    const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
-    packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");
-    const search = work.within(steps, longestRemnant(model, packing.plan, cuts, seed, work));
-    if (translated.kindOf[0] !== -1 || !packing.plan.some(({ fill }) => fill.bin === 0)) {
-      const longest = yield* reporting(search, packing, work, "longest remnant");
-      packing.plan = longest.plan;
-      longestProven = longest.proven;
-    }
-  }
-  const merging = work.within(PATTERN_STEPS, fewerPatterns(model, packing.plan, work));
-  packing.plan = yield* reporting(merging, packing, work, "fewest patterns");
-
+  const { packing, work } = yield* packed(order, translated, request, limits);
+  const longestProven = yield* polish(translated, packing, request.seed ?? 1, work);
   const plan = toPlan(order, translated, packing, {
     stopped: packing.cost === packing.bound ? "proven" : (work.stopped ?? "work limit"),
     steps: work.spent,
@@ -72,7 +57,59 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
   });
   const problems = verifyPlan(request, plan);
   if (problems.length > 0) throw new Error(`The cutting plan failed its own check: ${problems.join("; ")}.`);
+  if (work.repeatable) plans.keep(asked, { ...work.outcome, value: freeze(plan), size: sizeOf(packing) });
   return plan;
+}
+
+/** The least cost alone, without a thought for rests and patterns: what it is and how much is proven. */
+export function leastCost(request: CutRequest, limits: WorkLimits = {}): Standing {
+  const order = canonical(request);
+  const { packing } = finish(packed(order, toModel(order), request, limits));
+  return { cost: packing.cost, bound: packing.bound };
+}
+
+/** Packs everything at the least cost, or remembers how; the packing is the caller's to change. */
+function* packed(
+  order: Canonical,
+  { model }: Translated,
+  request: CutRequest,
+  limits: WorkLimits,
+): Generator<CutProgress, { packing: Packing; work: Work }> {
+  const asked = keyOf(order, request);
+  const known = packings.find(asked, limits.steps ?? DEFAULT_STEPS);
+  if (known) return { packing: { ...known.value }, work: new Work(limits, known.spent) };
+  const work = new Work(limits);
+  const search = pack(model, request.seed ?? 1, work);
+  let step = search.next();
+  for (; !step.done; step = search.next()) yield progress(step.value, work, "fewest sticks");
+  const packing = step.value;
+  if (work.repeatable) packings.keep(asked, { ...work.outcome, value: { ...packing }, size: sizeOf(packing) });
+  return { packing, work };
+}
+
+/** Longer rests and fewer patterns at the same cost; answers whether the longest rest is proven. */
+function* polish(
+  { model, kindOf }: Translated,
+  packing: Packing,
+  seed: number,
+  work: Work,
+): Generator<CutProgress, boolean> {
+  let longestProven = false;
+  if (packing.cost === packing.bound) {
+    const cuts = packing.pairs.length > 0 ? [volumeCut(model, work)] : packing.cuts;
+    const steps = Math.max(POLISH_STEPS, POLISH_SHARE * work.spent);
+    const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
+    packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");
+    const search = work.within(steps, longestRemnant(model, packing.plan, cuts, seed, work));
+    if (kindOf[0] !== -1 || !packing.plan.some(({ fill }) => fill.bin === 0)) {
+      const longest = yield* reporting(search, packing, work, "longest remnant");
+      packing.plan = longest.plan;
+      longestProven = longest.proven;
+    }
+  }
+  const merging = work.within(PATTERN_STEPS, fewerPatterns(model, packing.plan, work));
+  packing.plan = yield* reporting(merging, packing, work, "fewest patterns");
+  return longestProven;
 }
 
 /** Hands out progress at every pause of an inner search. */
@@ -91,4 +128,23 @@ function* reporting<T>(
 
 function progress({ cost, bound }: Standing, work: Work, doing: CutProgress["doing"]): CutProgress {
   return { cost, bound, share: work.share, doing };
+}
+
+/** Everything the search for the least cost depends on, but for its limits. */
+const keyOf = ({ lengths, demands, kinds, kerf }: Canonical, { seed = 1 }: CutRequest): string =>
+  [
+    lengths.map((length, k) => `${length}x${demands[k]!}`).join(),
+    kinds.map(({ length, cost, quantity }) => `${length}@${cost}x${quantity}`).join(),
+    `kerf ${kerf} seed ${seed}`,
+  ].join(" of ");
+
+const sizeOf = ({ plan, cuts }: Packing): number =>
+  plan.reduce((sum, { fill }) => sum + 10 + 4 * fill.items.length, 0) +
+  cuts.reduce((sum, { prices }) => sum + prices.length, 0);
+
+function finish<T>(search: Generator<unknown, T>): T {
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
 }

@@ -3,9 +3,7 @@ import { canonical } from "../../src/cutting/model/kinds";
 import type { CutRequest, CutStock } from "../../src/cutting/model/request";
 import { toModel } from "../../src/cutting/model/toModel";
 
-const kind = (length: number, cost: number, quantity = Infinity, labels: string[] = []) => ({
-  ...{ length, cost, quantity, labels },
-});
+const kind = (length: number, cost: number, quantity = Infinity) => ({ length, cost, quantity });
 const translate = (request: CutRequest) => {
   const { model, kindOf } = toModel(canonical(request));
   return { weights: [...model.weights], demands: [...model.demands], bins: model.bins, kindOf };
@@ -29,18 +27,18 @@ describe("a request in order", () => {
     });
   });
 
-  it("has sticks longest first, then cheapest, those to be bought before those on hand; labels by the alphabet", () => {
+  it("has sticks longest first, then cheapest, those to be bought before those on hand", () => {
     const stocks: CutStock[] = [
-      { length: 60, quantity: 1, label: "rack 2" },
+      { length: 60, quantity: 1 },
       { length: 60, quantity: 2, cost: 9 },
-      { length: 60, cost: 9, label: "mill" },
+      { length: 60, cost: 9 },
       { length: 60, cost: 4 },
-      { length: 60, quantity: 3, label: "rack 1" },
+      { length: 60, quantity: 3 },
       { length: 60, quantity: 1 },
       { length: 90, quantity: 0 },
       { length: 80, cost: 20 },
     ];
-    const kinds = [kind(80, 20), kind(60, 0, 5, ["rack 1", "rack 2"]), kind(60, 4), kind(60, 9, Infinity, ["mill"])];
+    const kinds = [kind(80, 20), kind(60, 0, 5), kind(60, 4), kind(60, 9)];
     expect(canonical({ pieces: TWO, stocks }).kinds).toStrictEqual([...kinds, kind(60, 9, 2)]);
     expect(canonical({ pieces: TWO, stocks: stocks.reverse() }).kinds).toStrictEqual([...kinds, kind(60, 9, 2)]);
   });

@@ -8,7 +8,7 @@ import { leastCost } from "./bruteForce";
 import { smallRequest } from "./requests";
 
 type Stocks = CutPlan["stocks"];
-const stick = (length: number, cost = 1, quantity = Infinity) => ({ length, cost, quantity, labels: [] });
+const stick = (length: number, cost = 1, quantity = Infinity) => ({ length, cost, quantity });
 const pieces = (...lengths: number[]): CutPiece[] => lengths.map((length) => ({ length, quantity: 1 }));
 const NOTHING: Certificate = { pairs: [], prices: [] };
 

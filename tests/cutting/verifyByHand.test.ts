@@ -4,8 +4,8 @@ import type { CutRequest } from "../../src/cutting/model/request";
 import { verifyPlan } from "../../src/cutting/checking/verify";
 
 const one = (length: number) => ({ length, count: 1 });
-const bought = (length: number, cost = 1) => ({ length, cost, quantity: Infinity, labels: [] });
-const onHand = (length: number, quantity: number, cost = 0) => ({ length, cost, quantity, labels: [] });
+const bought = (length: number, cost = 1) => ({ length, cost, quantity: Infinity });
+const onHand = (length: number, quantity: number, cost = 0) => ({ length, cost, quantity });
 const changed = (plan: CutPlan, change: (copy: CutPlan) => void): CutPlan => {
   const copy = structuredClone(plan);
   change(copy);

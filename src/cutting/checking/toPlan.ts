@@ -52,7 +52,7 @@ export function toPlan(
   const count = (limited: boolean): number =>
     used.reduce((sum, some, k) => (limited === (kinds[k]!.quantity !== Infinity) ? sum + some : sum), 0);
   return {
-    stocks: kinds.map((kind) => ({ ...kind, labels: [...kind.labels] })),
+    stocks: kinds.map((kind) => ({ ...kind })),
     patterns: lines,
     used,
     sticks: count(false),

@@ -1,7 +1,8 @@
 import { BIN_TOLERANCE, generate } from "../linear/generate";
-import { mainLast, placeDecreasing } from "../model/greedy";
+import { bestFit } from "../model/bestFit";
+import { mainLast } from "../model/binOrder";
 import { Master } from "../linear/master";
-import { piecesLeft, restOf, takeFill, trimFill } from "../model/model";
+import { restOf, takeFill, trimFill } from "../model/model";
 import type { BinFill, FillCount, Model } from "../model/model";
 import type { Work } from "../model/work";
 
@@ -16,9 +17,9 @@ export interface DiveTools {
 /** Dives from each smaller program before its parent chooses anew. */
 const TRIES = 3;
 /** A new, smaller program is made when this share of the weights is left. */
+const SHRINK = 0.6;
 /** Each try rounds up one part in this many of the bins left at a time: later ones go gently. */
 export const PACES = [10, 20, 40];
-const SHRINK = 0.6;
 
 /**
  * One dive: settle the whole parts of the linear program, then some of its fullest fractions, solve what is left, again
@@ -61,8 +62,7 @@ export function* dive(
       const whole = Math.floor(simplex.x[place]! + 1e-4 - held * random());
       if (whole >= 1) settle(place, whole);
     }
-    const rest = placeDecreasing(model, left, [Infinity, ...available.slice(1)], order, "fullest");
-    work.add(3 * piecesLeft(left) * (rest.length + 10));
+    const rest = bestFit(model, left, [Infinity, ...available.slice(1)], order, work);
     tools.offer([...settled, ...plan, ...rest]);
     const mains = rest.reduce((sum, { fill, count }) => sum + (fill.bin === 0 ? count : 0), 0);
     if (mains <= available[0]!) return [...plan, ...rest];

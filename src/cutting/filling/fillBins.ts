@@ -12,7 +12,8 @@ const COPIES = 3;
 
 /**
  * Fills bin after bin as full as can be, small ones first: a main bin with the heaviest piece left and others by chance,
- * the rest from all pieces, heavy ones preferred, because light ones are of use everywhere.
+ * the rest from all pieces, heavy ones preferred, because light ones are of use everywhere. Bins stay empty once the work
+ * is used up.
  *
  * @param counts bins of each kind
  */
@@ -24,6 +25,10 @@ export function fillBins(model: Model, counts: readonly number[], random: () => 
   const kinds = counts.map((_, k) => k).sort((a, b) => model.bins[a]!.capacity - model.bins[b]!.capacity || a - b);
   for (const kind of kinds) {
     for (let n = 0; n < counts[kind]!; n++) {
+      if (work.over()) {
+        bins.push({ kind, items: [] });
+        continue;
+      }
       const items = kind === 0 ? heaviest(left) : [];
       const room = model.bins[kind]!.capacity - items.reduce((sum, item) => sum + weights[item]!, 0);
       const candidates = order(model, left, room, kind === 0 ? 1 : SHUFFLE, random, work);

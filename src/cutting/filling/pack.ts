@@ -1,8 +1,8 @@
 import type { Cut } from "../model/counts";
-import { piecesLeft, planCost, restOf } from "../model/model";
+import { planCost, restOf } from "../model/model";
 import type { Model, Rest } from "../model/model";
+import { firstFit } from "../model/firstFit";
 import { takePairs } from "./pairs";
-import { greedyPlans } from "../model/greedy";
 import type { Packing, Standing } from "../model/packing";
 import { Search } from "./search";
 import type { Work } from "../model/work";
@@ -10,11 +10,10 @@ import type { Work } from "../model/work";
 /** Packs everything at the least cost it can find and proves how low the cost can be at all. */
 export function* pack(model: Model, seed: number, work: Work): Generator<Standing, Packing> {
   if (model.bins.length > 1) return yield* new Search(model, seed, work).run();
-  const { pairs, left } = takePairs(model);
+  const { pairs, left } = takePairs(model, work);
   const rest = restOf(model, left);
-  work.add(20 * piecesLeft(model.demands) * model.weights.length);
   const settled = planCost(model, pairs);
-  const greedy = greedyPlans(model)[0]!;
+  const greedy = firstFit(model, work);
   const whole = (part: Packing): Packing => {
     const plan = [...pairs, ...rest.outward(part.plan)];
     const cost = settled + part.cost;

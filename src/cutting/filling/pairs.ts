@@ -1,4 +1,6 @@
 import type { FillCount, Model } from "../model/model";
+import { NumberSet } from "../model/numberSet";
+import type { Work } from "../model/work";
 
 /** Bins that some best plan has, and what is left to plan. */
 export interface Paired {
@@ -15,22 +17,36 @@ export interface Paired {
  *
  * @param small only pieces of at least this weight are paired off, which holds when one bin is smaller than that
  */
-export function takePairs({ weights, demands, bins }: Model, small = 0): Paired {
+export function takePairs({ weights, demands, bins }: Model, work: Work, small = 0): Paired {
   const left = Int32Array.from(demands);
   const pairs: FillCount[] = [];
   const capacity = bins[0]!.capacity;
+  const there = new NumberSet(weights.length);
+  weights.forEach((_, item) => there.add(item));
+  const take = (item: number): void => {
+    left[item]!--;
+    if (left[item] === 0) there.remove(item);
+  };
+  const giveBack = (item: number): void => {
+    left[item]!++;
+    there.add(item);
+  };
+  let lightest = weights.length - 1;
   for (let found = true; found;) {
     found = false;
+    work.add(weights.length);
     for (let i = 0; i < left.length && weights[i]! >= small; i++) {
       while (left[i]! > 0) {
-        left[i]!--;
+        take(i);
+        while (lightest > 0 && left[lightest] === 0) lightest--;
         const room = capacity - weights[i]!;
-        const j = weights.findIndex((weight, item) => left[item]! > 0 && weight <= room);
-        if (j >= 0 && weights[j] !== room && twoLightest(weights, left) <= room) {
-          left[i]!++;
+        const j = there.next(firstWithin(weights, room));
+        work.add(60);
+        if (j >= 0 && weights[j] !== room && twoLightest(weights, left, lightest) <= room) {
+          giveBack(i);
           break;
         }
-        if (j >= 0) left[j]!--;
+        if (j >= 0) take(j);
         const items = j < 0 || j === i ? [i] : [i, j];
         const fill = { bin: 0, items, copies: j === i ? [2] : items.map(() => 1) };
         const last = pairs.at(-1);
@@ -43,10 +59,22 @@ export function takePairs({ weights, demands, bins }: Model, small = 0): Paired 
   return { pairs, left };
 }
 
-function twoLightest(weights: Int32Array, left: Int32Array): number {
+/** The first item that weighs no more than `room`; as many as there are when none does. */
+function firstWithin(weights: Int32Array, room: number): number {
+  let [from, to] = [0, weights.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (weights[middle]! > room) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
+
+/** What the two lightest pieces weigh that are left; no lighter item than `last` is. */
+function twoLightest(weights: Int32Array, left: Int32Array, last: number): number {
   let sum = 0;
   let pieces = 0;
-  for (let item = left.length - 1; item >= 0 && pieces < 2; item--) {
+  for (let item = last; item >= 0 && pieces < 2; item--) {
     const some = Math.min(left[item]!, 2 - pieces);
     sum += some * weights[item]!;
     pieces += some;

@@ -34,8 +34,8 @@ export function* prove(
     if (cut && lower > mains) cuts.push(cut);
     else if (end !== "enough" && end !== "optimal") return undefined;
     else return aim;
-    best.bound = Math.max(best.bound, leastCounts(model.bins, cuts)!.cost);
-    aim = leastCounts(model.bins, cuts, tried);
+    best.bound = Math.max(best.bound, leastCounts(model.bins, cuts, work)!.bound);
+    aim = leastCounts(model.bins, cuts, work, tried);
     if (!aim || aim.cost >= best.cost) return undefined;
   }
 }

@@ -3,7 +3,7 @@ import { dive, packRest, PACES } from "./dive";
 import type { DiveTools } from "./dive";
 import { fillExactly } from "./exactFill";
 import { generate } from "../linear/generate";
-import { Master } from "../linear/master";
+import { Master, suitsProgram } from "../linear/master";
 import { binCounts, piecesLeft } from "../model/model";
 import type { FillCount, Model } from "../model/model";
 import { seededRandom } from "../model/random";
@@ -68,7 +68,7 @@ export function* reach(
     const found = yield* fillAndDive(model, counts, tools);
     if (found) offer(found);
   }
-  if (plan) return { plan, impossible: false };
+  if (plan || !suitsProgram(model)) return { plan, impossible: false };
 
   const master = new Master(model, work, random);
   master.start([known], counts, COVERS, random);

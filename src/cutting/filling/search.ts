@@ -3,8 +3,10 @@ import type { BinCounts, Cut } from "../model/counts";
 import { dive, PACES } from "./dive";
 import type { DiveTools } from "./dive";
 import { downsize } from "./downsize";
-import { greedyPlans } from "../model/greedy";
-import { Master } from "../linear/master";
+import { bestFit } from "../model/bestFit";
+import { thriftyOrder } from "../model/binOrder";
+import { firstFit } from "../model/firstFit";
+import { Master, suitsProgram } from "../linear/master";
 import { planCost } from "../model/model";
 import type { FillCount, Model } from "../model/model";
 import { quiet } from "../model/packing";
@@ -39,15 +41,16 @@ export class Search {
     private readonly seed: number,
     private readonly work: Work,
   ) {
-    this.greedy = greedyPlans(model);
-    this.cuts = [volumeCut(model)];
+    const limits = model.bins.map((bin) => bin.limit);
+    this.greedy = [bestFit(model, model.demands, limits, thriftyOrder(model), work), firstFit(model, work)];
+    this.cuts = [volumeCut(model, work)];
     this.squeezable = suitsSqueezing(model);
     this.latest = this.greedy[0]!;
     this.random = seededRandom(seed);
     this.best = {
       plan: this.latest,
       cost: planCost(model, this.latest),
-      bound: leastCounts(model.bins, this.cuts)!.cost,
+      bound: leastCounts(model.bins, this.cuts, work)!.bound,
       pairs: [],
       cuts: this.cuts,
     };
@@ -58,11 +61,11 @@ export class Search {
     const { model, best, work, cuts } = this;
     for (let start = 0; !work.over(); start++) {
       this.random = seededRandom(this.seed + start);
-      const aim = leastCounts(model.bins, cuts)!;
-      best.bound = Math.max(best.bound, aim.cost);
+      const aim = leastCounts(model.bins, cuts, work)!;
+      best.bound = Math.max(best.bound, aim.bound);
       if (this.proven()) break;
       if (start === 0) yield* this.withoutProgram(aim);
-      if (this.proven()) break;
+      if (this.proven() || !suitsProgram(model)) break;
       yield* this.withProgram(aim, start);
       if (this.proven()) break;
     }
@@ -101,7 +104,7 @@ export class Search {
     for (
       let aim: BinCounts | undefined = first;
       aim && aim.cost < best.cost;
-      aim = leastCounts(model.bins, cuts, tried)
+      aim = leastCounts(model.bins, cuts, work, tried)
     ) {
       const proof: BinCounts | undefined = yield* prove(master, aim, start > 0, tried, best, work);
       if (!proof || this.proven() || work.over()) return;

@@ -39,7 +39,7 @@ export function* squeeze(
 ): Generator<void, number> {
   const { weights } = model;
   const { bins } = packed;
-  const most = greatestSums(model);
+  const most = greatestSums(model, work);
   const capacity = bins.map(({ kind }) => most[kind]!);
   const sums = new SubsetSum(work);
   const weightOf = (items: readonly number[]): number => items.reduce((sum, item) => sum + weights[item]!, 0);

@@ -43,7 +43,7 @@ export function* squeezeInto(
   if (last === undefined) return undefined;
   const others = counts.map((count, k) => (k === last ? count - 1 : count));
   const packed = from ? refit(model, from, others) : fillBins(model, others, random, work);
-  const most = greatestSums(model)[last]!;
+  const most = greatestSums(model, work)[last]!;
   const loose = yield* work.within(squeezeSteps(model), squeeze(model, packed, most, random, work));
   return loose <= most ? planOf([...packed.bins, { kind: last, items: packed.loose }]) : undefined;
 }

@@ -198,6 +198,7 @@ export class Basis {
     for (const column of wanted.filter((column) => column >= 0).sort((a, b) => length(a) - length(b) || a - b)) {
       this.aim(column);
       let place = -1;
+      this.work.add(free.size);
       for (const k of free) {
         if (place < 0 || Math.abs(this.direction[k]!) > Math.abs(this.direction[place]!)) place = k;
       }
@@ -213,6 +214,7 @@ export class Basis {
 
   private refreshPrices(): void {
     const { rows, inverse, pool } = this;
+    this.work.add(rows * rows);
     for (let i = 0; i < rows; i++) {
       let price = 0;
       for (let r = 0, at = i * rows; r < rows; r++, at++) {

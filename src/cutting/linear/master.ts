@@ -1,10 +1,15 @@
-import { scoredCover } from "../model/greedy";
+import { noisyCover } from "../model/covers";
 import type { BinFill, FillCount, Model } from "../model/model";
 import { Simplex } from "./simplex";
 import type { Work } from "../model/work";
 
 /** The right side is raised by about this much, different in each row, so that ties do not stall the simplex method. */
 const NUDGE = 1e-6;
+/** The inverse of a basis has this many rows and columns at most: 32 MB. */
+const MOST_ROWS = 2000;
+
+/** Does a program of this model have a size that can be worked with? */
+export const suitsProgram = ({ weights, bins }: Model): boolean => weights.length + bins.length <= MOST_ROWS;
 
 /**
  * The linear program over fills: fewest main bins so that every weight is covered and no other bin is used more often
@@ -58,10 +63,7 @@ export class Master {
     this.simplex.setBasis(basis);
     for (const plan of plans) for (const { fill } of plan) this.addFill(fill);
     for (let n = 0; n < covers; n++) {
-      const noise = n / covers;
-      const cover = scoredCover(model, (item) => model.weights[item]! * (1 + noise * random()));
-      for (const { fill } of cover) this.addFill(fill);
-      this.work.add(200 * cover.length * (model.weights.length + 20));
+      for (const { fill } of noisyCover(model, n / covers, random, this.work)) this.addFill(fill);
     }
   }
 

@@ -1,5 +1,6 @@
 import type { Bin, Model } from "./model";
 import { greatestSums } from "./subsetSum";
+import type { Work } from "./work";
 
 /**
  * What whole prices prove: if no bin of kind k can hold pieces worth more than `worths[k]`, every plan has
@@ -12,33 +13,48 @@ export interface Cut {
 }
 
 /** The simplest proof: no bin holds more than the greatest sum of pieces up to its capacity. */
-export function volumeCut(model: Model): Cut {
+export function volumeCut(model: Model, work: Work): Cut {
   const prices = Float64Array.from(model.weights);
   const demand = prices.reduce((sum, weight, item) => sum + weight * model.demands[item]!, 0);
-  return { prices, worths: greatestSums(model), demand };
+  return { prices, worths: greatestSums(model, work), demand };
 }
 
 export interface BinCounts {
   cost: number;
   counts: number[];
+  /** No numbers of bins that satisfy the cuts cost less: `cost`, unless there were too many to look at them all. */
+  bound: number;
 }
+
+/** Numbers of bins that are looked at. */
+const MOST_VISITS = 100_000;
 
 /**
  * Cheapest whole numbers of bins that satisfy every cut, in exact integer arithmetic: a lower bound for the cost of
- * every plan. `skip` leaves out count vectors (written with commas) that were tried without success.
+ * every plan. `skip` leaves out count vectors (written with commas) that were tried without success. Where there are very
+ * many the rest of them is bounded by fractions of bins.
  */
 export function leastCounts(
   bins: readonly Bin[],
   cuts: readonly Cut[],
+  work: Work,
   skip?: ReadonlySet<string>,
 ): BinCounts | undefined {
   const counts = bins.map((bin, k) => (k > 0 && bin.cost === 0 ? bin.limit : 0));
   const open = bins.map((_, k) => k).filter((k) => k > 0 && bins[k]!.cost > 0 && bins[k]!.limit > 0);
   const needs = cuts.map((cut) => cut.demand - counts.reduce((sum, count, k) => sum + count * cut.worths[k]!, 0));
-  let best: BinCounts | undefined;
+  let best: Omit<BinCounts, "bound"> | undefined;
+  let unseen = Infinity;
+  let visits = 0;
 
   const visit = (depth: number, cost: number): void => {
-    if (best && cost + leastMore(bins, cuts, needs, open, depth) >= best.cost) return;
+    const least = cost + leastMore(bins, cuts, needs, open, depth);
+    if (best && least >= best.cost) return;
+    visits++;
+    if (best && visits > MOST_VISITS) {
+      unseen = Math.min(unseen, least);
+      return;
+    }
     if (depth === open.length) {
       const mains = Math.max(0, ...cuts.map((cut, c) => (needs[c]! > 0 ? Math.ceil(needs[c]! / cut.worths[0]!) : 0)));
       const total = cost + mains * bins[0]!.cost;
@@ -61,7 +77,8 @@ export function leastCounts(
     take(-taken);
   };
   visit(0, 0);
-  return best;
+  work.add(visits * (cuts.length + 1) * (open.length + 4));
+  return best && { ...best, bound: Math.min(best.cost, unseen) };
 }
 
 /** A cost that is still to come at least, when fractions of bins could be had. */

@@ -9,7 +9,6 @@ export interface StockKind {
   cost: number;
   /** Infinity: as many as needed. */
   quantity: number;
-  labels: string[];
 }
 
 /** A request in a form that does not depend on the order of its rows. */
@@ -67,13 +66,11 @@ function stockKinds(stocks: readonly CutStock[]): StockKind[] {
     const cost = whole(stock.cost ?? (limited ? 0 : 1), `cost of stock ${row + 1}`, limited ? 0 : 1);
     if (quantity === 0) return;
     const key = [length, cost, limited].join();
-    const kind = kinds.get(key) ?? { length, cost, quantity: 0, labels: [] };
+    const kind = kinds.get(key) ?? { length, cost, quantity: 0 };
     kind.quantity += quantity;
-    if (stock.label) kind.labels.push(stock.label);
     kinds.set(key, kind);
   });
   if (kinds.size === 0) throw new InputError("stocks must have at least one stick; every quantity is 0.");
-  for (const kind of kinds.values()) kind.labels.sort();
   return [...kinds.values()].sort(
     (a, b) => b.length - a.length || a.cost - b.cost || (a.quantity === b.quantity ? 0 : b.quantity - a.quantity),
   );

@@ -6,8 +6,6 @@ export interface CutPiece {
   length: number;
   /** How many, whole, from 0. */
   quantity: number;
-  /** A mark to find the piece by. */
-  label?: string;
 }
 
 /** Sticks of one length to cut from. */
@@ -21,8 +19,6 @@ export interface CutStock {
    * plan takes the fewest. What is on hand (a quantity is given) costs 0 unless priced.
    */
   cost?: number;
-  /** A mark to find the offcut by. */
-  label?: string;
 }
 
 /** What to cut, and from what. All lengths in whole steps of the grid. */

@@ -36,7 +36,7 @@ export class SubsetSum {
 }
 
 /** The greatest sum of pieces that each kind of bin can hold. */
-export function greatestSums({ weights, demands, bins }: Model): number[] {
+export function greatestSums({ weights, demands, bins }: Model, work: Work): number[] {
   const most = Math.max(...bins.map((bin) => bin.capacity));
   const words = (most >> 5) + 1;
   let sums = new Uint32Array(words);
@@ -47,6 +47,7 @@ export function greatestSums({ weights, demands, bins }: Model): number[] {
     let left = Math.min(demands[item]!, Math.floor(most / weight));
     for (let copies = 1; left > 0; copies *= 2) {
       addWeight(sums, 0, 0, words, weight * Math.min(copies, left), next);
+      work.add(2 * words + 20);
       [sums, next] = [next, sums];
       left -= copies;
     }

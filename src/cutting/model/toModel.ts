@@ -41,7 +41,7 @@ export function toModel(request: Canonical): Translated {
 
 /** Stands for what could not be placed. */
 function missingStick(kinds: readonly StockKind[], cost: number): StockKind {
-  return { length: kinds[0]!.length, cost, quantity: Infinity, labels: [] };
+  return { length: kinds[0]!.length, cost, quantity: Infinity };
 }
 
 /** False when another kind is as cheap, at least as long, and there is no end of it. */

@@ -18,13 +18,16 @@ export const DEFAULT_STEPS = 2e8;
 
 /** Counts the solver's elementary steps and says when to stop. */
 export class Work {
-  spent = 0;
   stopped: StopReason | undefined;
   private readonly limit: number;
   private readonly deadline: number;
   private ceiling = Infinity;
 
-  constructor(private readonly limits: WorkLimits = {}) {
+  /** @param spent steps that were taken before */
+  constructor(
+    private readonly limits: WorkLimits = {},
+    public spent = 0,
+  ) {
     this.limit = limits.steps ?? DEFAULT_STEPS;
     this.deadline = limits.now ? limits.now() + (limits.milliseconds ?? Infinity) : Infinity;
   }
@@ -53,13 +56,18 @@ export class Work {
     return this.stopped !== undefined || this.spent >= this.ceiling;
   }
 
+  /** True unless clock or caller stopped it: only then would the same steps lead to the same again. */
+  get repeatable(): boolean {
+    return this.stopped === undefined || this.stopped === "work limit";
+  }
+
+  /** How far what was found depends on the limit of steps. */
+  get outcome(): { limit: number; spent: number; complete: boolean } {
+    return { limit: this.limit, spent: this.spent, complete: this.stopped === undefined };
+  }
+
   /** Share of the ordinary limit used, 0 to 1. */
   get share(): number {
     return Math.min(1, this.spent / this.limit);
-  }
-
-  /** What is left of the ordinary limit. */
-  get left(): number {
-    return Math.max(0, Math.min(this.limit, this.ceiling) - this.spent);
   }
 }

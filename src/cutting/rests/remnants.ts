@@ -31,14 +31,14 @@ export function* longestRemnant(
   const bin = largestBought(model, counts);
   if (bin === undefined) return { plan: [...found], proven: false };
   const enough = Math.min(...found.filter(({ fill }) => fill.bin === bin).map(({ fill }) => fillWeight(model, fill)));
-  const { pairs, left } = model.bins.length === 1 ? takePairs(model, enough) : { pairs: [], left: model.demands };
+  const { pairs, left } = model.bins.length === 1 ? takePairs(model, work, enough) : { pairs: [], left: model.demands };
   const others = counts.map((count, k) => (k === bin ? count - 1 : count));
   for (const { count } of pairs) others[bin]! -= count;
   // The heavy pieces alone need all the bins: none of them can hold less than the lightest does now.
   if (others[bin]! < 0) return { plan: [...found], proven: true };
 
   const rest = restOf(model, left);
-  const valid = pairs.length > 0 ? [volumeCut(rest.model)] : [volumeCut(rest.model), ...cuts];
+  const valid = pairs.length > 0 ? [volumeCut(rest.model, work)] : [volumeCut(rest.model, work), ...cuts];
   const lightest = rest.model.weights.at(-1)!;
   const search: RoomSearch = {
     model: rest.model,

@@ -1,7 +1,7 @@
 import { fillBins } from "../filling/fillBins";
 import { generate } from "../linear/generate";
 import { leastRoom } from "../linear/leastRoom";
-import { Master } from "../linear/master";
+import { Master, suitsProgram } from "../linear/master";
 import type { FillCount } from "../model/model";
 import { planOf, refit } from "../model/packed";
 import type { Packed } from "../model/packed";
@@ -30,7 +30,7 @@ export function* squeezeRoom(search: RoomSearch, whole: boolean, seed: number, w
     const plan = latest();
     yield* press(search, plan ? refit(model, plan, others) : fillBins(model, others, random, work), random, work);
     if (search.least < search.enough) yield* press(search, fillBins(model, others, random, work), random, work);
-    if (n === 0) yield* raiseLeast(search, latest() ?? search.known, random, work);
+    if (n === 0 && suitsProgram(model)) yield* raiseLeast(search, latest() ?? search.known, random, work);
     better = n === 0 || search.enough < before;
   }
 }
