@@ -41,7 +41,8 @@ export class Memory<T> {
   /** Finds it and makes it the newest. */
   private touch(at: string, limit: number): Found<T> | undefined {
     const found = this.kept.get(at);
-    if (!found || (found.complete ? limit < found.limit && limit <= found.spent : limit !== found.limit)) return undefined;
+    if (!found || (found.complete ? limit < found.limit && limit <= found.spent : limit !== found.limit))
+      return undefined;
     this.kept.delete(at);
     this.kept.set(at, found);
     return found;

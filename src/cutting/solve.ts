@@ -3,8 +3,11 @@ import { verifyPlan } from "./checking/verify";
 import type { CutPlan, CutProgress } from "./checking/plan";
 import { pack } from "./filling/pack";
 import { spareOffcuts } from "./filling/spareOffcuts";
-import { volumeCut } from "./model/counts";
-import { canonical, type Canonical } from "./model/kinds";
+import { bestFit } from "./model/bestFit";
+import { thriftyOrder } from "./model/binOrder";
+import { leastCounts, volumeCut } from "./model/counts";
+import { canonical, MOST_PIECES, type Canonical } from "./model/kinds";
+import { piecesLeft, planCost, type Model } from "./model/model";
 import type { Packing, Standing } from "./model/packing";
 import type { CutRequest } from "./model/request";
 import { toModel, type Translated } from "./model/toModel";
@@ -19,6 +22,9 @@ const POLISH_STEPS = 2e8;
 const POLISH_SHARE = 4;
 /** Steps for the fewest patterns. */
 const PATTERN_STEPS = 3e7;
+
+/** Most pieces that are counted without a plan. */
+const MOST_COUNTED = 1e9;
 
 /** Numbers that are kept of packings and of plans, about 8 bytes each. */
 const MOST_KEPT = 2e6;
@@ -61,11 +67,25 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
   return plan;
 }
 
-/** The least cost alone, without a thought for rests and patterns: what it is and how much is proven. */
+/**
+ * The least cost alone, without a thought for rests and patterns: what it is and how much is proven. More pieces than a
+ * plan takes are counted by best fit.
+ *
+ * @throws InputError naming the argument, the limit and the value
+ */
 export function leastCost(request: CutRequest, limits: WorkLimits = {}): Standing {
-  const order = canonical(request);
-  const { packing } = finish(packed(order, toModel(order), request, limits));
+  const order = canonical(request, MOST_COUNTED);
+  const translated = toModel(order);
+  if (piecesLeft(translated.model.demands) > MOST_PIECES) return countedByBestFit(translated.model);
+  const { packing } = finish(packed(order, translated, request, limits));
   return { cost: packing.cost, bound: packing.bound };
+}
+
+function countedByBestFit(model: Model): Standing {
+  const work = new Work();
+  const limits = model.bins.map((bin) => bin.limit);
+  const plan = bestFit(model, model.demands, limits, thriftyOrder(model), work);
+  return { cost: planCost(model, plan), bound: leastCounts(model.bins, [volumeCut(model, work)], work)!.bound };
 }
 
 /** Packs everything at the least cost, or remembers how; the packing is the caller's to change. */

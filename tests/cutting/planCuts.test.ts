@@ -134,14 +134,14 @@ describe("planCuts", () => {
   });
 
   it("stops when canceled or when the clock says so", () => {
-    const request = { pieces: once(triplets(40, 6)), stocks: [{ length: 1000 }] };
+    const request = { pieces: once(triplets(40, 8)), stocks: [{ length: 1000 }] };
     expect(planCuts(request, { canceled: () => true }).stopped).toBe("canceled");
     let time = 0;
     expect(planCuts(request, { milliseconds: 5, now: () => time++ }).stopped).toBe("time limit");
   });
 
   it("reports progress whose bound never falls and whose cost never rises", () => {
-    const steps = planCutsInSteps({ pieces: once(triplets(40, 6)), stocks: [{ length: 1000 }] }, { steps: 3e9 });
+    const steps = planCutsInSteps({ pieces: once(triplets(40, 9)), stocks: [{ length: 1000 }] }, { steps: 3e9 });
     let last = { cost: Infinity, bound: 0 };
     let reports = 0;
     for (let step = steps.next(); !step.done; step = steps.next()) {

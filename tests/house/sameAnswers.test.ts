@@ -34,7 +34,7 @@ test.each([
   ["take-off", () => jobTakeoff(RUNS), "a76c2be9c3f2d173"],
   ["take-off by area", () => jobTakeoff(RUNS, undefined, undefined, "Area"), "9411570a8f2d8e74"],
   ["bends", () => jobBends(RUNS), "5d8ac59de28951d4"],
-  ["cuts", () => jobCutsOf(RUNS), "a269e04bfcea7710"],
+  ["cuts", () => jobCutsOf(RUNS), "2a342198aa7fa408"],
 ])("the %s of 500 generated runs are as recorded", (_name, answer, recorded) => {
   const table = answer();
   expect(table.length).toBeGreaterThan(10);

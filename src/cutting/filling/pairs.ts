@@ -23,6 +23,7 @@ export function takePairs({ weights, demands, bins }: Model, work: Work, small =
   const capacity = bins[0]!.capacity;
   const there = new NumberSet(weights.length);
   weights.forEach((_, item) => there.add(item));
+  let lightest = weights.length - 1;
   const take = (item: number): void => {
     left[item]!--;
     if (left[item] === 0) there.remove(item);
@@ -30,8 +31,8 @@ export function takePairs({ weights, demands, bins }: Model, work: Work, small =
   const giveBack = (item: number): void => {
     left[item]!++;
     there.add(item);
+    lightest = Math.max(lightest, item);
   };
-  let lightest = weights.length - 1;
   for (let found = true; found;) {
     found = false;
     work.add(weights.length);

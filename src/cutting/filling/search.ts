@@ -63,7 +63,7 @@ export class Search {
       this.random = seededRandom(this.seed + start);
       const aim = leastCounts(model.bins, cuts, work)!;
       best.bound = Math.max(best.bound, aim.bound);
-      if (this.proven()) break;
+      if (this.proven() || aim.cost >= best.cost) break;
       if (start === 0) yield* this.withoutProgram(aim);
       if (this.proven() || !suitsProgram(model)) break;
       yield* this.withProgram(aim, start);

@@ -48,13 +48,9 @@ export function leastCounts(
   let visits = 0;
 
   const visit = (depth: number, cost: number): void => {
+    visits++;
     const least = cost + leastMore(bins, cuts, needs, open, depth);
     if (best && least >= best.cost) return;
-    visits++;
-    if (best && visits > MOST_VISITS) {
-      unseen = Math.min(unseen, least);
-      return;
-    }
     if (depth === open.length) {
       const mains = Math.max(0, ...cuts.map((cut, c) => (needs[c]! > 0 ? Math.ceil(needs[c]! / cut.worths[0]!) : 0)));
       const total = cost + mains * bins[0]!.cost;
@@ -70,6 +66,10 @@ export function leastCounts(
     let taken = 0;
     visit(depth + 1, cost);
     while (taken < bins[kind]!.limit && needs.some((need) => need > 0)) {
+      if (best && visits > MOST_VISITS) {
+        unseen = Math.min(unseen, least);
+        break;
+      }
       take(1);
       taken++;
       visit(depth + 1, cost + taken * bins[kind]!.cost);
@@ -77,7 +77,7 @@ export function leastCounts(
     take(-taken);
   };
   visit(0, 0);
-  work.add(visits * (cuts.length + 1) * (open.length + 4));
+  work.add(10 * visits * (cuts.length + 1) * (open.length + 1));
   return best && { ...best, bound: Math.min(best.cost, unseen) };
 }
 

@@ -24,10 +24,15 @@ export interface Canonical {
 
 /** Numbers larger than this are refused, so that sums stay exact. */
 const LARGEST = 1e7;
-const MOST_PIECES = 100_000;
+/** Most pieces of one plan. */
+export const MOST_PIECES = 100_000;
 
-/** Checks a request and puts it in order. @throws InputError naming the argument, the limit and the value */
-export function canonical(request: CutRequest): Canonical {
+/**
+ * Checks a request and puts it in order.
+ * @param mostPieces more than these are refused
+ * @throws InputError naming the argument, the limit and the value
+ */
+export function canonical(request: CutRequest, mostPieces = MOST_PIECES): Canonical {
   const { pieces, stocks, grid = "1/16" } = request;
   const demand = new Map<number, number>();
   let total = 0;
@@ -37,7 +42,7 @@ export function canonical(request: CutRequest): Canonical {
     total += quantity;
     if (quantity > 0) demand.set(length, (demand.get(length) ?? 0) + quantity);
   });
-  if (total > MOST_PIECES) throw new InputError(`pieces must be at most ${MOST_PIECES} together; got ${total}.`);
+  if (total > mostPieces) throw new InputError(`pieces must be at most ${mostPieces} together; got ${total}.`);
   const lengths = [...demand.keys()].sort((a, b) => b - a);
   const checked: Canonical = {
     lengths,

@@ -12,7 +12,7 @@ import { lotRequest } from "./lotRequest";
 import { notRead } from "../lists/notRead";
 import type { RuleBook } from "../../rules/rules";
 import { readSaw, type Saw } from "./saw";
-import { WorkShares } from "./workShares";
+import { workShare } from "./workShare";
 
 type Cell = string | number;
 
@@ -56,11 +56,11 @@ const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT
 
 /** Plans one lot after the other, within the work that a worksheet function may take; more than one are added up. */
 function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
-  const shares = new WorkShares(DEFAULT_STEPS, lots.length);
+  const steps = workShare(DEFAULT_STEPS, lots.length);
   const planned: PlannedLot[] = [];
   const unplanned: string[] = [];
   const rows = lots.flatMap((lot) => {
-    const { rows, made } = shares.next((steps) => planOrWords(lot, saw, rules, steps));
+    const { rows, made } = planOrWords(lot, saw, rules, steps);
     const title = `${lot.raceway} ${lot.size}`;
     if (made) planned.push({ title, ...made });
     else unplanned.push(title);
@@ -72,8 +72,6 @@ function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] 
 interface LotRows {
   readonly rows: CutRow[];
   readonly made?: Omit<PlannedLot, "title">;
-  /** Work it took. */
-  readonly steps: number;
 }
 
 function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
@@ -81,7 +79,7 @@ function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): Lot
     return planLot(lot, saw, rules, steps);
   } catch (error) {
     if (!isUserError(error)) throw error;
-    return { rows: [wordsRow("not planned", error.message)], steps: 0 };
+    return { rows: [wordsRow("not planned", error.message)] };
   }
 }
 
@@ -89,5 +87,5 @@ function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows
   const { request, pieces, view } = lotRequest(lot, saw, rules);
   const plan = planCuts(request, { steps });
   const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
-  return { rows, made: { plan, grid: view.grid, priced: view.priced }, steps: plan.steps };
+  return { rows, made: { plan, grid: view.grid, priced: view.priced } };
 }

@@ -10,10 +10,7 @@ import type { RowWork } from "../amounts/jobWork";
 import { countRunSticks } from "../sticks/runSticks";
 import { StickLots } from "../sticks/stickLots";
 import { countStockSticks } from "../sticks/stockSticks";
-import { WorkShares } from "../cuts/workShares";
-
-/** Work that counting sticks may take: half of what a plan of its own may, since changes count two jobs. */
-const STEPS = DEFAULT_STEPS / 2;
+import { workShare } from "../cuts/workShare";
 
 /**
  * Adds up what the runs take, line by line: by group, then raceway and size, then item. Sticks are counted within their
@@ -43,12 +40,12 @@ export function takeoffLines(
     lots.set(key, lot);
     lot.add(work);
   }
-  const shares = new WorkShares(STEPS, lots.size);
+  const steps = workShare(DEFAULT_STEPS, lots.size);
   for (const lot of lots.values()) {
-    const { counted } = shares.next((steps) =>
+    lot.addSticks(
       stock ? countStockSticks(lot.works, stock, rules, steps) : countRunSticks(lot.works, rules, steps),
+      rules,
     );
-    lot.addSticks(counted, rules);
   }
   addBoxes(book, works, by, rules);
   return book.lines().sort((a, b) => compareLines(by, a, b));

@@ -5,19 +5,13 @@ import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 import { countGrid, countSticks, stickSteps } from "./stickCount";
 import type { CountedSticks } from "./stickLots";
-import { WorkShares } from "../cuts/workShares";
-
-/** Sticks, and the work it took to count them. */
-export interface StickCounts {
-  readonly counted: CountedSticks[];
-  readonly steps: number;
-}
+import { workShare } from "../cuts/workShare";
 
 /**
  * The sticks of runs, all to be bought, each run cut from sticks of its own length.
  * @param maxSteps work that the cutting plans may take
  */
-export function countRunSticks(works: readonly RowWork[], rules: RuleBook, maxSteps: number): StickCounts {
+export function countRunSticks(works: readonly RowWork[], rules: RuleBook, maxSteps: number): CountedSticks[] {
   const lots = new Map<string, RowWork[]>();
   for (const work of works) {
     const { raceway, size, stick } = work.run;
@@ -26,17 +20,12 @@ export function countRunSticks(works: readonly RowWork[], rules: RuleBook, maxSt
     lots.set(key, lot);
     lot.push(work);
   }
-  const shares = new WorkShares(maxSteps, lots.size);
-  let spent = 0;
-  const counted = [...lots.values()].map((lot): CountedSticks => {
+  const steps = workShare(maxSteps, lots.size);
+  return [...lots.values()].map((lot): CountedSticks => {
     const length = lot[0]!.run.stick;
-    const { sticks, least, steps } = shares.next((share) =>
-      countSticks(stickPieces(lot, rules), length, rules.number("Saw kerf"), share),
-    );
-    spent += steps;
+    const { sticks, least } = countSticks(stickPieces(lot, rules), length, rules.number("Saw kerf"), steps);
     return { works: lot, length, sticks, notes: least < sticks ? [`at least ${least} are needed`] : [] };
   });
-  return { counted, steps: spent };
 }
 
 /** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */

@@ -5,11 +5,11 @@ import { proofWords } from "../cuts/cutSheet";
 import type { StockBook } from "../cuts/cutStock";
 import { lotRequest } from "../cuts/lotRequest";
 import type { RuleBook } from "../../rules/rules";
-import { countRunSticks, type StickCounts } from "./runSticks";
+import { countRunSticks } from "./runSticks";
 import type { RowWork } from "../amounts/jobWork";
 import { readSaw, type Saw } from "../cuts/saw";
 import type { CountedSticks } from "./stickLots";
-import { WorkShares } from "../cuts/workShares";
+import { workShare } from "../cuts/workShare";
 
 /**
  * The sticks to buy as JOB.CUTS plans them: of the lengths in the stock, after what is on hand. Where no plan can be made
@@ -22,27 +22,22 @@ export function countStockSticks(
   stock: StockBook,
   rules: RuleBook,
   maxSteps: number,
-): StickCounts {
+): CountedSticks[] {
   const lots = cutLots(works, stock.sticksFor);
   const saw = readSaw(null, null, rules);
-  const shares = new WorkShares(maxSteps, lots.length);
-  const results = lots.map((lot) => shares.next((share) => countLot(lot, saw, rules, share)));
-  return {
-    counted: results.flatMap(({ counted }) => counted),
-    steps: results.reduce((sum, { steps }) => sum + steps, 0),
-  };
+  const steps = workShare(maxSteps, lots.length);
+  return lots.flatMap((lot) => countLot(lot, saw, rules, steps));
 }
 
-function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): StickCounts {
+function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): CountedSticks[] {
   try {
     const { request, view } = lotRequest(lot, saw, rules);
     const plan = planCuts(request, { steps });
-    return { counted: boughtSticks(lot, plan, view.grid, view.priced), steps: plan.steps };
+    return boughtSticks(lot, plan, view.grid, view.priced);
   } catch (error) {
     if (!isUserError(error)) throw error;
-    const { counted, steps: spent } = countRunSticks(lot.works, rules, steps);
     const note = `not planned from the stock: ${error.message}`;
-    return { counted: counted.map((sticks) => ({ ...sticks, notes: [...sticks.notes, note] })), steps: spent };
+    return countRunSticks(lot.works, rules, steps).map((sticks) => ({ ...sticks, notes: [...sticks.notes, note] }));
   }
 }
 

@@ -1,11 +1,12 @@
 /* The cutting plan's bench: node tools/bench-cuts.cjs [FOLDER …] [--seed N] [--count N] [--mip N] [--only TEXT] */
 import highs from "highs";
-import { placeDecreasing, thriftyOrder } from "../../../src/cutting/model/greedy";
+import { firstFit } from "../../../src/cutting/model/firstFit";
 import { canonical } from "../../../src/cutting/model/kinds";
 import { planCost } from "../../../src/cutting/model/model";
 import type { CutPlan } from "../../../src/cutting/checking/plan";
 import { planCutsInSteps } from "../../../src/cutting/solve";
 import { toModel } from "../../../src/cutting/model/toModel";
+import { Work } from "../../../src/cutting/model/work";
 import { arcFlowText } from "./arcFlow";
 import { classes } from "./instances";
 import type { Instance, InstanceClass } from "./instances";
@@ -48,8 +49,7 @@ function run(instance: Instance): Run {
 
 function firstFitCost({ request }: Instance): number {
   const { model } = toModel(canonical(request));
-  const limits = model.bins.map((bin) => bin.limit);
-  return planCost(model, placeDecreasing(model, model.demands, limits, thriftyOrder(model), "first"));
+  return planCost(model, firstFit(model, new Work()));
 }
 
 const percentile = (values: readonly number[], share: number): number =>
