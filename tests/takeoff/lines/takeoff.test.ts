@@ -291,11 +291,14 @@ describe("factory elbows above a size", () => {
 });
 
 test("how many sticks are needed at least is said where their number is not proven", () => {
-  // More pieces than are planned for, one to a stick. By length alone: 15000 x 1905 / 1921 sixteenths.
-  const table = takeoff(runsRange({ Run: "A", Route: "east 119", Quantity: 15_000 }));
+  // More pieces than are planned for: 119 one to a stick, 59 two. With a cut each that is 127 and 63 times 15 sixteenths,
+  // of which a stick holds 127: by length alone 75000 x (127 + 63) / 127.
+  const table = takeoff(
+    runsRange({ Run: "A", Route: "east 119", Quantity: 75_000 }, { Run: "B", Route: "east 59", Quantity: 75_000 }),
+  );
   expect(rowWhere(table, { Item: "EMT 1/2 conduit, 10 ft stick" })).toMatchObject({
-    Quantity: 15_000,
-    Note: "at least 14876 are needed",
+    Quantity: 112_500,
+    Note: "at least 112205 are needed",
   });
 });
 
