@@ -206,6 +206,7 @@ export const strings = {
     parts: "Checks and marks",
     fields: { name: "Name", raceway: "Raceway", size: "Size", quantity: "Quantity" },
     steps: {
+      write: (text: string) => `Write ${text}`,
       title: "Route",
       help: "Enter writes a step to the sheet. Alt+Up and Alt+Down move it; Alt+Delete removes it.",
       empty: "No steps yet. Start with where the conduit goes first.",

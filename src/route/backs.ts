@@ -1,9 +1,9 @@
 import { dot } from "../geometry/vector";
 import { showInches } from "../units/show";
 import { directionVector } from "./directions";
+import { keepWords, wordsOf } from "./ownWords";
 import { RouteError, stepError } from "./routeError";
 import type { LegStep, RouteStep } from "./types";
-import { writeStep } from "./writeRoute";
 
 /**
  * The steps with every leg that was measured to the back of its 90° bends (a stub-up, a back-to-back) told from corner
@@ -20,8 +20,8 @@ export function centerlineLegs(steps: readonly RouteStep[], outsideDiameter: num
       throw new RouteError(index + 1, `a length to the back of a bend needs the conduit's outside diameter.`);
     }
     const length = step.length - (bends * outsideDiameter) / 2;
-    if (length > 0) return { kind: "leg", direction: step.direction, length };
-    throw stepError(index + 1, writeStep(step), `a length above ${showInches((bends * outsideDiameter) / 2)}`);
+    if (length > 0) return keepWords({ kind: "leg", direction: step.direction, length }, wordsOf(step));
+    throw stepError(index + 1, wordsOf(step), `a length above ${showInches((bends * outsideDiameter) / 2)}`);
   });
 }
 
@@ -34,11 +34,7 @@ function backsOf(leg: LegStep, number: number, before?: RouteStep, after?: Route
   });
   const count = squares[0]! + squares[1]!;
   if (count > 0) return count;
-  throw stepError(
-    number,
-    writeStep(leg),
-    "only plain legs square to it before and after, since it is measured to a 90",
-  );
+  throw stepError(number, wordsOf(leg), "only plain legs square to it before and after, since it is measured to a 90");
 }
 
 const square = (a: LegStep, b: LegStep): boolean =>

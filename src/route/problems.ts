@@ -4,6 +4,9 @@ import { showInches } from "../units/show";
 import { RouteError } from "./routeError";
 import type { Pull, RouteCorner } from "./types";
 
+/** How a length [in] is shown. */
+type ShowLength = (inches: number) => string;
+
 /** The centerline of a pull. */
 export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: corners.map(({ radius }) => radius) });
 
@@ -14,15 +17,15 @@ export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: c
  * @example pathProblems(resolveRoute(readRoute("up 3, east 40"), 4).pulls[0]).map(({ message }) => message)
  * //=> ["step 2: the leg before the bend is 3 in. long, but its bends need 4 in. for their setbacks: 1 in. short."]
  */
-export function pathProblems(pull: Pull): RouteError[] {
+export function pathProblems(pull: Pull, showLength: ShowLength = showInches): RouteError[] {
   const { legs, straights } = pathParts(pullPath(pull));
   return straights.flatMap((straight, index) => {
     if (straight >= -ROUNDING) return [];
     const leg = legs[index]!;
     const [before, after] = [pull.corners[index - 1], pull.corners[index]];
     const words =
-      `${whichLeg(before, after)} is ${showInches(leg)} long, but its bends need ` +
-      `${showInches(leg - straight)} for their setbacks: ${showInches(-straight)} short.`;
+      `${whichLeg(before, after)} is ${showLength(leg)} long, but its bends need ` +
+      `${showLength(leg - straight)} for their setbacks: ${showLength(-straight)} short.`;
     const step = (before ?? after)!.step;
     const both = before && after && before.group !== after.group;
     return [
@@ -40,8 +43,8 @@ function whichLeg(before: RouteCorner | undefined, after: RouteCorner | undefine
 }
 
 /** @throws RouteError that tells every leg too short for its bends, at the step of the first */
-export function refuseShortLegs(pulls: readonly Pull[]): void {
-  const [first, ...rest] = pulls.flatMap(pathProblems);
+export function refuseShortLegs(pulls: readonly Pull[], showLength?: ShowLength): void {
+  const [first, ...rest] = pulls.flatMap((pull) => pathProblems(pull, showLength));
   if (!first) return;
   const more = rest.map(({ message }) => ` ${message}`).join("");
   throw new RouteError(first.step, first.words + more, first.message + more);

@@ -2,7 +2,9 @@ import { InputError } from "../units/errors";
 import { toAngle } from "../units/angle";
 import { toInches } from "../units/length";
 import { toNumber } from "../units/number";
-import { RouteError, stepError } from "./routeError";
+import { keepWords } from "./ownWords";
+import { respell } from "./respell";
+import { meantError, RouteError, stepError } from "./routeError";
 import { STEP_FORMS, type StepReaders } from "./stepForms";
 import type { RouteStep } from "./types";
 
@@ -28,6 +30,25 @@ const PARTED = `${ANY_STEP} (commas part steps: write 12.5 for twelve and a half
  */
 export function readStep(text: string, step: number): RouteStep {
   const words = text.trim().replace(/\s+/g, " ").toLowerCase();
+  try {
+    return keepWords(readWords(words, text, step), text.trim().replace(/\s+/g, " "));
+  } catch (error) {
+    if (!(error instanceof RouteError) || words.length > LONGEST_STEP) throw error;
+    const meant = respell(words, step === 1, (offer) => reads(offer, step));
+    throw meant.length === 0 ? error : meantError(step, text.trim(), meant);
+  }
+}
+
+function reads(words: string, step: number): boolean {
+  try {
+    readWords(words, words, step);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function readWords(words: string, text: string, step: number): RouteStep {
   if (words.length > LONGEST_STEP) throw stepError(step, text.trim(), `at most ${LONGEST_STEP} characters in a step`);
   const form = STEP_FORMS.find(({ opens }) => opens.test(words));
   if (!form) throw stepError(step, text.trim(), /^[-.\d]/.test(words) ? PARTED : ANY_STEP);

@@ -2,10 +2,10 @@ import { SAME_PLACE } from "../units/tolerances";
 import type { Degrees } from "../geometry/angle";
 import { add, along, type Vec3 } from "../geometry/vector";
 import { InputError } from "../units/errors";
-import { showInches } from "../units/show";
 import type { Course, Stretch } from "./courses";
 import { jointCorners, type JointCorners } from "./jointCorners";
 import { centerlineLegs } from "./backs";
+import { lengthsAsIn } from "./ownWords";
 import { RouteError } from "./routeError";
 import type { Pull, RadiusAt, ResolvedRoute, RouteCorner, RouteStep } from "./types";
 import { Walk } from "./walk";
@@ -59,23 +59,31 @@ export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusA
     if (!(found > 0 && found < Infinity)) throw new InputError(`radius must be above 0; got ${found}.`);
     return found;
   };
+  const showLength = lengthsAsIn(steps);
   let group = 0;
   const pulls = courses.map((course) => {
-    const pull = pullOf(course, radiusAt, group);
+    const pull = pullOf(course, radiusAt, group, showLength);
     group += course.joints.length;
     return pull;
   });
   return { steps: [...steps], pulls, endsInBox: steps.at(-1)?.kind === "box" };
 }
 
-function pullOf({ start, stretches, joints }: Course, radiusAt: RadiusAt, groupsBefore: number): Pull {
+type ShowLength = ReturnType<typeof lengthsAsIn>;
+
+function pullOf(
+  { start, stretches, joints }: Course,
+  radiusAt: RadiusAt,
+  groupsBefore: number,
+  showLength: ShowLength,
+): Pull {
   const made = joints.map((joint, index) =>
     jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radiusAt),
   );
   const corners: RouteCorner[] = [];
   let base: Vec3 = start;
   stretches.forEach((stretch, index) => {
-    checkRoom(stretch, made[index - 1], made[index]);
+    checkRoom(stretch, made[index - 1], made[index], showLength);
     base = along(base, stretch.direction, stretch.length);
     const joint = made[index];
     if (!joint) return;
@@ -98,13 +106,18 @@ function pullOf({ start, stretches, joints }: Course, radiusAt: RadiusAt, groups
 }
 
 /** A saddle and a sweep stand on the stretches beside them: refuses when they take a stretch whole. */
-function checkRoom({ length, step }: Stretch, before: JointCorners | undefined, after: JointCorners | undefined): void {
+function checkRoom(
+  { length, step }: Stretch,
+  before: JointCorners | undefined,
+  after: JointCorners | undefined,
+  showLength: ShowLength,
+): void {
   const takers = [before, after].filter((joint) => joint !== undefined && joint.takes > 0) as JointCorners[];
   const left = takers.reduce((rest, { takes }) => rest - takes, length);
   if (left > SAME_PLACE) return;
-  const taken = takers.map((joint) => `the ${joint.kind} of step ${joint.step} takes ${showInches(joint.takes)}`);
+  const taken = takers.map((joint) => `the ${joint.kind} of step ${joint.step} takes ${showLength(joint.takes)}`);
   throw new RouteError(
     step,
-    `the leg is ${showInches(length)} long, but ${taken.join(" and ")} of it: ${showInches(-left)} short.`,
+    `the leg is ${showLength(length)} long, but ${taken.join(" and ")} of it: ${showLength(-left)} short.`,
   );
 }

@@ -32,6 +32,22 @@ const form = (opens: string, rest: string, expected: string, read: StepForm["rea
   read,
 });
 
+/** @param over how the obstacle's width stands, one group; matches "" where there is none */
+function saddleForm(opens: string, over: string, example: string): StepForm {
+  return form(
+    opens,
+    `\\s*(\\S.*?)\\s*${DIRECTION}${over}\\s*at\\s*(\\S.*)`,
+    `a height, its direction and an angle, as in ${example}`,
+    (m, v) => ({
+      kind: "saddle",
+      height: v.length(m[1], "saddle height"),
+      toward: m[2] as Direction,
+      over: m[3] ? v.length(m[3], "obstacle width") : null,
+      angle: v.angle(m[4], "angle", RIGHT_ANGLE),
+    }),
+  );
+}
+
 /** In this order: "box offset" before "box" and before "offset". */
 export const STEP_FORMS: readonly StepForm[] = [
   form(
@@ -45,12 +61,12 @@ export const STEP_FORMS: readonly StepForm[] = [
   ),
   form(
     "stub",
-    `\\s*(\\S.*?)\\s*(up|down)`,
+    `(?:\\s*(\\S.*?)\\s*(up|down)|\\s+(up|down)\\s*(\\S.*))`,
     "a length to the back of the bend and up or down, as in stub 10 up",
     (m, v) => ({
       kind: "leg",
-      direction: m[2] as Direction,
-      length: v.length(m[1], "stub length"),
+      direction: (m[2] ?? m[3]) as Direction,
+      length: v.length(m[1] ?? m[4], "stub length"),
       back: true,
     }),
   ),
@@ -88,18 +104,9 @@ export const STEP_FORMS: readonly StepForm[] = [
       return { kind: "offset", rises, angle: v.angle(m[5], "angle", RIGHT_ANGLE) };
     },
   ),
-  form(
-    "saddle",
-    `\\s*(\\S.*?)\\s*${DIRECTION}(?:\\s*over\\s*(\\S.*?))?\\s*at\\s*(\\S.*)`,
-    "a height, its direction and an angle, as in saddle 3 up at 45 or saddle 3 up over 12 at 30",
-    (m, v) => ({
-      kind: "saddle",
-      height: v.length(m[1], "saddle height"),
-      toward: m[2] as Direction,
-      over: m[3] === undefined ? null : v.length(m[3], "obstacle width"),
-      angle: v.angle(m[4], "angle", RIGHT_ANGLE),
-    }),
-  ),
+  saddleForm("saddle", "(?:\\s*over\\s*(\\S.*?))?", "saddle 3 up at 45 or saddle 3 up over 12 at 30"),
+  saddleForm("(?:3|three)[- ]*(?:point|bend)\\s*saddle", "()", "3-point saddle 3 up at 45"),
+  saddleForm("(?:4|four)[- ]*(?:point|bend)\\s*saddle", "\\s*over\\s*(\\S.*?)", "4-point saddle 3 up over 12 at 30"),
   form(
     "sweep",
     `\\s*(\\S.*?)(?:\\s*in\\s*(\\d+)(?:\\s*shots?)?)?`,

@@ -5,9 +5,9 @@ import { show } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
 import { directionVector, directionWord } from "./directions";
 import { offsetSide, sideToward, turnToward } from "./sideways";
+import { wordsOf } from "./ownWords";
 import { RouteError, stepError } from "./routeError";
 import type { Rise, RouteStep } from "./types";
-import { writeStep } from "./writeRoute";
 
 const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
@@ -159,6 +159,6 @@ export class Walk {
       const words = `the route ends with step ${this.number}; expected ${what}.`;
       return new RouteError(this.number, words, words);
     }
-    return stepError(this.number, writeStep(this.step), what);
+    return stepError(this.number, wordsOf(this.step), what);
   }
 }

@@ -2,7 +2,7 @@ import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { AddRegular, ArrowDownRegular, ArrowUpRegular, DeleteRegular } from "@fluentui/react-icons";
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from "react";
 import { strings } from "../strings";
-import { moveStep, stepProblem } from "./steps";
+import { moveStep, splitRoute, stepProblem } from "./steps";
 
 interface StepListProps {
   steps: readonly string[];
@@ -40,6 +40,10 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
     focusNext.current = Math.min(index, steps.length - 2);
     onCommit(steps.filter((_, place) => place !== index));
   };
+  const write = (index: number, text: string) => {
+    focusNext.current = index;
+    onCommit(steps.flatMap((step, place) => (place === index ? splitRoute(text) : [step])));
+  };
   const add = (text: string) => {
     focusNext.current = steps.length;
     onCommit([...steps, text]);
@@ -61,7 +65,8 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
       {steps.length === 0 && <p>{t.empty}</p>}
       <ol className="rl-steps" ref={list}>
         {steps.map((step, index) => {
-          const problem = stepProblem(step, index + 1) ?? notes.get(index + 1);
+          const unread = stepProblem(step, index + 1);
+          const problem = unread?.words ?? notes.get(index + 1);
           return (
             <li
               key={index}
@@ -112,6 +117,15 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
                   onClick={() => remove(index)}
                 />
               </span>
+              {unread && unread.meant.length > 0 && (
+                <div className="rl-meant">
+                  {unread.meant.map((text) => (
+                    <Button key={text} size="small" onClick={() => write(index, text)}>
+                      {t.write(text)}
+                    </Button>
+                  ))}
+                </div>
+              )}
             </li>
           );
         })}

@@ -15,15 +15,22 @@ export const joinRoute = (steps: readonly string[]): string =>
     .filter((step) => step !== "")
     .join(", ");
 
-/** What is wrong with one step's words, without the number (the step stands beside it); undefined when they read. */
-export function stepProblem(step: string, number: number): string | undefined {
+/** What is wrong with one step's words, and spellings of it that can be read. */
+export interface StepProblem {
+  /** Without the step's number: the step stands beside it. */
+  words: string;
+  meant: readonly string[];
+}
+
+/** Undefined when the step reads. */
+export function stepProblem(step: string, number: number): StepProblem | undefined {
   if (step.trim() === "") return undefined;
   try {
     readStep(step, number);
     return undefined;
   } catch (error) {
     if (!(error instanceof RouteError)) throw error;
-    return error.words;
+    return error;
   }
 }
 

@@ -79,6 +79,16 @@ test("a step that cannot be read is told beside it, and kept in the sheet", asyn
   await waitFor(() => expect(sheet.at(1, ROUTE)).toBe("fly 4', east 12' 6\""));
 });
 
+test("the spelling that was meant is ready to be taken", async () => {
+  const { user, sheet } = await openRuns();
+  const first = screen.getByRole("textbox", { name: "Step 1" });
+  await user.clear(first);
+  await user.type(first, "10' east 8'");
+  await user.click(screen.getByRole("button", { name: "Write up 10', east 8'" }));
+  expect(steps()).toEqual(["up 10'", "east 8'", "east 12' 6\""]);
+  await waitFor(() => expect(sheet.at(1, ROUTE)).toBe("up 10', east 8', east 12' 6\""));
+});
+
 test("a broken rule is told in words", async () => {
   const { book, sheet } = await openRuns();
   await act(async () => book.type(sheet, 1, ROUTE, "up 40, east 60, south 60, west 60, down 40, east 60"));

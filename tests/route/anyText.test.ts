@@ -18,7 +18,7 @@ const text = fc.oneof(
 /** The error's message, or undefined when the text makes a route that resolves. */
 function refusal(route: string): string | undefined {
   try {
-    resolveRoute(readRoute(route), 4, 0.7).pulls.forEach(pathProblems);
+    resolveRoute(readRoute(route), 4, 0.7).pulls.forEach((pull) => pathProblems(pull));
     return undefined;
   } catch (error) {
     if (error instanceof InputError) return error.message;

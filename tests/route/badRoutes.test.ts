@@ -126,20 +126,20 @@ test.each([
   [
     "stub 10 up",
     undefined,
-    `step 1: got "up 10 to back"; expected only plain legs square to it before and after, since it is measured to a 90.`,
+    `step 1: got "stub 10 up"; expected only plain legs square to it before and after, since it is measured to a 90.`,
   ],
   [
     "stub 10 up, bend 30 east, ahead 9",
     0.7,
-    `step 1: got "up 10 to back"; expected only plain legs square to it before and after, since it is measured to a 90.`,
+    `step 1: got "stub 10 up"; expected only plain legs square to it before and after, since it is measured to a 90.`,
   ],
   [
     "stub 10 up, up 9, east 9",
     0.7,
-    `step 1: got "up 10 to back"; expected only plain legs square to it before and after, since it is measured to a 90.`,
+    `step 1: got "stub 10 up"; expected only plain legs square to it before and after, since it is measured to a 90.`,
   ],
   ["stub 10 up, east 20", undefined, "step 1: a length to the back of a bend needs the conduit's outside diameter."],
-  ["up 20, east 0.6 back to back, up 20", 0.7, `step 2: got "east 0.6 to back"; expected a length above 0.7 in.`],
+  ["up 20, east 0.6 back to back, up 20", 0.7, `step 2: got "east 0.6 back to back"; expected a length above 0.7 in.`],
 ])("%p with an outside diameter of %p is refused in words", (route, outsideDiameter, message) => {
   expect(() => resolve(route, 4, outsideDiameter)).toThrow(new InputError(message));
 });

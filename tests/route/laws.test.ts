@@ -85,7 +85,9 @@ test("corners are the inner points, in step order, and each group is whole", () 
 });
 
 test("the random routes can be bent, so that these laws are of real runs", () => {
-  fc.assert(fc.property(randomRoute, (steps) => expect(pullsOf(steps).flatMap(pathProblems)).toEqual([])));
+  fc.assert(
+    fc.property(randomRoute, (steps) => expect(pullsOf(steps).flatMap((pull) => pathProblems(pull))).toEqual([])),
+  );
 });
 
 test("resolving leaves the steps as they were", () => {

@@ -92,7 +92,7 @@ test.each([
   [true, `route must be text, as in up 4', east 12' 6"; got TRUE.`],
   [",;,", `route must have at least one step; got ",;,".`],
   ["left 40", `step 1: got "left 40"; expected ${ANY}.`],
-  ["up 40, 150 east", `step 2: got "150 east"; expected ${ANY} (commas part steps: write 12.5 for twelve and a half).`],
+  ["up 40, 150 east", `step 2: got "150 east"; did you mean "east 150" or "bend 150 east"?`],
   ["up 40,5", `step 2: got "5"; expected ${ANY} (commas part steps: write 12.5 for twelve and a half).`],
   ["up", `step 1: got "up"; expected a direction and a length, as in up 4'.`],
   ["up 40, ahead", `step 2: got "ahead"; expected ahead and a length, as in ahead 24.`],
@@ -133,7 +133,7 @@ test.each([
     "stub 10 east",
     `step 1: got "stub 10 east"; expected a length to the back of the bend and up or down, as in stub 10 up.`,
   ],
-  ["up 40, boxes", `step 2: got "boxes"; expected box alone, or box offset 1/2 up at 5.`],
+  ["up 40, boxes", `step 2: got "boxes"; did you mean "box"?`],
 ])("%p is refused with its step, what was read and what was expected", (text, message) => {
   expect(() => readRoute(text)).toThrow(new Error(message));
 });

@@ -1,5 +1,6 @@
 import { outsideDiameter } from "../../raceway/dimensions";
 import { pathParts } from "../../geometry/path";
+import { lengthsAsIn } from "../../route/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
 import { readRoute } from "../../route/readRoute";
 import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
@@ -46,7 +47,7 @@ const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
 
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
   const { pulls, endsInBox } = layOut(walked, (angle) => radiusOf(shoe, angle));
-  refuseShortLegs(pulls);
+  refuseShortLegs(pulls, lengthsAsIn(walked.steps));
   let pieceNumber = 0;
   return {
     run,
