@@ -9,7 +9,8 @@ import { generatedRuns } from "./generatedRuns.cjs";
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const load = createRequire(import.meta.url);
 
-await build(["functions", "tools", "taskpane", "workbench"]);
+const editsOnly = process.argv.includes("--edits");
+await build(editsOnly ? ["functions", "tools"] : undefined);
 const engine = load("../dist/tools/engine.cjs");
 const bundle = engine.readBundle(path.join(root, "dist"));
 
@@ -202,7 +203,7 @@ async function recalculation(count, formula) {
 }
 
 edits();
-if (process.argv.includes("--edits")) process.exit();
+if (editsOnly) process.exit();
 await jobFunctions();
 await scalarFunctions();
 console.log("The pane: what it weighs, and its first paint in Chromium (best of three)");

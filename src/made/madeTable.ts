@@ -1,3 +1,4 @@
+import { rememberTable } from "../memory/tables";
 import type { Degrees } from "../geometry/angle";
 import { readTable, type Column, type TableRow } from "../table/headerTable";
 import { toAngle } from "../units/angle";
@@ -66,21 +67,21 @@ const MOST = 100_000;
  *
  * @throws InputError when the header row lacks a needed column
  */
-export function readMade(range: unknown, argument = "made"): MadeBook {
+export const readMade: (range: unknown) => MadeBook = rememberTable((range) => {
   const records: MadeRecord[] = [];
   const problems: string[] = [];
   const byId = new Map<string, string>();
-  for (const row of readTable(range, argument, MADE_COLUMNS).rows) {
+  for (const row of readTable(range, "made", MADE_COLUMNS).rows) {
     try {
       const record = readRecord(row);
       if (isNew(row, record, byId)) records.push(record);
     } catch (error) {
       if (!isUserError(error)) throw error;
-      problems.push(`${argument} row ${row.rowNumber}: ${error.message}`);
+      problems.push(`made row ${row.rowNumber}: ${error.message}`);
     }
   }
   return { records, problems };
-}
+});
 
 function isNew(row: TableRow, record: MadeRecord, byId: Map<string, string>): boolean {
   const id = text(row.get("Id"));

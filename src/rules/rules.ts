@@ -1,3 +1,4 @@
+import { rememberTable } from "../memory/tables";
 import { readTable } from "../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../units/errors";
 import { RULES, type TakeoffRule } from "./data/rules";
@@ -27,7 +28,7 @@ const COLUMNS = [
  *
  * @param range Rule and Value columns, or nothing
  */
-export function readRules(range: unknown): RuleBook {
+export const readRules: (range: unknown) => RuleBook = rememberTable((range) => {
   const rules = new Map<string, TakeoffRule>(RULES.map((rule) => [lookUpKey(rule.rule), rule]));
   const problems: string[] = [];
   const seen = new Set<string>();
@@ -57,7 +58,7 @@ export function readRules(range: unknown): RuleBook {
     number: (name) => Number(find(name).value),
     text: (name) => String(find(name).value),
   };
-}
+});
 
 /** The rules in force as a table with a header row; last, the user's rows that could not be used, in words. */
 export const rulesTable = (book: RuleBook): (string | number)[][] => [

@@ -14,6 +14,8 @@ export interface Column {
 export interface TableRow {
   /** Place of the row in the range that was given, 1 for the first row of the range. */
   readonly rowNumber: number;
+  /** The cells under the columns that were looked for, in their order; null where a column is absent. */
+  readonly cells: readonly unknown[];
   /**
    * The cell under a header; null when the cell is empty or the column is absent.
    * @throws InputError when the cell holds an error
@@ -56,12 +58,14 @@ export function readTable(range: unknown, argument: string, columns: readonly Co
   const places = findColumns(cells[headerRow] ?? [], argument, columns);
   const zeros = new Set(columns.flatMap(({ name, zero }) => (zero ? [name] : [])));
   const used = [...places.values()];
+  const asked = columns.map(({ name }) => places.get(name));
   const rows: TableRow[] = [];
   for (let index = headerRow + 1; index < cells.length; index++) {
     const row = cells[index] ?? [];
     if (used.every((place) => isBlankOrZero(row[place]))) continue;
     rows.push({
       rowNumber: index + 1,
+      cells: asked.map((place) => (place === undefined ? null : row[place])),
       get: (column) => cellAt(column, row, places.get(column), zeros.has(column)),
     });
   }

@@ -12,7 +12,7 @@ import type { Cell } from "../workbook/items";
 /** A run as src/ works it out, or the words for why it cannot. */
 export interface WorkedRun {
   built?: BuiltRun;
-  schedule: ScheduleRow[];
+  schedule: readonly ScheduleRow[];
   findings: readonly Finding[];
   /** What keeps the run from being built. */
   problem: string;

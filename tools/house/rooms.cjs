@@ -2,6 +2,7 @@
 const ROOMS = [
   ...[
     "units",
+    "memory",
     "table",
     "geometry",
     "raceway",

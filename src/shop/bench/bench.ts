@@ -1,3 +1,4 @@
+import { rememberTable } from "../../memory/tables";
 import { readTable, type TableRow } from "../../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../../units/errors";
 import { toInches } from "../../units/length";
@@ -59,7 +60,7 @@ const WORDS = {
  * beside, Table drop, Table length, Table width, Support beyond. What is left out keeps its usual value.
  * @throws InputError naming the setting, what was expected and the value
  */
-export function readBench(range: unknown): Bench {
+export const readBench: (range: unknown) => Bench = rememberTable((range) => {
   if (range === null || range === undefined) return USUAL_BENCH;
   const table = readTable(range, "bench", [
     { name: "Setting", required: true },
@@ -74,7 +75,7 @@ export function readBench(range: unknown): Bench {
     bench = { ...bench, ...readSetting(setting, value, row.rowNumber) };
   }
   return bench;
-}
+});
 
 function cellOf(row: TableRow, column: string): unknown {
   try {

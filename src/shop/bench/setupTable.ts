@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { showInches } from "../../units/show";
 import type { Bench } from "./bench";
 import { linesOf, type Job } from "../job/job";
@@ -37,11 +38,15 @@ export const setupTable = (job: Job, bench: Bench): SetupRow[] => [
   [...SETUP_HEADERS],
   ...linesOf(
     job,
-    (built) => runPieces(built).flatMap((piece) => pieceLines(built, piece, bench)),
+    (built) => runLines(built, bench),
     ({ name, problem }) => wordsLine(name, `not built: ${problem}`),
   ),
   ...job.rules.problems.map((problem) => wordsLine("Rules", `not read: ${problem}`)),
 ];
+
+const runLines = remember((built: BuiltRun, bench: Bench) =>
+  runPieces(built).flatMap((piece) => pieceLines(built, piece, bench)),
+);
 
 const wordsLine = (name: string, words: string): SetupRow => [name, ...SETUP_HEADERS.slice(2).map(() => ""), words];
 

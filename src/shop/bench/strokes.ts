@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { Bench } from "./bench";
 import { azimuths } from "./benchSides";
 import type { Piece } from "../run/builtRun";
@@ -27,7 +28,7 @@ export function usualStrokes(piece: Piece, shoe: Shoe): Stroke[] {
 }
 
 /** The strokes of a piece in the order and with the hooks that suit a bench. */
-export function benchStrokes(piece: Piece, shoe: Shoe, bench: Bench): { strokes: Stroke[]; setup: Setup } {
+export const benchStrokes = remember((piece: Piece, shoe: Shoe, bench: Bench): BenchStrokes => {
   const setup = findSetup(piece, shoe, bench);
   const turn = azimuths(piece);
   const strokes = setup.steps.map(({ index, hook }, place): Stroke => {
@@ -40,6 +41,11 @@ export function benchStrokes(piece: Piece, shoe: Shoe, bench: Bench): { strokes:
     };
   });
   return { strokes, setup };
+});
+
+export interface BenchStrokes {
+  readonly strokes: readonly Stroke[];
+  readonly setup: Setup;
 }
 
 /** The schedule's mark when the hook is the schedule's, else the arrow (a notch serves both ways). */

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { Edition } from "../../raceway/rules";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
@@ -33,7 +34,7 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
 }
 
 /** Every finding of one row: the same, whoever asks. */
-export const checkRow = (row: JobRow, edition: Edition): Finding[] =>
+export const checkRow = (row: JobRow, edition: Edition): readonly Finding[] =>
   isBuilt(row) ? checkBuiltRun(row.built, edition) : [notBuilt(row.name, row.problem)];
 
 /** The finding for a run that cannot be read or built. */
@@ -46,8 +47,8 @@ const notBuilt = (run: string, message: string): Finding => ({
 });
 
 /** Every finding of one run that can be built. */
-export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
-  return [
+export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Finding[] = remember((built, edition) =>
+  [
     ...tooManyDegrees(built, edition),
     ...tooTight(built, edition),
     ...tooFull(built, edition),
@@ -56,8 +57,8 @@ export function checkBuiltRun(built: BuiltRun, edition: Edition): Finding[] {
     ...crowdedBends(built),
     ...coarseSweeps(built),
     ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
-  ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) }));
-}
+  ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),
+);
 
 /** A sentence that ends in "in." takes no second stop. */
 const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { readRules, type RuleBook } from "../../rules/rules";
 import { RouteError } from "../../route/routeError";
 import { isUserError } from "../../units/errors";
@@ -22,18 +23,24 @@ export interface RowPlace {
   readonly name: string;
 }
 
-/** A row that was worked out. */
-export interface BuiltRow extends RowPlace {
-  readonly run: Run;
+interface Built {
   readonly built: BuiltRun;
 }
 
-/** A row that was not, with the reason in words. */
-export interface UnbuiltRow extends RowPlace {
+interface NotBuilt {
   readonly problem: string;
   /** Step of the route it is about, and the problem without that step's number. */
   readonly step?: number;
   readonly stepProblem?: string;
+}
+
+/** A row that was worked out. */
+export interface BuiltRow extends RowPlace, Built {
+  readonly run: Run;
+}
+
+/** A row that was not, with the reason in words. */
+export interface UnbuiltRow extends RowPlace, NotBuilt {
   /** Its cells, where they could be read. */
   readonly run?: Run;
 }
@@ -66,11 +73,13 @@ export const readableRuns = ({ rows }: Job): Run[] => rows.flatMap(({ run }) => 
 export const buildJob = ({ runs, shoes, rules, argument }: JobRanges): Job =>
   jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules));
 
-/** Works every row of a job out. */
-export function jobOf(rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook): Job {
-  const elbows = elbowRule(rules);
-  return { rows: rows.map((row) => buildRow(row, shoes, elbows)), shoes, rules };
-}
+/** Works every row of a job out; the same rows, shoes and rules are the same job. */
+export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook) => Job = remember(
+  (rows, shoes, rules) => {
+    const elbows = elbowRule(rules);
+    return { rows: rows.map((row) => buildRow(row, shoes, elbows)), shoes, rules };
+  },
+);
 
 /** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
@@ -78,12 +87,17 @@ export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
 
 function buildRow(row: RunRow, shoes: ShoeBook, elbows: ElbowRule): JobRow {
   if (!row.run) return row;
+  const { rowNumber, name, run } = row;
+  return { rowNumber, name, run, ...buildOrWords(run, shoes, elbows) };
+}
+
+function buildOrWords(run: Run, shoes: ShoeBook, elbows: ElbowRule): Built | NotBuilt {
   try {
-    return { ...row, built: buildRunWith(row.run, shoes, elbows) };
+    return { built: buildRunWith(run, shoes, elbows) };
   } catch (error) {
     if (!isUserError(error)) throw error;
     const at = error instanceof RouteError ? { step: error.step, stepProblem: error.words } : {};
-    return { ...row, problem: error.message, ...at };
+    return { problem: error.message, ...at };
   }
 }
 

@@ -1,4 +1,5 @@
 import { outsideDiameter } from "../../raceway/dimensions";
+import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
@@ -29,7 +30,10 @@ export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): 
  *
  * @throws InputError or NotListedError when the run cannot be built
  */
-export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun {
+export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun =>
+  buildOnce(run, shoes, elbows);
+
+const buildOnce = remember((run: Run, shoes: ShoeBook, elbows: ElbowRule): BuiltRun => {
   const answer = shoes.lookUp(run.raceway, run.size);
   const angles = elbowAngles(run, elbows, !("notListed" in answer));
   const walked = walkOf(run);
@@ -40,7 +44,7 @@ export function buildRunWith(run: Run, shoes: ShoeBook, elbows: ElbowRule = USUA
   const built = buildWalked(run, walked, straightOnly(run), angles);
   if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
   return built;
-}
+});
 
 const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));

@@ -1,4 +1,5 @@
 import { isAngle, type Degrees } from "../../geometry/angle";
+import { remember } from "../../memory/remember";
 import { racewayRecord } from "../../raceway/raceway";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { minimumRadius } from "../../raceway/minimumRadius";
@@ -22,11 +23,11 @@ export interface ElbowRule {
 }
 
 /** Which bends are bought as factory elbows, by the rules in force. */
-export const elbowRule = (rules: RuleBook): ElbowRule => ({
+export const elbowRule: (rules: RuleBook) => ElbowRule = remember((rules) => ({
   metal: rules.text("Factory elbows above size, metal") as ElbowsAbove,
   pvc: rules.text("Factory elbows above size, PVC") as ElbowsAbove,
   angles: rules.text("Factory elbow angles").split(/[,;]/).map(Number),
-});
+}));
 
 /** The same by the built-in rules. */
 export const USUAL_ELBOWS: ElbowRule = elbowRule(readRules(null));

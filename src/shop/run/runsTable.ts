@@ -1,3 +1,5 @@
+import { rememberRows, type CellRow } from "../../memory/rows";
+import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
@@ -59,25 +61,39 @@ export interface Run {
 }
 
 /** A row of the Runs table, by its place in the range: read, or told in words why not. */
-export type RunRow = { readonly rowNumber: number; readonly name: string } & (
-  { readonly run: Run } | { readonly run?: undefined; readonly problem: string }
-);
+export type RunRow = { readonly rowNumber: number; readonly name: string } & ReadRow;
+
+type ReadRow = { readonly run: Run } | { readonly run?: undefined; readonly problem: string };
 
 /**
  * Reads the Runs range. A row that cannot be read is kept in its place with its message.
  * @param argument what the range is called in messages
  * @throws InputError when the header row lacks a needed column
  */
-export function readRuns(range: unknown, argument = "runs"): RunRow[] {
-  return readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
-    const place = { rowNumber: row.rowNumber, name: runName(row) };
-    try {
-      return { ...place, run: readRun(row, place.name) };
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      return { ...place, problem: error.message };
-    }
-  });
+export const readRuns: (range: unknown, argument?: string) => readonly RunRow[] = rememberTable(
+  (range, argument = "runs") => {
+    const rows = readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
+      const name = runName(row);
+      return { row, name, cells: [name, ...row.cells] };
+    });
+    const read = readRows(rows);
+    return rows.map(({ row: { rowNumber }, name }, index) => ({ rowNumber, name, ...read[index]! }));
+  },
+);
+
+/** A row but for its place: the same cells give the same run. */
+const readRows = rememberRows(({ row, name }: NamedRow): ReadRow => {
+  try {
+    return { run: readRun(row, name) };
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return { problem: error.message };
+  }
+});
+
+interface NamedRow extends CellRow {
+  readonly row: TableRow;
+  readonly name: string;
 }
 
 const text = (cell: unknown): string => (cell === null || cell === undefined ? "" : String(cell).trim());

@@ -1,4 +1,5 @@
 import { tidyDegrees } from "../../geometry/angle";
+import { remember } from "../../memory/remember";
 import { formatLength } from "../../units/length";
 import { linesOf, type Job } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
@@ -53,14 +54,14 @@ export const scheduleJob = (job: Job): ScheduleRow[] => [
  * The schedule of one run: a line for each bend, in bending order; a piece without bends has one line, and so has a
  * factory elbow, in its place between the pieces.
  */
-export function scheduleRun(built: BuiltRun): ScheduleRow[] {
+export const scheduleRun: (built: BuiltRun) => readonly ScheduleRow[] = remember((built) => {
   const rows = built.pulls.flatMap((pull, index) =>
     pullParts(pull).flatMap((part) => (isPiece(part) ? pieceRows(built, part) : [elbowRow(built, part, index + 1)])),
   );
   const [first, ...rest] = rows;
   if (!first || !built.run.quantityWasZero) return rows;
   return [{ ...first, Note: [first.Note, "Quantity 0 counts as 1"].filter((note) => note !== "").join("; ") }, ...rest];
-}
+});
 
 function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
   const common = pieceCells(built, piece);
@@ -137,8 +138,10 @@ const wordsRow = (name: string, kind: string, message: string): ScheduleRow => (
 /** A table with its header row, ready for a sheet. */
 export const scheduleTable = (rows: readonly ScheduleRow[]): (string | number)[][] => [
   [...SCHEDULE_HEADERS],
-  ...rows.map((row) => SCHEDULE_HEADERS.map((header) => row[header])),
+  ...rows.map(scheduleCells),
 ];
+
+const scheduleCells = remember((row: ScheduleRow) => SCHEDULE_HEADERS.map((header) => row[header]));
 
 /** Handbook spacing less exact spacing [in]; empty for a bend that no handbook spaces. */
 function handbookOff(built: BuiltRun, piece: Piece, index: number): number | string {

@@ -1,3 +1,4 @@
+import { rememberTable } from "../../memory/tables";
 import { defaultShoe } from "../../raceway/defaultShoes";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
@@ -30,7 +31,7 @@ export interface ShoeBook {
  * Reads the Shoes range; without one, only the built-in shoes are used. A bad row is told and does not hide the
  * others; a run that needs that very shoe gets the row's message.
  */
-export function readShoes(range: unknown): ShoeBook {
+export const readShoes: (range: unknown) => ShoeBook = rememberTable((range) => {
   const own = new Map<string, Shoe>();
   const spoilt = new Map<string, string>();
   const problems: ShoeProblem[] = [];
@@ -68,7 +69,7 @@ export function readShoes(range: unknown): ShoeBook {
       throw "unusable" in answer ? new InputError(answer.unusable) : new NotListedError(answer.notListed);
     },
   };
-}
+});
 
 const keyOf = (raceway: Raceway, size: TradeSize): string => `${raceway} ${size}`;
 

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { Bench } from "../bench/bench";
 import { builtRows, unbuiltRows, type Job } from "../job/job";
 import { ticketsOf, type Ticket } from "./ticket";
@@ -13,9 +14,11 @@ export interface JobTickets {
  * known. A run that cannot be built, and a rule that cannot be read, hide no other.
  */
 export const jobTickets = (job: Job, bench?: Bench): JobTickets => ({
-  tickets: builtRows(job).flatMap(({ built }) => ticketsOf(built, bench)),
+  tickets: builtRows(job).flatMap(({ built }) => ticketsOnce(built, bench)),
   problems: [
     ...unbuiltRows(job).map(({ name, problem }) => ({ run: name, message: problem })),
     ...job.rules.problems.map((message) => ({ run: "Rules", message })),
   ],
 });
+
+const ticketsOnce = remember(ticketsOf);

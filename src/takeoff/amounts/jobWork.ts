@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { builtRows, unbuiltRows, type BuiltRow, type Job } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
@@ -26,7 +27,7 @@ export interface JobWork {
 }
 
 /** What every run of a job takes. */
-export function jobWork(job: Job): JobWork {
+export const jobWork: (job: Job) => JobWork = remember((job) => {
   const works: RowWork[] = [];
   const problems: (RunProblem & { rowNumber: number })[] = unbuiltRows(job).map(({ rowNumber, name, problem }) => ({
     ...{ rowNumber, name, part: "run", message: problem },
@@ -48,7 +49,7 @@ export function jobWork(job: Job): JobWork {
     works: sorted.map(({ work }) => work),
     problems: problems.sort((a, b) => a.rowNumber - b.rowNumber),
   };
-}
+});
 
 /** Every cell of a run. */
-export const runKey = (run: Run): string => JSON.stringify(Object.values(run));
+export const runKey: (run: Run) => string = remember((run) => JSON.stringify(Object.values(run)));

@@ -26,7 +26,8 @@ export const labelKey = (labels: readonly string[]): string => labels.join("\u00
 
 /** Adds sources up into lines, one for each group and item. */
 export class LineBook {
-  private readonly byKey = new Map<string, TakeoffLine>();
+  /** By the name of the item, within each group. */
+  private readonly groups = new Map<string, Map<string, TakeoffLine>>();
 
   add(group: readonly string[], item: Item, source: Source, operation: string = item.kind): TakeoffLine {
     const line = this.lineOf(group, item);
@@ -38,15 +39,22 @@ export class LineBook {
   }
 
   private lineOf(group: readonly string[], item: Item): TakeoffLine {
-    const key = labelKey([...group, item.name]);
-    const found = this.byKey.get(key);
+    const lines = this.linesOf(group);
+    const found = lines.get(item.name);
     if (found) return found;
     const line = { group, item, quantity: 0, operations: new Map(), sources: [], notes: new Set<string>() };
-    this.byKey.set(key, line);
+    lines.set(item.name, line);
     return line;
   }
 
+  private linesOf(group: readonly string[]): Map<string, TakeoffLine> {
+    const key = group.length === 0 ? "" : labelKey(group);
+    const lines = this.groups.get(key) ?? new Map<string, TakeoffLine>();
+    this.groups.set(key, lines);
+    return lines;
+  }
+
   lines(): TakeoffLine[] {
-    return [...this.byKey.values()];
+    return [...this.groups.values()].flatMap((lines) => [...lines.values()]);
   }
 }

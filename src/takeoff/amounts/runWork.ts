@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { Degrees } from "../../geometry/angle";
 import type { BuiltRun } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
@@ -33,7 +34,7 @@ export interface RunWork {
  * Everything a run takes, by rule. Conductors that cannot be read are told, and leave the conduit counted.
  * @throws InputError when another cell of the run cannot be read
  */
-export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
+export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((built, rules) => {
   const { run } = built;
   const style = readFittingStyle(run.fittings, run.raceway);
   const materials = built.pulls.map(pullMaterial);
@@ -60,7 +61,7 @@ export function runWork(built: BuiltRun, rules: RuleBook): RunWork {
     ],
     ...(typeof conductors === "string" ? { noConductors: conductors } : {}),
   };
-}
+});
 
 /** The conductors of a run, or why they cannot be read. */
 function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string {

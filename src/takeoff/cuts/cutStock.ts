@@ -1,4 +1,5 @@
 import { toSteps, type CutGrid, type CutStock } from "../../cutting";
+import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type TableRow } from "../../table/headerTable";
@@ -76,7 +77,7 @@ const NONE_ON_HAND =
  * Reads a Stock range: Raceway, Size, Length, On hand (empty or the word buy: to be bought), Price. A bad row is told and
  * hides no other; a row with none on hand is told too.
  */
-export function readStock(range: unknown): StockBook {
+export const readStock: (range: unknown) => StockBook = rememberTable((range) => {
   const rows: StockRow[] = [];
   const problems: string[] = [];
   const columns = [{ name: "Raceway", required: true }, { name: "Size", required: true }, ...STICK_COLUMNS];
@@ -98,7 +99,7 @@ export function readStock(range: unknown): StockBook {
     sticksFor: (raceway, size) =>
       rows.filter((row) => row.raceway === raceway && row.size === size).map(({ stick }) => stick),
   };
-}
+});
 
 /** The stock an order starts from; none where the range is left out or nothing is filled in below its headers. */
 export function stockIn(range: unknown): StockBook | undefined {

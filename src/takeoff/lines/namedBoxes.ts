@@ -1,4 +1,6 @@
+import { remember } from "../../memory/remember";
 import type { BuiltRow } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
 import { isOpen } from "../amounts/endAmounts";
 import type { Item } from "../amounts/item";
 import { lookUpKey } from "../../units/lookUpKey";
@@ -18,14 +20,9 @@ export const BOX: Item = { name: "Box", kind: "box", unit: "each", bought: true 
  * without a name (a dash is none), open ends, and names with one of the words of the rule "Ends that are no boxes" are passed over.
  */
 export function namedBoxes(rows: readonly BuiltRow[], rules: RuleBook): NamedBox[] {
-  const notBoxes = rules.text("Ends that are no boxes").split(/[,;]/).map(lookUpKey).filter(Boolean);
   const boxes = new Map<string, { name: string; rows: BuiltRow[] }>();
   for (const row of rows) {
-    const { run } = row;
-    for (const name of new Set([run.from, run.to])) {
-      const nameKey = lookUpKey(name);
-      if (nameKey === "" || isOpen(name) || notBoxes.some((words) => hasWords(name, words))) continue;
-      const key = JSON.stringify([lookUpKey(run.job), nameKey]);
+    for (const { name, key } of boxEnds(row.run, rules)) {
       const box = boxes.get(key);
       if (!box) boxes.set(key, { name, rows: [row] });
       else if (box.rows[box.rows.length - 1] !== row) box.rows.push(row);
@@ -33,5 +30,19 @@ export function namedBoxes(rows: readonly BuiltRow[], rules: RuleBook): NamedBox
   }
   return [...boxes.values()];
 }
+
+/** The ends of a run that are boxes, each with a key that its box has in every run of the job. */
+const boxEnds = remember((run: Run, rules: RuleBook) => {
+  const notBoxes = notBoxesOf(rules);
+  return [...new Set([run.from, run.to])].flatMap((name) => {
+    const nameKey = lookUpKey(name);
+    if (nameKey === "" || isOpen(name) || notBoxes.some((words) => hasWords(name, words))) return [];
+    return [{ name, key: JSON.stringify([lookUpKey(run.job), nameKey]) }];
+  });
+});
+
+const notBoxesOf = remember((rules: RuleBook) =>
+  rules.text("Ends that are no boxes").split(/[,;]/).map(lookUpKey).filter(Boolean),
+);
 
 const hasWords = (name: string, words: string): boolean => ` ${lookUpKey(name)} `.includes(` ${words} `);

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { DEFAULT_STEPS } from "../../cutting";
 import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
@@ -20,12 +21,21 @@ import { workShare } from "../cuts/workShare";
  * @param by columns of Runs to group by
  * @param stock sticks and offcuts the order starts from; omitted: sticks of the runs' length, none on hand
  */
-export function takeoffLines(
+export const takeoffLines = (
   works: readonly RowWork[],
   by: readonly string[],
   rules: RuleBook,
   stock?: StockBook,
-): TakeoffLine[] {
+): readonly TakeoffLine[] => linesOnce(works, rules, stock, ...by);
+
+const linesOnce = remember(linesOf);
+
+function linesOf(
+  works: readonly RowWork[],
+  rules: RuleBook,
+  stock: StockBook | undefined,
+  ...by: readonly string[]
+): readonly TakeoffLine[] {
   const book = new LineBook();
   const lots = new Map<string, StickLots>();
   for (const work of works) {

@@ -1,3 +1,4 @@
+import { rememberTable } from "../../memory/tables";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { labelKey } from "../amounts/lineBook";
@@ -19,7 +20,7 @@ export interface LaborBook {
 }
 
 /** Reads a Labor range: Operation, Minutes. */
-export function readLabor(range: unknown): LaborBook {
+export const readLabor: (range: unknown) => LaborBook = rememberTable((range) => {
   const noTime: string[] = [];
   const list = readValueList(range, "labor", "Operation", [{ name: "Minutes", required: true, zero: true }], (row) => {
     const minutes = toNumber(row.get("Minutes"), "Minutes", { min: 0 });
@@ -36,7 +37,7 @@ export function readLabor(range: unknown): LaborBook {
       return known.get(key);
     },
   };
-}
+});
 
 function operationNames(
   { name, kind, raceway, size }: Parameters<LaborBook["minutesFor"]>[0],

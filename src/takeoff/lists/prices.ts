@@ -1,3 +1,4 @@
+import { rememberTable } from "../../memory/tables";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { readPriceUnit, type PriceUnit } from "./priceUnit";
@@ -26,7 +27,7 @@ export interface PriceBook {
  * Reads a Prices range: Item, Unit, Price. An item goes by the name it has in the take-off. A stick without a price of
  * its own takes the one in Stock, else the price of a foot of its conduit.
  */
-export function readPrices(range: unknown): PriceBook {
+export const readPrices: (range: unknown) => PriceBook = rememberTable((range) => {
   const list: ValueList<Price> = readValueList(
     range,
     "prices",
@@ -38,7 +39,7 @@ export function readPrices(range: unknown): PriceBook {
     }),
   );
   return { problems: list.problems, empty: list.empty, priceOf: (item) => priceOf(item, list) };
-}
+});
 
 function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
   const own = list.find(item.name);

@@ -27,7 +27,7 @@ const bend = (number: number, mark: number, lineUp: string, hook: string, angle:
 });
 
 /** Height of the center bend's arc over the line of the first leg, by the simulated corner points. */
-function crestOf(rows: Row[]): number {
+function crestOf(rows: readonly Row[]): number {
   const [start, first, top] = bendAgain(rows, onBench(HALF_EMT))[0]!.points;
   const along = first!.map((value, axis) => value - start![axis]!);
   const toTop = top!.map((value, axis) => value - start![axis]!);

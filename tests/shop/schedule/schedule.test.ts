@@ -14,7 +14,7 @@ import { HALF_EMT, runOf } from "../../support/demoShoe";
 /** Digits after the point to which the exact paths are held [in]. */
 const EXACT = 9;
 
-const rowsOf = (route: string, shoe: Partial<Shoe> = {}): ScheduleRow[] =>
+const rowsOf = (route: string, shoe: Partial<Shoe> = {}): readonly ScheduleRow[] =>
   scheduleRun(buildRun(runOf(route), { ...HALF_EMT, ...shoe }));
 
 describe("the schedule of one run", () => {
