@@ -1,6 +1,6 @@
 import { runPieces, type Piece } from "../shop/run/builtRun";
 import { builtRows, type BuiltRow, type Job } from "../shop/job/job";
-import { pieceShape, shapeCode, type PieceShape } from "../shop/run/pieceShape";
+import { pieceName, pieceShape, shapeCode, type PieceShape } from "../shop/run/pieceShape";
 import { lookUpKey } from "../units/lookUpKey";
 
 /** A piece that a job asks for. */
@@ -14,9 +14,6 @@ export interface NeededPiece {
   /** How many: the Quantity of its run. */
   readonly quantity: number;
 }
-
-/** The name a piece goes by. @example pieceName("TH-01", 2) //=> "TH-01/2" */
-export const pieceName = (run: string, number: number): string => `${run}/${number}`;
 
 /** Every piece of a job, in the order of its rows. */
 export const neededPieces = (job: Job): NeededPiece[] =>

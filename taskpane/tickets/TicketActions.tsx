@@ -22,6 +22,7 @@ import { sheetName, ticketSheet } from "./ticketSheet";
 import { ticketStrings as t } from "./ticketStrings";
 
 type Pages = "one" | "together";
+const WHEN = { dateStyle: "medium", timeStyle: "short" } as const;
 
 /** Prints the tickets, saves them as a page, or puts them in the workbook. */
 export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
@@ -41,7 +42,7 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
     const plan = withCuts ? await cuts.plan() : undefined;
     if (withCuts && !plan) return undefined;
     return printDocument(tickets, {
-      ...{ style, together: pages === "together", day: new Date().toLocaleDateString() },
+      ...{ style, together: pages === "together", printed: new Date().toLocaleString(undefined, WHEN) },
       ...(plan ? { cuts: plan } : {}),
     });
   };

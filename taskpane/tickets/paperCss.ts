@@ -13,14 +13,22 @@ export const TICKET_CSS = `
 .rlt-ticket small { font-size: 0.8em; font-weight: 400; }
 .rlt-ticket svg { width: 100%; }
 .rlt-head { display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; border-bottom: 2px solid; padding-bottom: 0.3em; }
+.rlt-head { flex-wrap: nowrap; align-items: flex-start; }
+.rlt-names { flex: 1 1 auto; display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; }
+.rlt-code { margin: 0; flex: none; width: 7.8em; text-align: center; font-size: 0.8em; font-weight: 600; line-height: 1.15; }
+.rlt-code svg { shape-rendering: crispEdges; background: #fff; }
+.rlt-ticks { flex: 1 0 100%; }
+.rlt-ticks span { white-space: nowrap; }
+.rlt-ticks i { display: inline-block; width: 1em; height: 1em; border: 1.25px solid; margin-right: 0.35em; vertical-align: -0.15em; }
 .rlt-head h3 { font-size: 2em; line-height: 1.1; flex: 1 1 auto; }
 .rlt-head h3 span { font-size: 0.6em; font-weight: 600; }
 .rlt-make { font-size: 1.5em; font-weight: 700; }
 .rlt-cut { font-size: 1.2em; white-space: nowrap; }
 .rlt-cut strong { font-size: 1.5em; }
 .rlt-head dl { flex: 1 0 100%; display: flex; flex-wrap: wrap; gap: 0 1.2em; }
-.rlt-head dl div { display: flex; gap: 0.35em; }
+.rlt-head dt, .rlt-head dd { display: inline; }
 .rlt-head dt { font-weight: 600; }
+.rlt-bends caption { font-size: 0.9em; }
 .rlt-lead, .rlt-bends caption { font-weight: 600; text-align: left; caption-side: top; }
 .rlt-stick { margin: 0.5em 0; break-inside: avoid; }
 .rlt-bends { border-collapse: collapse; width: 100%; margin-bottom: 0.6em; }
@@ -32,9 +40,32 @@ export const TICKET_CSS = `
 .rlt-bends small { display: block; }
 .rlt-lineup { white-space: nowrap; }
 .rlt-ticket .rlt-lineup svg { display: inline-block; width: 1.3em; max-width: none; vertical-align: -0.35em; margin-right: 0.2em; }
-.rlt-hook, .rlt-dial { white-space: nowrap; }
-.rlt-finished { columns: 2; column-gap: 1.2em; margin-top: 0.5em; }
-.rlt-finished > * { break-inside: avoid; }
+.rlt-dial, .rlt-hook, .rlt-close .rlt-mark { white-space: nowrap; }
+.rlt-lie { width: 10em; }
+.rlt-close .rlt-lie { width: 8.4em; }
+.rlt-close .rlt-bends b { font-size: 1.45em; }
+.rlt-close .rlt-bends th small, .rlt-close .rlt-mark small { display: inline; margin-left: 0.3em; }
+.rlt-close .rlt-bends th { white-space: nowrap; }
+.rlt-close .rlt-bends th, .rlt-close .rlt-bends td { padding-top: 0.05em; padding-bottom: 0.05em; }
+.rlt-close .rlt-bends { font-size: 0.9em; margin-bottom: 0.2em; }
+.rlt-close .rlt-stick { margin: 0.1em 0; }
+.rlt-close .rlt-caution { font-size: 0.64em; line-height: 1.15; }
+.rlt-close .rlt-checks { font-size: 0.8em; line-height: 1.15; }
+.rlt-tight .rlt-bends td:last-child { padding: 0; }
+.rlt-tight .rlt-bends { font-size: 0.85em; line-height: 1.05; }
+.rlt-tight .rlt-bends b { font-size: 1.5em; line-height: 1; }
+.rlt-tight .rlt-turn small { display: inline; margin-left: 0.4em; }
+.rlt-tight .rlt-lie svg { margin: -1px 0; }
+.rlt-tight .rlt-checks { font-size: 0.65em; }
+.rlt-tight .rlt-checks ul { columns: 2; column-gap: 1em; }
+.rlt-tight .rlt-finished > :first-child { flex-basis: 24%; }
+.rlt-tight .rlt-finished { flex-basis: 74%; }
+.rlt-tight .rlt-caution { font-size: 0.52em; line-height: 1.05; }
+.rlt-tight .rlt-foot { margin-top: 0; }
+.rlt-foot { display: flex; gap: 0.8em; align-items: flex-start; margin-top: 0.3em; }
+.rlt-finished { flex: 1 1 66%; display: flex; gap: 0.8em; align-items: flex-start; }
+.rlt-finished > :first-child { flex: 1 1 38%; }
+.rlt-finished > * { flex: 1 1 62%; break-inside: avoid; }
 .rlt-length { white-space: nowrap; }
 .rlt-checks { font-size: 0.87em; }
 .rlt-ticket h4 { font-size: 1em; }
@@ -42,8 +73,8 @@ export const TICKET_CSS = `
 .rlt-ticket ul { list-style: none; }
 .rlt-ticket li { padding-left: 0.7em; text-indent: -0.7em; }
 .rlt-ticket li::before { content: "– "; }
-.rlt-caution { border: 1.5px solid; padding: 0.3em 0.5em; margin: 0.3em 1px; font-size: 0.72em; break-inside: avoid; }
-.rlt-caution ul { columns: 2; column-gap: 1.5em; }
+.rlt-caution { border: 1.5px solid; padding: 0.3em 0.5em; margin: 0 1px; font-size: 0.72em; break-inside: avoid; flex: 1 1 34%; }
+.rlt-caution:first-child ul { columns: 2; column-gap: 1.5em; }
 .rlt-caution li { break-inside: avoid; }
 .rlt-cuts li { list-style: none; padding-left: 1.6em; text-indent: -1.3em; }
 .rlt-cuts li::before { content: "\\2610  "; }
@@ -61,7 +92,8 @@ export const TICKET_CSS = `
   .rlt-bends td:not(.rlt-mark) { grid-column: 1 / -1; }
   .rlt-bends td:not(.rlt-mark)::before { content: attr(data-label) ": "; font-weight: 600; }
   .rlt-bends .rlt-dial small, .rlt-bends td.rlt-dial b { display: inline; margin-right: 0.5em; }
-  .rlt-finished, .rlt-caution ul { columns: 1; }
+  .rlt-foot, .rlt-finished { display: block; }
+  .rlt-caution ul { columns: 1; }
 }
 `.trim();
 
@@ -77,11 +109,6 @@ body { margin: 0; color: #000; background: #fff; font-size: 11pt; }
 .rlt-page > thead span { float: right; }
 .rlt-together .rlt-page { break-after: auto; break-inside: avoid; margin-bottom: 5mm; }
 .rlt-together .rlt-ticket { font-size: 10pt; }
-.rlt-together .rlt-ticket { display: grid; grid-template-columns: repeat(10, minmax(0, 1fr)); gap: 0 0.8em; align-items: start; }
-.rlt-together .rlt-ticket > * { grid-column: 1 / -1; }
-.rlt-together .rlt-ticket > .rlt-finished { grid-column: 1 / 7; }
-.rlt-together .rlt-caution:not(:last-child) { grid-column: 7 / -1; order: 1; }
-.rlt-together .rlt-caution:not(:last-child) ul { columns: 1; }
 .rlt-together .rlt-cutpage { break-before: page; }
 @media screen { body { padding: 16px; max-width: 190mm; margin: auto; } .rlt-page { margin-bottom: 16mm; } }
 ${DRAWING_CSS}

@@ -5,7 +5,7 @@ import type { LengthStyle } from "../../src/units/formatLength";
 import type { CutResult } from "../totals/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
-import type { TicketLook } from "../../src/drawing/ticket/ticketScenes";
+import { isClose, type TicketLook } from "../../src/drawing/ticket/ticketScenes";
 import { ticketHtml } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
 
@@ -15,29 +15,37 @@ export interface PrintOptions {
   readonly style: LengthStyle;
   /** Small pieces share a page. */
   readonly together: boolean;
-  /** Day of printing, as the person's language writes it. */
-  readonly day: string;
+  /** Day and time of printing, as the person's language writes them. */
+  readonly printed: string;
+  /** What the runs were last issued as; nothing where they never were. */
+  readonly issue?: string;
   readonly cuts?: CutResult;
 }
 
-/** For a page 186 mm wide: letters of a drawing 450 px wide come out at 14 pt; smaller where pieces share the page. */
-const ALONE = { stickWidth: 450, shapeWidth: 280 };
+/** For a page 186 mm wide: letters of a drawing 530 px wide come out at 12 pt; smaller where pieces or bends share the page. */
+const ALONE = { stickWidth: 530, shapeWidth: 280 };
+const CLOSE = { stickWidth: 640, shapeWidth: 230, low: true };
 const TOGETHER = { stickWidth: 620, shapeWidth: 240, low: true };
 
 /** A whole page of HTML, complete in itself: tickets, then the cutting sheet. Prints clean on A4 and Letter. */
 export function printDocument(tickets: readonly Ticket[], options: PrintOptions): string {
-  const { together, style, day, cuts } = options;
-  const look: TicketLook = { style, ...(together ? TOGETHER : ALONE) };
+  const { together, style, cuts } = options;
+  const printed = [options.issue && `${t.issue} ${options.issue}`, t.printed(options.printed)]
+    .filter(Boolean)
+    .join(" · ");
+  const lookOf = (ticket: Ticket): TicketLook => ({
+    ...{ style, ...(together ? TOGETHER : isClose(ticket) ? CLOSE : ALONE) },
+  });
   const title = ticketTitle(tickets);
   const sheets = tickets.map((ticket, index) => {
     const { run, piece, pieces } = ticket;
     const left = [run.name, t.piece(piece, pieces), run.job, run.area].filter(Boolean).join(" · ");
-    const right = `${t.number(index + 1, tickets.length)} · ${t.printed(day)}`;
-    return sheet(left, right, ticketHtml(ticket, look));
+    const right = `${t.number(index + 1, tickets.length)} · ${printed}`;
+    return sheet(left, right, ticketHtml(ticket, lookOf(ticket)));
   });
   if (cuts && cuts.lots.length + cuts.problems.length > 0) {
     const left = [ticketStrings.cuts.title, tickets[0]?.run.job ?? ""].filter(Boolean).join(" · ");
-    sheets.push(sheet(left, t.printed(day), cutSheetHtml(cuts, style), " rlt-cutpage"));
+    sheets.push(sheet(left, printed, cutSheetHtml(cuts, style), " rlt-cutpage"));
   }
   return [
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeText(title)}</title>`,

@@ -13,8 +13,13 @@ const LEGIBLE = 14;
 const POINTS_PER_PIXEL = 0.75;
 
 const { tickets } = jobTickets(buildJob({ runs: demoRuns }));
-const few = tickets.filter(({ bends }) => bends.length < 6);
-const options = { style: "feet", together: false, day: "today" } as const;
+const few = tickets.filter(({ bends }) => bends.length < 11);
+const HEADERS = ["Run", "Raceway", "Size", "Route", "Quantity", "Conductors", "Stick"];
+const ten =
+  "up 20, east 20, offset 6 up at 30, ahead 20, offset 5 north at 45, ahead 20, north 24, offset 4 up at 22.5, ahead 20, up 30, west 20";
+const made = (route: string) =>
+  jobTickets(buildJob({ runs: [HEADERS, ["Z-10", "EMT", "1/2", route, 12, "3 #12 THHN", 240]] })).tickets;
+const options = { style: "feet", together: false, printed: "today" } as const;
 
 let browser: Browser;
 let page: Page;
@@ -28,7 +33,7 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 test.each(["A4", "Letter"])(
-  "a piece of the demo job with up to five bends prints on one page of %s that has its cut, marks and caution",
+  "a piece of the demo job, none with more than ten bends, prints on one page of %s that has its cut, marks and caution",
   async (format) => {
     await page.setContent(printDocument(few, options));
     const pages = pdfPages(await page.pdf({ format, printBackground: false }));
@@ -43,12 +48,26 @@ test.each(["A4", "Letter"])(
   120_000,
 );
 
+test.each(["A4", "Letter"])(
+  "ten bends that turn every way stand on one page of %s",
+  async (format) => {
+    const [ticket, ...others] = made(ten);
+    expect([ticket!.bends.length, others.length]).toEqual([10, 0]);
+    await page.setContent(printDocument([ticket!], options));
+    const pages = pdfPages(await page.pdf({ format }));
+    expect(pages).toHaveLength(1);
+    for (const { mark } of ticket!.bends) expect(pages[0]).toContain(formatLength(mark).replace(/\s/g, ""));
+  },
+  60_000,
+);
+
 test("a longer ticket goes on, its name on each page", async () => {
-  const long = tickets.filter(({ bends }) => bends.length > 6).slice(0, 1);
-  await page.setContent(printDocument(long, options));
+  const [long] = made("up 60, sweep 40 in 24, east 80");
+  expect(long!.bends.length).toBeGreaterThan(20);
+  await page.setContent(printDocument([long!], options));
   const pages = pdfPages(await page.pdf({ format: "Letter" }));
   expect(pages.length).toBeGreaterThan(1);
-  for (const printed of pages) expect(printed).toContain(`${long[0]!.run.name}·piece1`);
+  for (const printed of pages) expect(printed).toContain(`Z-10·piece1`);
 }, 60_000);
 
 test("marks are black on white and large enough, from a dark theme too", async () => {

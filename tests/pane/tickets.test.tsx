@@ -66,7 +66,7 @@ test("where the Bench table leaves too little room, the ticket has the bends in 
   const ticket = within(await waitFor(() => name.closest("details")!.querySelector<HTMLElement>("article")!));
   expect(ticket.getByText(/keep this order and these ends/)).toBeTruthy();
   const bends = ticket.getAllByRole("rowheader").map(({ textContent }) => textContent?.trim());
-  expect(bends.filter((text) => /^\d$/.test(text ?? ""))).toEqual(["2", "1"]);
+  expect(bends.filter((text) => /^\d/.test(text ?? ""))).toEqual(["1bend 2", "2bend 1"]);
 });
 
 test("the whole job lists every piece, and says why a run has none", async () => {
@@ -117,7 +117,7 @@ test("tickets go to a new sheet, a page to each piece, and never over a sheet th
   await screen.findByText(/new sheet Tickets 2/);
   const text = sheetText(book, "Tickets 2");
   expect(text).toContain("P-1 piece 1 of 1, make 2");
-  expect(text).toContain('1|5"|arrow|datum end|90°|first bend; stub-up');
+  expect(text).toContain('1|5"|arrow|D end|90°|first bend; stub-up');
   expect(text).toContain("Disconnect the power");
   const second = text.split("\n").findIndex((line) => line.startsWith("P-2 piece 1"));
   expect(book.sheet("Tickets 2").pageBreaks).toEqual([`A${second + 1}`]);

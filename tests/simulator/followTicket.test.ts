@@ -127,7 +127,7 @@ describe("random runs in three dimensions, made from the words of their tickets"
       fc.property(runs, benches, (built, bench) => {
         const texts = textsOf(built, { exact: true }, bench);
         for (const text of texts) {
-          const numbers = [...text.matchAll(/^Bend (\d+)/gm)].map(([, number]) => Number(number));
+          const numbers = [...text.matchAll(/^Step \d+, bend (\d+)/gm)].map(([, number]) => Number(number));
           orders[numbers.every((number, index) => number === index + 1) ? "usual" : "other"] += 1;
         }
         expect(off(texts, built)).toBeLessThan(EXACT);
@@ -198,7 +198,7 @@ describe("one flipped word is noticed", () => {
     ["a half turn too many", "; then turn", "; turn 180°; then turn"],
     ["arrow for star", "Line up: star", "Line up: arrow"],
     ["star for arrow", "Line up: arrow", "Line up: star"],
-    ["arrow for notch", "Line up: notch", "Line up: arrow"],
+    ["arrow for notch", "Line up: 45° notch", "Line up: arrow"],
     ["the dial two degrees too far", "Dial: 92°", "Dial: 94°"],
     ["a springback of nothing", "springback 3°", "springback 0°"],
   ])("%s", (_, from, to) => {

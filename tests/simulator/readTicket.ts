@@ -32,7 +32,7 @@ export function readTicket(text: string): PrintedTicket {
     text,
     /^Shoe: radius (.+?), deduct (.+?), outside diameter (.+?), springback (.+?)° at 90°(?: and (.+?)° at (.+?)°)?, dial starts at (.+?)° /m,
   );
-  const starts = lines.flatMap((line, index) => (/^Bend \d/.test(line) ? [index] : []));
+  const starts = lines.flatMap((line, index) => (/^Step \d/.test(line) ? [index] : []));
   const coupled = /^Datum end: couples to piece (\d+)$/m.exec(text);
   return {
     run: find(text, /^RUN (.+)$/m)[0]!,
@@ -60,17 +60,18 @@ function readBends(texts: readonly (readonly string[])[]): PrintedBend[] {
   return bends;
 }
 
-function readBend(lines: readonly string[]): PrintedBend {
+function readBend(lines: readonly string[], place: number): PrintedBend {
   const text = lines.join("\n");
-  const [printed, mark] = find(text, /^Bend (\d+) \(.+\): mark at (.+)$/m);
+  const [printedStep, printed, mark] = find(text, /^Step (\d+), bend (\d+) \(.+\): mark at (.+)$/m);
   const number = Number(printed);
+  if (Number(printedStep) !== place + 1) throw new Error(`step ${printedStep} stands in place ${place + 1}`);
   const [dial, finished] = find(text, /^ {2}Dial: (\S+)°, for a finished (\S+)°$/m).map(Number);
   if (!Number.isFinite(dial) || !Number.isFinite(finished)) throw new Error(`bend ${number}: no dial reading`);
   return {
     number,
     mark: inches(mark!),
     turn: find(text, /^ {2}Turn: (.+)$/m)[0]!,
-    lineUp: oneOf(find(text, /^ {2}Line up: (\w+)$/m)[0]!, LINE_UPS),
+    lineUp: oneOf(find(text, /^ {2}Line up: (?:\S+° (?=notch$))?(\w+)$/m)[0]!, LINE_UPS),
     hook: oneOf(find(text, /^ {2}Hook: toward the (\w+) end$/m)[0]!, HOOKS),
     dial: dial!,
   };

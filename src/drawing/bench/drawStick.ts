@@ -18,7 +18,11 @@ export interface StickOptions {
   readonly show: ShowLength;
   /** Each mark's distance on a row of its own with line-up and hook, or (less room) alone under its mark. */
   readonly distances?: "rows" | "under";
+  /** What stands over the ends. */
+  readonly ends?: { readonly datum: string; readonly far: string };
 }
+
+const ENDS = { datum: "datum end", far: "far end" };
 
 /** Thickness of the stick on the page: its length is to scale, its diameter is not. */
 const STICK = 10;
@@ -33,15 +37,18 @@ const WORD_GAP = 8;
  * A straight stick with its pencil marks, its length to scale: over it the bend numbers with what to line up, under it
  * each mark's distance from the datum end with the hook's direction, at the bottom the cut length.
  */
-export function drawStick(stick: StickPicture, { width = 320, show, distances = "rows" }: StickOptions): Scene {
+export function drawStick(
+  stick: StickPicture,
+  { width = 320, show, distances = "rows", ends: names = ENDS }: StickOptions,
+): Scene {
   const sketch = new Sketch(width);
   const marks = [...stick.marks].sort((a, b) => a.distance - b.distance);
   const [low, high] = [Math.min(0, ...marks.map(at)), Math.max(stick.cutLength, ...marks.map(at))];
   const left = EDGE + COUPLING + 2;
   const scale = (width - 2 * left) / (high - low);
   const x = (distance: number): number => left + (distance - low) * scale;
-  sketch.text("datum end", [EDGE, LINE_HEIGHT / 2], "start");
-  sketch.text("far end", [width - EDGE, LINE_HEIGHT / 2], "end");
+  sketch.text(names.datum, [EDGE, LINE_HEIGHT / 2], "start");
+  sketch.text(names.far, [width - EDGE, LINE_HEIGHT / 2], "end");
   const axis = drawTags(sketch, marks, x, LINE_HEIGHT + 4);
   drawBody(sketch, stick, x, axis);
   for (const mark of marks)
@@ -72,8 +79,8 @@ export function drawStick(stick: StickPicture, { width = 320, show, distances = 
 
 const at = ({ distance }: StickMark): number => distance;
 
-const markWords = ({ bend, distance, lineUp, hook }: StickMark, show: ShowLength): string =>
-  `${bend}: ${show(distance)}, ${lineUp}, ${HOOK_WORDS[hook]}`;
+const markWords = ({ bend, distance, lineUp, lineUpWords = lineUp, hook }: StickMark, show: ShowLength): string =>
+  `${bend}: ${show(distance)}, ${lineUpWords}, ${HOOK_WORDS[hook]}`;
 
 /** Bend numbers and symbols in a row, moved apart where marks stand close, each joined to its mark. Gives the stick's y. */
 function drawTags(sketch: Sketch, marks: readonly StickMark[], x: (distance: number) => number, top: number): number {

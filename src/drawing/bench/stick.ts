@@ -7,6 +7,8 @@ export interface StickMark {
   /** From the datum end [in]. */
   readonly distance: number;
   readonly lineUp: LineUpSymbol;
+  /** What it is called, where its symbol's name does not say enough: `45° notch`. */
+  readonly lineUpWords?: string;
   readonly hook: keyof typeof HOOK_WORDS;
 }
 

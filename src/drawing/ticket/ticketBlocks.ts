@@ -1,4 +1,5 @@
 import type { Ticket, TicketBend } from "../../shop/ticket/ticket";
+import { measuredWord } from "../../shop/ticket/measuredWord";
 import { TICKET_CAUTIONS } from "../../shop/ticket/ticketCautions";
 import { TICKET_LABELS as t, TICKET_SHEET_LABELS } from "../../shop/ticket/ticketLabels";
 import type { TicketWriter } from "../../shop/ticket/ticketWords";
@@ -11,9 +12,10 @@ import {
   textLines,
   TICKET_COLUMNS,
   TICKET_WIDTH,
+  type TicketLetters,
   type TicketLine,
 } from "./ticketLines";
-import { shapeScene, stickScene } from "./ticketScenes";
+import { isClose, isTight, shapeScene, stickScene } from "./ticketScenes";
 
 /** A drawing laid over a block's rows, at the left edge: its size [pt], and the row whose top it hangs from. */
 export interface BlockPicture {
@@ -29,11 +31,15 @@ export interface TicketBlock {
   readonly picture?: BlockPicture;
 }
 
-/** Widths the drawings are made for [px]: letters of 12 px come out between 9 and 11 pt. */
-const SCENES = { stickWidth: 560, shapeWidth: 280 };
+/** Widths the drawings are made for [px]: letters of 12 px come out at 9 to 10 pt. */
+const SCENES = { stickWidth: 620, shapeWidth: 280 };
+/** The same where a ticket has many bends to find room for. */
+const LOW_SCENES = { stickWidth: 760, shapeWidth: 280, low: true };
 /** The finished shape stands left of its checks. */
 const SHAPE = { columns: 4, gap: 6 };
 const SHAPE_WIDTH = TICKET_COLUMNS.slice(0, SHAPE.columns).reduce((sum, width) => sum + width, 0) - SHAPE.gap;
+/** More boxes to tick than this would fill the page. */
+const MOST_BOXES = 40;
 /** [pt] */
 const AIR = 5;
 
@@ -45,17 +51,17 @@ export function ticketBlocks(
 ): TicketBlock[] {
   const { bends, join, shoe } = ticket;
   const cautions = [...TICKET_CAUTIONS, ...(bends.length > 0 ? [t.source(shoe.source)] : [])];
-  const look = { style, ...SCENES };
+  const look = { style, ...(isClose(ticket) ? LOW_SCENES : SCENES) };
   return [
-    withPicture(head(ticket, words), pictures && stickScene(ticket, look, words.length)),
+    withPicture(head(ticket, words), pictures && stickScene(ticket, look, words)),
     ...(bends.length === 0 ? [{ lines: textLines(t.straight, "strong") }] : bendBlocks(bends, words)),
     ...(join ? [{ lines: [gapLine(AIR), ...textLines(`${t.coupledOn} ${words.join(join)}`, "strong")] }] : []),
-    listBlock(t.caution, cautions, "small"),
-    ...(bends.length === 0 ? [] : [finished(words.checks(ticket), pictures && shapeScene(ticket, look, words.length))]),
+    listBlock(t.caution, cautions, isTight(ticket) ? "tiny" : "small"),
+    ...(bends.length === 0 ? [] : [finished(ticket, words, pictures && shapeScene(ticket, look, words))]),
   ];
 }
 
-function listBlock(title: string, texts: readonly string[], letters: "small" | "check"): TicketBlock {
+function listBlock(title: string, texts: readonly string[], letters: TicketLetters): TicketBlock {
   return {
     lines: [gapLine(AIR), ...textLines(title, "strong"), ...texts.flatMap((text) => textLines(text, letters))],
   };
@@ -64,35 +70,47 @@ function listBlock(title: string, texts: readonly string[], letters: "small" | "
 function head(ticket: Ticket, words: TicketWriter): TicketLine[] {
   const { run, ends } = ticket;
   const name = `${run.name} ${t.piece(ticket.piece, ticket.pieces)}, ${t.make(run.quantity).toLowerCase()}`;
+  const named = (label: string, value: string): string => (value === "" ? "" : `${label}: ${value}`);
   const facts = [
-    [run.job, run.area, `${run.raceway} ${run.size}`].filter(Boolean).join(", "),
-    [ends.datum && `${t.datumEnd}: ${ends.datum}`, ends.far && `${t.farEnd}: ${ends.far}`].filter(Boolean).join(". "),
-    ticket.bends.length > 0 ? `${t.shoe}: ${words.shoe(ticket)}` : "",
+    named(t.crew, run.crew),
+    named(t.date, run.date),
+    named(t.conductors, run.conductors),
+    named(t.datumEnd, ends.datum),
+    named(t.farEnd, ends.far),
+    named(t.sawnEnds, ticket.sawnEnds),
+    ticket.bends.length > 0 ? `${t.shoe}, ${measuredWord(ticket.shoe)}: ${words.shoe(ticket)}` : "",
   ];
+  const about = [run.job, run.area, `${run.raceway} ${run.size}`].filter(Boolean).join(", ");
   return [
     ...textLines(name, "name"),
-    ...textLines(`${t.cut} ${words.measure(ticket.cutLength)}`, "cut"),
-    ...facts.filter(Boolean).flatMap((fact) => textLines(fact, "plain")),
+    ...textLines(`${t.cut} ${words.measure(ticket.cutLength)}   ${ticket.name}   ${ticket.code}`, "cut"),
+    ...textLines(`${t.tick}: ${boxes(run.quantity)}   ${t.by} ________   ${t.date} ________`, "fact"),
+    ...textLines([about, ...facts.filter(Boolean)].join(". "), "fact"),
   ];
 }
+
+/** A box for each piece to make; a line to write on where they are too many. */
+const boxes = (quantity: number): string =>
+  quantity > MOST_BOXES ? `____ ${t.ofMany(quantity)}` : Array.from({ length: quantity }, () => "\u2610").join(" ");
 
 /** The lead and the headings stay with the first bend. */
 function bendBlocks(bends: readonly TicketBend[], words: TicketWriter): TicketBlock[] {
   const headings = cellsLine(TICKET_SHEET_LABELS.columns.map((text) => ({ text, letters: "heading" })));
   const lead = [...textLines(t.marks, "strong"), headings];
   return bends.map((bend, index) => ({
-    lines: [...(index === 0 ? lead : []), bendLine(bend, bends[index - 1], words)],
+    lines: [...(index === 0 ? lead : []), bendLine(bend, index + 1, bends[index - 1], words)],
   }));
 }
 
-function bendLine(bend: TicketBend, before: TicketBend | undefined, words: TicketWriter): TicketLine {
+function bendLine(bend: TicketBend, step: number, before: TicketBend | undefined, words: TicketWriter): TicketLine {
   const reached = typeof bend.dial === "number";
   const finished = bend.dial === bend.angle ? [] : [t.finished(words.degrees(bend.angle))];
-  const turn = [words.turn(bend, before), bend.kind, ...finished, ...bend.notes].join("; ");
+  const number = bend.number === step ? [] : [t.bendNumber(bend.number)];
+  const turn = [words.turn(bend, before), ...number, bend.kind, ...finished, ...bend.notes].join("; ");
   return cellsLine([
-    { text: String(bend.number), letters: "number" },
+    { text: String(step), letters: "number" },
     { text: words.length(bend.mark), letters: "number" },
-    { text: bend.lineUp, letters: "cell" },
+    { text: words.lineUp(bend), letters: "cell" },
     { text: t.hookEnd[bend.hook], letters: "cell" },
     reached ? { text: words.dial(bend), letters: "number" } : { text: t.pastDial, letters: "cell" },
     { text: turn, letters: "cell" },
@@ -110,12 +128,13 @@ function withPicture(lines: readonly TicketLine[], scene: Scene | false): Ticket
 }
 
 /** Checks beside the finished shape, or across the page where there is none. */
-function finished(checks: readonly string[], scene: Scene | false): TicketBlock {
-  if (!scene) return listBlock(t.checks, checks, "check");
+function finished(ticket: Ticket, words: TicketWriter, scene: Scene | false): TicketBlock {
+  const [checks, letters] = [words.checks(ticket), isTight(ticket) ? "small" : "check"] as const;
+  if (!scene) return listBlock(t.checks, checks, letters);
   const height = (scene.height * SHAPE_WIDTH) / scene.width;
   const beside = [
     ...textLines(t.checks, "strong", SHAPE.columns),
-    ...checks.flatMap((check) => textLines(check, "check", SHAPE.columns)),
+    ...checks.flatMap((check) => textLines(check, letters, SHAPE.columns)),
   ];
   const short = Math.ceil(height - heightOfLines(beside));
   return {

@@ -1,7 +1,8 @@
 import { TEXT_SIZE, textWidth } from "../paper/textBox";
 
 /** How the letters of a ticket's cell look on a worksheet. */
-export type TicketLetters = "plain" | "name" | "cut" | "strong" | "heading" | "number" | "cell" | "check" | "small";
+export type TicketLetters =
+  "plain" | "fact" | "name" | "cut" | "strong" | "heading" | "number" | "cell" | "check" | "small" | "tiny";
 
 export interface LettersLook {
   /** [pt] */
@@ -15,6 +16,7 @@ export interface LettersLook {
 
 export const LETTERS: Readonly<Record<TicketLetters, LettersLook>> = {
   plain: { size: 11 },
+  fact: { size: 10 },
   name: { size: 20, bold: true },
   cut: { size: 16, bold: true },
   strong: { size: 11, bold: true },
@@ -23,6 +25,7 @@ export const LETTERS: Readonly<Record<TicketLetters, LettersLook>> = {
   cell: { size: 10, wrap: true, underline: true },
   check: { size: 10 },
   small: { size: 9 },
+  tiny: { size: 8 },
 };
 
 /** Columns of a ticket on a worksheet [pt], 510 in all: what margins of 0.4 in. leave of A4 and Letter, and some air. */

@@ -1,4 +1,5 @@
 import type { Ticket } from "../../shop/ticket/ticket";
+import type { TicketWriter } from "../../shop/ticket/ticketWords";
 import { TICKET_LABELS as t } from "../../shop/ticket/ticketLabels";
 import type { LengthStyle } from "../../units/formatLength";
 import { drawRun } from "../run/drawRun";
@@ -13,34 +14,47 @@ const FROM_BEHIND = { azimuth: 45, elevation: 35 };
 const shapeHeight = (bends: number): number => (bends < 3 ? 0.4 : 0.3);
 const LEVEL = 1e-6;
 
+/** More bends than this make a ticket that has to be set close to stand on one page. */
+const MANY = 2;
+/** More bends than this, and it is set as close as can be read. */
+const VERY_MANY = 6;
+export const isClose = ({ bends }: Ticket): boolean => bends.length > MANY;
+export const isTight = ({ bends }: Ticket): boolean => bends.length > VERY_MANY;
+
 export interface TicketLook {
   readonly style: LengthStyle;
   /** Widths the drawings are made for [px]; what they shrink or grow to is the page's business. */
   readonly stickWidth: number;
   readonly shapeWidth: number;
-  /** Drawings as low as they can be, where pieces share a page. */
+  /** Drawings as low as they can be, where pieces share a page or have many bends. */
   readonly low?: boolean;
 }
 
-type Show = (inches: number) => string;
+const STICK_ENDS = { datum: `${t.letters.datum}: ${t.writeD}`, far: `${t.letters.far}: ${t.farEnd.toLowerCase()}` };
 
 const nameOf = ({ run, piece }: Ticket): string => `${run.name} piece ${piece}`;
 
 /** The straight stick with its marks. */
-export const stickScene = (ticket: Ticket, { stickWidth: width, low }: TicketLook, show: Show): Scene =>
+export const stickScene = (ticket: Ticket, { stickWidth: width, low }: TicketLook, words: TicketWriter): Scene =>
   drawStick(
     {
       name: nameOf(ticket),
       cutLength: ticket.cutLength,
-      marks: ticket.bends.map(({ number, mark, lineUp, hook }) => ({ bend: number, distance: mark, lineUp, hook })),
+      marks: ticket.bends.map((bend) => ({
+        ...{ bend: bend.number, distance: bend.mark, lineUp: bend.lineUp, hook: bend.hook },
+        lineUpWords: words.lineUp(bend),
+      })),
       coupledBefore: ticket.coupledBefore,
       coupledAfter: ticket.coupledAfter,
     },
-    { width, show, distances: !low && ticket.bends.length <= MOST_ROWS ? "rows" : "under" },
+    {
+      ...{ width, show: words.length, ends: STICK_ENDS },
+      distances: !low && ticket.bends.length <= MOST_ROWS ? "rows" : "under",
+    },
   );
 
 /** The finished piece, its first straight ahead and its first bend up: from the side where it lies in one plane. */
-export function shapeScene(ticket: Ticket, { shapeWidth: width, low }: TicketLook, show: Show): Scene {
+export function shapeScene(ticket: Ticket, { shapeWidth: width, low }: TicketLook, words: TicketWriter): Scene {
   const { path, shoe, coupledBefore, coupledAfter } = ticket;
   const flat = path.points.every(([, left]) => Math.abs(left) < LEVEL);
   const end = (coupled: boolean) => (coupled ? "coupling" : "open");
@@ -55,7 +69,7 @@ export function shapeScene(ticket: Ticket, { shapeWidth: width, low }: TicketLoo
         ? { view: "elevation", heading: t.shapeFlat, axes: null }
         : { view: FROM_BEHIND, heading: t.shape, axes: t.axes }),
       width,
-      show,
+      show: words.length,
       listUnlabeled: false,
       maxHeight: width * (low ? 0.2 : shapeHeight(ticket.bends.length)),
     },

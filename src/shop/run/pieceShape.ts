@@ -24,6 +24,9 @@ export interface PieceShape {
   readonly bends: readonly ShapeBend[];
 }
 
+/** The name a piece goes by. @example pieceName("TH-01", 2) //=> "TH-01/2" */
+export const pieceName = (run: string, number: number): string => `${run}/${number}`;
+
 /** The shape of a piece of a run. */
 export function pieceShape({ raceway, size }: Pick<Run, "raceway" | "size">, piece: Piece): PieceShape {
   const bends = piece.bends.map(({ start, angle, radius, plane }, index): ShapeBend => ({

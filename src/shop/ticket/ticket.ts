@@ -5,11 +5,12 @@ import { isPiece, partsBeside, runPieces, type BuiltRun, type Piece } from "../r
 import { dialOrWords } from "../shoe/dialOrWords";
 import { bendKind } from "../schedule/lineUp";
 import { markFor, type Hook, type LineUp } from "../shoe/marks";
+import { pieceName, pieceShape, shapeCode } from "../run/pieceShape";
 import type { Run } from "../run/runsTable";
 import type { Shoe } from "../shoe/shoe";
 import { benchStrokes, usualStrokes, type Stroke } from "../bench/strokes";
 import { shapeChecks, type ShapeCheck } from "./ticketChecks";
-import { benchNotes, dialNotes, endsOf, tailNotes } from "./ticketNotes";
+import { benchNotes, dialNotes, endsOf, sawnEnds, tailNotes } from "./ticketNotes";
 import { ticketPath } from "./ticketPath";
 
 /** One bend of a ticket, in bending order. */
@@ -50,6 +51,9 @@ export type TicketJoin = {
 export interface Ticket {
   readonly run: Run;
   readonly shoe: Shoe;
+  /** Run and number of the piece, TH-01/2, and the code of its shape. */
+  readonly name: string;
+  readonly code: string;
   readonly piece: number;
   readonly pieces: number;
   readonly cutLength: number;
@@ -60,6 +64,8 @@ export interface Ticket {
   readonly checks: readonly ShapeCheck[];
   /** What the ends go to, in words: a box, the panel that From names, a coupling to another piece. */
   readonly ends: { readonly datum: string; readonly far: string };
+  /** What is done to the ends where they were sawn, in words. */
+  readonly sawnEnds: string;
   /** The finished piece, laid out as {@link ticketPath} tells. */
   readonly path: Path;
 }
@@ -75,6 +81,8 @@ export function ticketOf(built: BuiltRun, piece: Piece, bench?: Bench): Ticket {
   return {
     run,
     shoe,
+    name: pieceName(run.name, piece.number),
+    code: shapeCode(pieceShape(run, piece)),
     piece: piece.number,
     pieces: runPieces(built).length,
     cutLength: piece.cutLength,
@@ -84,6 +92,7 @@ export function ticketOf(built: BuiltRun, piece: Piece, bench?: Bench): Ticket {
     ...(join ? { join } : {}),
     checks: shapeChecks(piece, path, shoe.outsideDiameter),
     ends: endsOf(built, piece),
+    sawnEnds: sawnEnds(run, piece),
     path,
   };
 }

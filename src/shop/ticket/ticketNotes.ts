@@ -1,4 +1,7 @@
+import { racewayRecord } from "../../raceway/raceway";
 import { showDegrees } from "../../units/show";
+import { WHOLE_STICK } from "../../units/tolerances";
+import type { Run } from "../run/runsTable";
 import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
 import { untested } from "../shoe/springback";
@@ -37,6 +40,16 @@ export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: str
     datum: piece.coupledBefore ? couples(before.at(-1)!) : isFirst ? from : "a box",
     far: piece.coupledAfter ? couples(after[0]!) : isLast ? to : "a box",
   };
+}
+
+/**
+ * Which ends are threaded again or reamed. A stick's own thread goes to the datum end; a piece from the middle of a stick
+ * has none. Common practice, no source.
+ */
+export function sawnEnds({ raceway, stick }: Run, { cutLength }: Piece): string {
+  if (stick - cutLength < WHOLE_STICK) return "none: a whole stick";
+  if (!racewayRecord(raceway).threaded) return "ream them";
+  return "thread and ream the far end; the datum end too, unless it has the stick's own thread";
 }
 
 const couples = (neighbor: PullPart): string =>

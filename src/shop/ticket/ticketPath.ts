@@ -4,7 +4,7 @@ import type { Vec3 } from "../../geometry/vector";
 import type { Piece } from "../run/builtRun";
 
 /** Turning right-handed about this, a first bend goes from ahead (x) to up (z). */
-const FIRST_BEND_UP: Vec3 = [0, -1, 0];
+export const FIRST_BEND_UP: Vec3 = [0, -1, 0];
 
 /**
  * The finished piece as one lays it out to check it: the datum end at the origin, its first straight level and pointing

@@ -1,5 +1,6 @@
 import type { LengthStyle } from "../../units/formatLength";
 import type { Ticket, TicketBend } from "./ticket";
+import { measuredWord } from "./measuredWord";
 import { TICKET_CAUTIONS } from "./ticketCautions";
 import { writerFor, type TicketWriter } from "./ticketWords";
 
@@ -21,11 +22,13 @@ export function ticketText(ticket: Ticket, { style = "feet", exact = false }: Ti
   return [
     `RUN ${run.name}`,
     `Piece ${ticket.piece} of ${ticket.pieces}; make ${run.quantity}`,
+    `Piece code: ${ticket.name}, shape ${ticket.code}`,
     ...facts({ Job: run.job, Area: run.area }),
     `Conduit: ${run.raceway} ${run.size}`,
-    `Shoe: ${words.shoe(ticket)} (${ticket.shoe.source})`,
+    `Shoe: ${words.shoe(ticket)} (${measuredWord(ticket.shoe)}: ${ticket.shoe.source})`,
     `Cut length: ${words.measure(ticket.cutLength)}`,
     ...facts({ "Datum end": ticket.ends.datum, "Far end": ticket.ends.far }),
+    ...facts({ "Sawn ends": ticket.sawnEnds, Conductors: run.conductors }),
     "",
     ...bendLines(ticket, words),
     ...(ticket.join ? [`Coupled on: ${words.join(ticket.join)}`, ""] : []),
@@ -36,14 +39,19 @@ export function ticketText(ticket: Ticket, { style = "feet", exact = false }: Ti
 
 function bendLines(ticket: Ticket, words: TicketWriter): string[] {
   if (ticket.bends.length === 0) return ["Straight: cut it, nothing to bend.", ""];
-  const lines = ticket.bends.flatMap((bend, index) => bendText(bend, ticket.bends[index - 1], words));
-  return ["Put every mark on the straight stick first. Measure each from the datum end.", "", ...lines, ""];
+  const lines = ticket.bends.flatMap((bend, index) => bendText(bend, index + 1, ticket.bends[index - 1], words));
+  return [
+    "Write D on the datum end. Put every mark on the straight stick first; measure each from D.",
+    "",
+    ...lines,
+    "",
+  ];
 }
 
-const bendText = (bend: TicketBend, before: TicketBend | undefined, words: TicketWriter): string[] => [
-  `Bend ${bend.number} (${bend.kind}): mark at ${words.measure(bend.mark)}`,
+const bendText = (bend: TicketBend, step: number, before: TicketBend | undefined, words: TicketWriter): string[] => [
+  `Step ${step}, bend ${bend.number} (${bend.kind}): mark at ${words.measure(bend.mark)}`,
   `  Turn: ${words.turn(bend, before)}`,
-  `  Line up: ${bend.lineUp}`,
+  `  Line up: ${words.lineUp(bend)}`,
   `  Hook: toward the ${bend.hook} end`,
   `  Dial: ${words.dial(bend)}, for a finished ${words.degrees(bend.angle)}`,
   ...bend.notes.map((note) => `  Note: ${note}`),

@@ -11,11 +11,13 @@ const MM = 25.4;
 export interface TicketWriter {
   /** To the nearest 1/16 in. or millimeter (in an exact text: with all decimals). */
   length(inches: number): string;
-  /** With its decimals, as a rounded length stands beside it. */
+  /** With its decimals, as a rounded length in inches stands beside it; nothing in millimeters, which are told once. */
   exact(inches: number): string;
   /** Rounded and exact: `3' 4-1/2" (40.497 in.)`. */
   measure(inches: number): string;
   degrees(degrees: number): string;
+  /** What on the shoe the mark is lined up with; a notch by its angle: `45° notch`. */
+  lineUp(bend: Pick<TicketBend, "lineUp" | "angle">): string;
   dial(bend: TicketBend): string;
   turn(bend: TicketBend, before: TicketBend | undefined): string;
   shoe(ticket: Ticket): string;
@@ -32,9 +34,10 @@ export function writerFor(style: LengthStyle, exact = false): TicketWriter {
   const degrees = (value: number): string => showDegrees(value, exact ? EXACT : 2);
   return {
     length,
-    exact: (inches) => decimals(inches, 3),
-    measure: (inches) => (exact ? length(inches) : `${length(inches)} (${decimals(inches, 3)})`),
+    exact: (inches) => (style === "mm" ? "" : decimals(inches, 3)),
+    measure: (inches) => (exact || style === "mm" ? length(inches) : `${length(inches)} (${decimals(inches, 3)})`),
     degrees,
+    lineUp: ({ lineUp, angle }) => (lineUp === "notch" ? `${showDegrees(angle)} notch` : lineUp),
     dial: ({ dial }) => (typeof dial === "number" ? degrees(dial) : dial),
     turn: (bend, before) => turnWords(bend.roll, bend.hook, before?.hook, exact ? EXACT : 2),
     shoe: ({ shoe }) => {

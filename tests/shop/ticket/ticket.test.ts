@@ -114,6 +114,22 @@ describe("ends, joints and notes", () => {
   });
 });
 
+test("which sawn ends are threaded and reamed", () => {
+  const sawn = (raceway: string, route: string) =>
+    ticketsOf(buildRun(runOf(route, { raceway: raceway as Run["raceway"] }), HALF_EMT)).map(({ sawnEnds }) => sawnEnds);
+  expect(sawn("EMT", "up 20, east 30")).toEqual(["ream them"]);
+  expect(sawn("RMC", "up 20, east 30")).toEqual([
+    "thread and ream the far end; the datum end too, unless it has the stick's own thread",
+  ]);
+  expect(sawn("RMC", "east 120")).toEqual(["none: a whole stick"]);
+});
+
+test("a piece is known by run, number and the code of its shape", () => {
+  const [first, , third] = tickets("east 300");
+  expect([first!.name, third!.name]).toEqual(["A-1/1", "A-1/3"]);
+  expect(first!.code).not.toBe(third!.code);
+});
+
 test("the text has the run, the cut, each mark rounded and exact, and the cautions", () => {
   const [ticket] = tickets("stub 10 up, east 60", { name: "Q-7", quantity: 3 }, { springback: 4, dialStart: -2 });
   // By hand: mark 10 − 5; cut 9.647 + 60 less the gain 8 − 2π.
@@ -121,7 +137,7 @@ test("the text has the run, the cut, each mark rounded and exact, and the cautio
   const text = ticketText(ticket!);
   expect(text).toContain("RUN Q-7\nPiece 1 of 1; make 3\n");
   expect(text).toContain(`Cut length: 5' 7-15/16" (${Number(cut.toFixed(3))} in.)`);
-  expect(text).toContain('Bend 1 (stub-up): mark at 5" (5 in.)');
+  expect(text).toContain('Step 1, bend 1 (stub-up): mark at 5" (5 in.)');
   expect(text).toContain("Dial: 92°, for a finished 90°");
   expect(text).toContain("springback 4° at 90°, dial starts at -2°");
   for (const word of [

@@ -6,7 +6,11 @@ import { buildRun } from "../../../src/shop/run/buildRun";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 test("with their numbers in them", () => {
-  const { piece, number, printed, make, source, finished } = TICKET_LABELS;
+  const { piece, number, printed, make, source, finished, ofMany, code, bendNumber, lies, lieWords } = TICKET_LABELS;
+  expect([ofMany(60), code("A-1/2"), bendNumber(3), lies(2), lieWords("F", "star")]).toEqual([
+    ...["of 60", "Code of A-1/2", "bend 3", "How the conduit lies at the shoe in step 2"],
+    "End F toward the hook at the left, the mark at the star, bending up.",
+  ]);
   expect([piece(2, 3), number(4, 5), printed("1 May"), make(6)]).toEqual([
     ...["piece 2 of 3", "ticket 4 of 5", "printed 1 May", "Make 6"],
   ]);
@@ -19,9 +23,12 @@ test("each of the others", () => {
   expect(JSON.parse(JSON.stringify(TICKET_LABELS))).toEqual({
     ...{ job: "Job", area: "Area", conduit: "Conduit", datumEnd: "Datum end", farEnd: "Far end", shoe: "Shoe" },
     ...{ cut: "Cut", bend: "Bend", mark: "Mark", lineUp: "Line up", hook: "Hook", dial: "Dial" },
-    marks: "Put every mark on the straight stick first. Measure each from the datum end.",
+    ...{ conductors: "Conductors", sawnEnds: "Sawn ends", crew: "Crew", date: "Date", issue: "Issue", by: "By" },
+    ...{ tick: "Tick each when it is made", writeD: "write D on this end", letters: { datum: "D", far: "F" } },
+    marks: "Write D on the datum end. Put every mark on the straight stick first; measure each from D.",
+    ...{ step: "Step", lie: "At the shoe" },
     straight: "Straight: cut it, nothing to bend.",
-    hookEnd: { datum: "datum end", far: "far end" },
+    hookEnd: { datum: "D end", far: "F end" },
     turn: "Before it, turn the conduit",
     pastDial: "out of reach",
     shapeFlat: "Center lines, from the side",
@@ -35,7 +42,7 @@ test("each of the others", () => {
     name: "Tickets",
     continued: "continued",
     made: "Made from Runs as it stood. When a run changes, make the tickets again.",
-    columns: ["Bend", "Mark", "Line up", "Hook", "Dial", "Turn before it"],
+    columns: ["Step", "Mark", "Line up", "Hook", "Dial", "Turn before it"],
     notMade: "Runs without tickets",
   });
 });

@@ -9,6 +9,7 @@ import { HALF_EMT, runOf } from "../../support/demoShoe";
 const TICKET: Ticket = {
   run: runOf("", { quantity: 4 }),
   shoe: { ...HALF_EMT, radius: 4.23456, springback: 3.5, dialStart: -1 },
+  ...{ name: "A-1/2", code: "GMP3-TN8Y", sawnEnds: "ream them" },
   piece: 2,
   pieces: 3,
   cutLength: 40.4971,
@@ -37,23 +38,25 @@ test("feet and inches: every line of a bent piece that is coupled on", () => {
   expect(ticketText(TICKET).split("\n")).toEqual([
     "RUN A-1",
     "Piece 2 of 3; make 4",
+    "Piece code: A-1/2, shape GMP3-TN8Y",
     "Job: Ferry terminal",
     "Area: Pump room",
     "Conduit: EMT 1/2",
-    "Shoe: radius 4.2346 in., deduct 5 in., outside diameter 0.706 in., springback 3.5° at 90°, dial starts at -1° (worked examples)",
+    "Shoe: radius 4.2346 in., deduct 5 in., outside diameter 0.706 in., springback 3.5° at 90°, dial starts at -1° (NOT MEASURED: worked examples)",
     `Cut length: 3' 4-1/2" (40.497 in.)`,
     "Datum end: couples to piece 1",
+    "Sawn ends: ream them",
     "",
-    "Put every mark on the straight stick first. Measure each from the datum end.",
+    "Write D on the datum end. Put every mark on the straight stick first; measure each from D.",
     "",
-    'Bend 1 (offset, 1 of 2): mark at 5" (5.001 in.)',
+    'Step 1, bend 1 (offset, 1 of 2): mark at 5" (5.001 in.)',
     "  Turn: first bend; put the far end on the hook's side",
     "  Line up: arrow",
     "  Hook: toward the far end",
     "  Dial: 25°, for a finished 22.5°",
     "  Note: mind the step",
     "  Note: and the head",
-    `Bend 2 (offset, 2 of 2): mark at 1' 2-3/4" (14.75 in.)`,
+    `Step 2, bend 2 (offset, 2 of 2): mark at 1' 2-3/4" (14.75 in.)`,
     "  Turn: swap the conduit end for end, last bend pointing as before; then turn 30.13° clockwise, seen from the datum end",
     "  Line up: star",
     "  Hook: toward the datum end",
@@ -77,11 +80,13 @@ test("a straight piece has nothing to bend, to join and to check; what is not kn
   const run = runOf("", { job: "", area: "Hall" });
   const straight: Ticket = { ...others, run, bends: [], checks: [], ends: { datum: "", far: "Fan" } };
   expect(ticketText(straight).split("\n").slice(2)).toEqual([
+    "Piece code: A-1/2, shape GMP3-TN8Y",
     "Area: Hall",
     "Conduit: EMT 1/2",
     expect.stringMatching(/^Shoe: /) as string,
     `Cut length: 3' 4-1/2" (40.497 in.)`,
     "Far end: Fan",
+    "Sawn ends: ream them",
     "",
     "Straight: cut it, nothing to bend.",
     "",
@@ -91,11 +96,11 @@ test("a straight piece has nothing to bend, to join and to check; what is not kn
   ]);
 });
 
-test("millimeters: whole ones, with a decimal beside them; the shoe with two", () => {
+test("millimeters: whole ones, told once; the shoe with two decimals", () => {
   // By hand: 40.4971 in. are 1028.626 mm, 5.0012 in. 127.030 mm; radius 107.5578, deduct 127, OD 17.9324 mm.
   const lines = ticketText(TICKET, { style: "mm" }).split("\n");
-  expect(lines).toContain("Cut length: 1029 mm (1028.6 mm)");
-  expect(lines).toContain("Bend 1 (offset, 1 of 2): mark at 127 mm (127 mm)");
+  expect(lines).toContain("Cut length: 1029 mm");
+  expect(lines).toContain("Step 1, bend 1 (offset, 1 of 2): mark at 127 mm");
   expect(lines).toContain("- Far end: 232 mm ahead, 152 mm up");
   expect(lines.find((line) => line.startsWith("Shoe:"))).toContain(
     "radius 107.56 mm, deduct 127 mm, outside diameter 17.93 mm, springback 3.5° at 90°",
@@ -110,7 +115,7 @@ test("exact: every length and angle with its decimals, and no rounded one beside
   const lines = ticketText(TICKET, { exact: true }).split("\n");
   for (const line of [
     "Cut length: 40.4971 in.",
-    "Bend 1 (offset, 1 of 2): mark at 5.0012 in.",
+    "Step 1, bend 1 (offset, 1 of 2): mark at 5.0012 in.",
     "  Dial: 25.004°, for a finished 22.5°",
     "Coupled on: bend 1 points 35.504° counterclockwise from the last bend of piece 1, seen from the datum end",
     "- Far end: 9.126 in. ahead, 6 in. up",
@@ -146,7 +151,7 @@ test("how a piece sits against the elbow before it, and what its ends couple to,
 test("a single length, rounded or exact", () => {
   const [feet, mm, exact] = [writerFor("feet"), writerFor("mm"), writerFor("feet", true)];
   expect([feet.length(14.7512), feet.exact(14.75123)]).toEqual([`1' 2-3/4"`, "14.751 in."]);
-  expect([mm.length(2), mm.exact(2.0101)]).toEqual(["51 mm", "51.1 mm"]);
+  expect([mm.length(2), mm.exact(2.0101)]).toEqual(["51 mm", ""]);
   expect([exact.length(14.7512), exact.exact(14.75123)]).toEqual(["14.7512 in.", "14.751 in."]);
 });
 
