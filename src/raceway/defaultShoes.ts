@@ -2,6 +2,7 @@ import type { Degrees } from "../geometry/angle";
 import { NotListedError } from "../units/errors";
 import { outsideDiameter } from "./dimensions";
 import { minimumRadius } from "./minimumRadius";
+import type { KindOfShoe } from "./kinds/record";
 import { racewayRecord, type Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
 import { TRADE_SIZES, type TradeSize } from "./tradeSize";
@@ -17,42 +18,56 @@ export interface DefaultShoe {
 }
 
 /**
- * The built-in shoe for a raceway and size: the code's one-shot radius and the trade's usual take-up.
- * PVC-coated conduit takes the shoe of RMC one size up, with its own outside diameter.
+ * The built-in shoe for a raceway and size, radius and deduct of one tool: the trade's usual take-up, and the code's
+ * one-shot radius for the size the tool is made for. Rigid and IMC are bent on EMT's shoe one size larger; PVC-coated
+ * conduit takes the shoe of RMC one size up, with its own outside diameter. No print gives radius and take-up of one
+ * shoe together: the pair is a start, to be measured.
  *
  * @throws NotListedError when there is none; the Shoes table then needs a row
  * @example defaultShoe("EMT", "1/2").deduct //=> 5
  */
 export function defaultShoe(raceway: Raceway, size: TradeSize): DefaultShoe {
-  const shoe = shoeThatTakes(raceway, size);
-  if (shoe === undefined) throw new NotListedError(noShoe(raceway, size));
-  const larger = shoe.of === undefined ? "" : `The shoe of ${shoe.of} ${shoe.size}, one size up. `;
+  const tool = toolThatTakes(racewayRecord(raceway).shoes, size);
+  if (tool === undefined) throw new NotListedError(noShoe(raceway, size));
   return {
-    radius: minimumRadius(shoe.size, "one-shot"),
-    deduct: shoe.deduct.value,
+    radius: minimumRadius(tool.madeFor, "one-shot"),
+    deduct: tool.deduct.value,
     outsideDiameter: outsideDiameter(raceway, size),
     springback: 0,
-    source: `${larger}Radius: NEC chapter 9, table 2, one-shot. Deduct: ${sourceInWords(shoe.deduct.source)}.`,
+    source:
+      `${tool.words}Radius: NEC chapter 9, table 2, one-shot${tool.of}. ` +
+      `Deduct: ${sourceInWords(tool.deduct.source)}.`,
   };
 }
 
-/** The size of shoe that takes a raceway, its deduct, and the kind it is made for where that is another. */
-function shoeThatTakes(
-  raceway: Raceway,
-  size: TradeSize,
-): { size: TradeSize; deduct: Sourced; of?: string } | undefined {
-  const { shoes } = racewayRecord(raceway);
-  if (!("sizesUp" in shoes)) {
-    const deduct = shoes[size];
-    return deduct && { size, deduct };
-  }
-  const shoeSize = TRADE_SIZES[TRADE_SIZES.indexOf(size) + shoes.sizesUp];
-  const deduct = shoeSize && shoes.of[shoeSize];
-  return deduct && { size: shoeSize, deduct, of: shoes.name };
+/** A tool: the size of EMT or of the raceway it is made for, its deduct, and what is to be said of it. */
+interface Tool {
+  readonly madeFor: TradeSize;
+  readonly deduct: Sourced;
+  /** Which shoe it is, and whose radius; both empty for a shoe of the raceway's own size. */
+  readonly words: string;
+  readonly of: string;
 }
 
+function toolThatTakes(shoes: KindOfShoe, size: TradeSize): Tool | undefined {
+  if ("of" in shoes) {
+    const larger = sizeAbove(size, shoes.sizesUp);
+    const tool = larger && toolThatTakes(shoes.of, larger);
+    return tool && { ...tool, words: `The shoe of ${shoes.name} ${larger}, one size up. ${tool.words}` };
+  }
+  const deduct = shoes.deducts[size];
+  const madeFor = sizeAbove(size, shoes.onEmt?.sizesUp ?? 0);
+  if (!deduct || !madeFor) return undefined;
+  if (!shoes.onEmt) return { madeFor, deduct, words: "", of: "" };
+  const words = `The shoe of EMT ${madeFor} (${sourceInWords(shoes.onEmt.source)}). `;
+  return { madeFor, deduct, words, of: `, of size ${madeFor}` };
+}
+
+const sizeAbove = (size: TradeSize, sizesUp: number): TradeSize | undefined =>
+  TRADE_SIZES[TRADE_SIZES.indexOf(size) + sizesUp];
+
 function noShoe(raceway: Raceway, size: TradeSize): string {
-  const sizes = TRADE_SIZES.filter((each) => shoeThatTakes(raceway, each) !== undefined);
+  const sizes = TRADE_SIZES.filter((each) => toolThatTakes(racewayRecord(raceway).shoes, each) !== undefined);
   const has = sizes.length > 0 ? `only sizes ${sizes.join(", ")} have one` : "no size has one";
   return `There is no built-in shoe for ${raceway} ${size}: ${has}. Give its radius and deduct in the Shoes table.`;
 }

@@ -5,7 +5,7 @@ import type { Ticket, TicketBend } from "../../src/shop/ticket/ticket";
 import { TICKET_CAUTIONS } from "../../src/shop/ticket/ticketCautions";
 import { writerFor, type TicketWriter } from "../../src/shop/ticket/ticketWords";
 import { labelOf, labelText } from "../../src/shop/ticket/pieceLabel";
-import { measuredWord } from "../../src/shop/ticket/measuredWord";
+import { measuredWords } from "../../src/shop/shoe/measured";
 import { codeScene } from "../../src/drawing/ticket/codeScene";
 import { lieScene } from "../../src/drawing/ticket/lieScene";
 import { isClose, isTight, shapeScene, stickScene, type TicketLook } from "../../src/drawing/ticket/ticketScenes";
@@ -46,7 +46,7 @@ function head(ticket: Ticket, words: TicketWriter): string {
     [t.farEnd, ticket.ends.far],
     [t.sawnEnds, ticket.sawnEnds],
     ...(ticket.bends.length > 0
-      ? ([[`${t.shoe}, ${measuredWord(ticket.shoe)}`, words.shoe(ticket)]] as [string, string][])
+      ? ([[`${t.shoe}, ${measuredWords(ticket.shoe)}`, words.shoe(ticket)]] as [string, string][])
       : []),
   ];
   const shown = facts.filter(([, value]) => value !== "");

@@ -15,8 +15,8 @@ const RUNS = [
 ];
 const rules = (...rows: (string | number)[][]) => [["Rule", "Value"], ...rows];
 const SHOES = [
-  ["Raceway", "Size", "Radius", "Deduct"],
-  ["EMT", "2", 10, 12],
+  ["Raceway", "Size", "Radius", "Deduct", "Measured"],
+  ["EMT", "2", 10, 12, "2026-11-02"],
 ];
 /** What Excel hands over for an omitted argument. */
 const omitted = null as never;

@@ -25,7 +25,7 @@ function errorsWith(file: string, change: (text: string) => string): string[] {
 const flexible = (less: string) =>
   `const flexible = {
     words: ["fmc"], article: "348", sizes: {}, stick: { value: 1200, source: "common stick" }, threaded: false,
-    elbows: "metal", supports: { rule: "supports", spacing: 4.5 }, styles: ["set-screw"], shoes: {},
+    elbows: "metal", supports: { rule: "supports", spacing: 4.5 }, styles: ["set-screw"], shoes: { deducts: {} },
   } as const satisfies RacewayRecord;`.replace(less, "");
 const withFlexible = (text: string, less = "") =>
   `import type { RacewayRecord } from "./record";\n${flexible(less)}\n${text.replace('"PVC 80": pvc80,', '"PVC 80": pvc80, FMC: flexible,')}`;

@@ -1,5 +1,5 @@
 import type { Ticket, TicketBend } from "../../shop/ticket/ticket";
-import { measuredWord } from "../../shop/ticket/measuredWord";
+import { measuredWords } from "../../shop/shoe/measured";
 import { TICKET_CAUTIONS } from "../../shop/ticket/ticketCautions";
 import { TICKET_LABELS as t, TICKET_SHEET_LABELS } from "../../shop/ticket/ticketLabels";
 import type { TicketWriter } from "../../shop/ticket/ticketWords";
@@ -78,7 +78,7 @@ function head(ticket: Ticket, words: TicketWriter): TicketLine[] {
     named(t.datumEnd, ends.datum),
     named(t.farEnd, ends.far),
     named(t.sawnEnds, ticket.sawnEnds),
-    ticket.bends.length > 0 ? `${t.shoe}, ${measuredWord(ticket.shoe)}: ${words.shoe(ticket)}` : "",
+    ticket.bends.length > 0 ? `${t.shoe}, ${measuredWords(ticket.shoe)}: ${words.shoe(ticket)}` : "",
   ];
   const about = [run.job, run.area, `${run.raceway} ${run.size}`].filter(Boolean).join(", ");
   return [

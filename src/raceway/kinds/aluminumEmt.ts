@@ -13,5 +13,5 @@ export const aluminumEmt = {
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal },
   styles: ["set-screw", "compression"],
-  shoes: {},
+  shoes: { deducts: {} },
 } as const satisfies RacewayRecord;

@@ -1,8 +1,8 @@
 import coat from "../data/coat.json";
 import table from "../data/rmc.json";
-import shoes from "../data/shoes.json";
 import supports from "../data/supports.json";
 import type { Sourced } from "../sources";
+import { rmc } from "./rmc";
 import type { DimensionRows } from "./record";
 import type { RacewayRecord } from "./record";
 
@@ -16,7 +16,7 @@ export const coatedRmc = {
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
   styles: ["threaded"],
-  shoes: { of: shoes.rows.RMC, name: "RMC", sizesUp: 1 },
+  shoes: { of: rmc.shoes, name: "RMC", sizesUp: 1 },
 } as const satisfies RacewayRecord;
 
 /** The coat is added outside, the bore stays; no wall and weight were found in print. */

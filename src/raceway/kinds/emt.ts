@@ -13,5 +13,5 @@ export const emt = {
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal },
   styles: ["set-screw", "compression"],
-  shoes: shoes.rows.EMT,
+  shoes: { deducts: shoes.rows.EMT },
 } as const satisfies RacewayRecord;

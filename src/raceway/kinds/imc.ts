@@ -13,5 +13,5 @@ export const imc = {
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
   styles: ["threaded", "set-screw", "compression"],
-  shoes: shoes.rows.IMC,
+  shoes: { deducts: shoes.rows.IMC, onEmt: { sizesUp: 1, source: "IMC on EMT shoe" } },
 } as const satisfies RacewayRecord;

@@ -14,5 +14,5 @@ export const pvc80 = {
   supports: { rule: "pvcSupports", spacing: supports.pvc },
   expansion: expansion.pvc,
   styles: ["cement"],
-  shoes: {},
+  shoes: { deducts: {} },
 } as const satisfies RacewayRecord;

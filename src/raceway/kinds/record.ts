@@ -6,6 +6,17 @@ export type RacewayDimension = "outsideDiameter" | "insideDiameter" | "wall" | "
 
 export type DimensionRows = Partial<Record<TradeSize, Partial<Record<RacewayDimension, Sourced>>>>;
 
+/** Deducts [in] with their sources, by size. */
+type Deducts = Partial<Record<TradeSize, Sourced>>;
+
+/**
+ * The built-in shoes of a kind: its own by size; those of EMT so many sizes larger, by deducts of its own (`onEmt`); or
+ * those of another kind so many sizes larger.
+ */
+export type KindOfShoe =
+  | { readonly deducts: Deducts; readonly onEmt?: { readonly sizesUp: number; readonly source: string } }
+  | { readonly of: KindOfShoe & { readonly deducts: Deducts }; readonly name: string; readonly sizesUp: number };
+
 export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement";
 
 /**
@@ -35,8 +46,5 @@ export interface RacewayRecord {
   readonly expansion?: number;
   /** Fitting styles it takes, the usual one first. Common practice, no source. */
   readonly styles: readonly FittingStyle[];
-  /** Built-in shoes by size, a deduct [in] with its source; or those of another kind so many sizes larger. */
-  readonly shoes:
-    | Partial<Record<TradeSize, Sourced>>
-    | { readonly of: Partial<Record<TradeSize, Sourced>>; readonly name: string; readonly sizesUp: number };
+  readonly shoes: KindOfShoe;
 }

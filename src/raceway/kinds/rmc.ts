@@ -23,5 +23,5 @@ export const rmc = {
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
   styles: ["threaded", "set-screw", "compression"],
-  shoes: shoes.rows.RMC,
+  shoes: { deducts: shoes.rows.RMC, onEmt: { sizesUp: 1, source: "rigid on EMT shoe" } },
 } as const satisfies RacewayRecord;

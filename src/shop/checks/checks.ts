@@ -5,9 +5,10 @@ import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
+import { unmeasuredShoes } from "./shoeChecks";
 import { zeroQuantities } from "../run/zeroQuantity";
 
-/** Every finding of a job: shoes and rules first, then the runs in their order. */
+/** Every finding of a job: shoes and rules that cannot be read, the runs in their order, shoes that were never measured. */
 export function checkJob(job: Job, edition: Edition): Finding[] {
   const { shoes, rules } = job;
   const shoeFindings = shoes.problems.map(({ message }): Finding => ({
@@ -30,6 +31,7 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...quantityFindings(job),
     ...repeatedNames(job),
     ...job.rows.flatMap((row) => checkRow(row, edition)),
+    ...unmeasuredShoes(job),
   ];
 }
 

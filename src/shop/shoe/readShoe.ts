@@ -3,6 +3,7 @@ import { outsideDiameter } from "../../raceway/dimensions";
 import { racewayRecord, readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import type { Column, TableRow } from "../../table/headerTable";
+import { dayText } from "../../units/day";
 import { InputError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
@@ -23,6 +24,8 @@ export const SHOE_COLUMNS: readonly Column[] = [
   { name: "Shortest tail" },
   { name: "Made for" },
   { name: "Second test" },
+  { name: "Measured" },
+  { name: "Source", also: ["Where the values come from"] },
 ];
 
 /** The dial runs from a little below zero to a little past 90 [°]. Common practice, no source. */
@@ -83,15 +86,29 @@ export function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe
     source: "",
   };
   checkShoe(shoe);
-  return { ...shoe, source: sourceOf(row.rowNumber, builtIn), row: row.rowNumber };
+  const source = sourceOf(row.rowNumber, builtIn, dayText(row.get("Source")));
+  return { ...shoe, ...measuredOf(row, builtIn), source, row: row.rowNumber };
 }
 
-/** Where a shoe's numbers stand; an empty radius or deduct (0 counts as empty) is the built-in one, and this says so. */
-function sourceOf(rowNumber: number, builtIn: readonly string[]): string {
-  const measures = ["Radius", "Deduct"].filter((column) => builtIn.includes(column)).map((name) => name.toLowerCase());
+/** What a test bend of a shoe tells. */
+const MEASURES = ["Radius", "Deduct"];
+
+/** A shoe whose radius or deduct is the built-in one was not measured, whatever its row says. */
+function measuredOf(row: TableRow, builtIn: readonly string[]): Pick<Shoe, "measured"> {
+  const measured = dayText(row.get("Measured"));
+  return measured === "" || MEASURES.some((column) => builtIn.includes(column)) ? {} : { measured };
+}
+
+/**
+ * Where a shoe's numbers stand, and what its row says of them; an empty radius or deduct (0 counts as empty) is the
+ * built-in one, and this says so.
+ */
+function sourceOf(rowNumber: number, builtIn: readonly string[], words: string): string {
+  const measures = MEASURES.filter((column) => builtIn.includes(column)).map((name) => name.toLowerCase());
+  const own = words === "" ? "" : `: ${words}`;
   return measures.length === 0
-    ? `shoes row ${rowNumber}`
-    : `shoes row ${rowNumber}; ${measures.join(" and ")} built in`;
+    ? `shoes row ${rowNumber}${own}`
+    : `shoes row ${rowNumber}${own}; ${measures.join(" and ")} built in`;
 }
 
 function secondTestOf(row: TableRow): Pick<Shoe, "secondTest"> {
@@ -129,5 +146,5 @@ function baseShoe(madeFor: unknown, raceway: Raceway, size: TradeSize): { radius
 /** The kind whose shoes a raceway is bent on. */
 function shoeKind(raceway: Raceway): Raceway {
   const { shoes } = racewayRecord(raceway);
-  return "sizesUp" in shoes ? readRaceway(shoes.name) : raceway;
+  return "of" in shoes ? readRaceway(shoes.name) : raceway;
 }

@@ -21,6 +21,8 @@ export interface Shoe extends TestedShoe {
   readonly shortestTail: number;
   /** Where the values come from, in words. */
   readonly source: string;
+  /** When it was measured and how far that may be off, as written; none for a shoe that never was. */
+  readonly measured?: string;
   /** Its row in the Shoes range, 1 for the first; none for a shoe that does not stand there. */
   readonly row?: number;
 }

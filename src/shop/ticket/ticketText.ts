@@ -1,6 +1,6 @@
 import type { LengthStyle } from "../../units/formatLength";
 import type { Ticket, TicketBend } from "./ticket";
-import { measuredWord } from "./measuredWord";
+import { measuredWords } from "../shoe/measured";
 import { TICKET_CAUTIONS } from "./ticketCautions";
 import { writerFor, type TicketWriter } from "./ticketWords";
 
@@ -25,7 +25,7 @@ export function ticketText(ticket: Ticket, { style = "feet", exact = false }: Ti
     `Piece code: ${ticket.name}, shape ${ticket.code}`,
     ...facts({ Job: run.job, Area: run.area }),
     `Conduit: ${run.raceway} ${run.size}`,
-    `Shoe: ${words.shoe(ticket)} (${measuredWord(ticket.shoe)}: ${ticket.shoe.source})`,
+    `Shoe: ${words.shoe(ticket)} (${measuredWords(ticket.shoe)}: ${ticket.shoe.source})`,
     `Cut length: ${words.measure(ticket.cutLength)}`,
     ...facts({ "Datum end": ticket.ends.datum, "Far end": ticket.ends.far }),
     ...facts({ "Sawn ends": ticket.sawnEnds, Conductors: run.conductors }),

@@ -32,7 +32,7 @@ describe("the demo job's tickets on a worksheet", () => {
       expect(firstLines.filter((line) => line.startsWith(`${run.name} piece ${piece} of`))).not.toEqual([]);
     }
     const others = firstLines.filter((line) => !/piece \d+ of \d+, make \d+$/.test(line));
-    expect(others).toEqual(["Runs without tickets"]);
+    expect(others).toEqual(["PR-04 piece 1 of 2, continued", "Runs without tickets"]);
   });
 
   test("no page is higher than Letter, no row wider than A4", () => {
@@ -69,7 +69,7 @@ describe("the demo job's tickets on a worksheet", () => {
   test("a run without a ticket is named with its reason at the end", () => {
     const text = textOf(sheet).join(" ").replace(/\|+/g, "");
     expect(made.problems.map(({ run }) => run)).toEqual(["PR-09"]);
-    expect(text.slice(text.indexOf("Runs without tickets"))).toMatch(/PR-09: steps 2 and 3.* 2\.5 in\. short\.$/);
+    expect(text.slice(text.indexOf("Runs without tickets"))).toMatch(/PR-09: steps 2 and 3.* 5\.5 in\. short\.$/);
   });
 });
 
@@ -92,7 +92,7 @@ test("a ticket says job, raceway, cut length, ends, shoe, bends, checks and caut
       expect.stringMatching(/^Cut 5' 7-15\/16" \(67.93 in.\) {3}P-1\/1 {3}\S{4}-\S{4}$/),
       "Tick each when it is made: \u2610 \u2610 \u2610   By ________   Date ________",
       ,
-      "Quay, Hall, EMT 1/2. Datum end: Panel A. Far end: Box 7. Sawn ends: ream them. Shoe, MEASURED: radius 4 in.,",
+      "Quay, Hall, EMT 1/2. Datum end: Panel A. Far end: Box 7. Sawn ends: ream them. Shoe, NOT MEASURED: radius 4 in.,",
       "Step|Mark|Line up|Hook|Dial|Turn before it",
       `1|5"|arrow|D end|90°|first bend; stub-up`,
       `From the datum end to the back of bend 1: 10"`,

@@ -5,8 +5,11 @@ import { findingsTable, findingsText, type Finding } from "../../../src/shop/che
 const HEADER = ["Run", "Raceway", "Size", "Route", "Conductors", "Straps"];
 const SHOE_HEADER = ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial start", "Shortest tail"];
 
+/** Shoes that were never measured have a test of their own. */
+const aboutRuns = ({ rule }: Finding): boolean => !rule.startsWith("a shoe is measured");
+
 const findingsOf = (row: unknown[], shoe?: unknown[], edition: 2020 | 2023 = 2023): Finding[] =>
-  checkJob(buildJob({ runs: [HEADER, row], shoes: shoe ? [SHOE_HEADER, shoe] : null }), edition);
+  checkJob(buildJob({ runs: [HEADER, row], shoes: shoe ? [SHOE_HEADER, shoe] : null }), edition).filter(aboutRuns);
 
 describe("checkJob", () => {
   test("a sound run has no finding", () => {
@@ -91,7 +94,11 @@ describe("checkJob", () => {
       ["A-2", "EMT", "3/4", "up 40, east 60"],
     ];
     const shoes = [SHOE_HEADER, ["EMT", "3/4", "wide", 6]];
-    expect(checkJob(buildJob({ runs, shoes }), 2023).map(({ run, weight }) => [run, weight])).toEqual([
+    expect(
+      checkJob(buildJob({ runs, shoes }), 2023)
+        .filter(aboutRuns)
+        .map(({ run, weight }) => [run, weight]),
+    ).toEqual([
       ["Shoes", "stop"],
       ["A-1", "look"],
       ["A-1", "stop"],

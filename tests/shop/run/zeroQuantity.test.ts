@@ -53,7 +53,7 @@ test("the job's check says so before anything about a run", () => {
     finding: "Quantity is 0 or empty and counts as 1: A.",
     fix: "Write how many there are. Delete the row of a run that is not to be made.",
   });
-  expect(findings.map(({ run }) => run)).toEqual(["Runs", "A"]);
+  expect(findings.map(({ run }) => run)).toEqual(["Runs", "A", "Shoes"]);
 });
 
 test("the schedule says so once, beside the first line of the run and after what stands there", () => {

@@ -65,9 +65,9 @@ test("made for another conduit: its radius and deduct, this one's diameter", () 
     deduct: built("EMT", "3/4").deduct,
     outsideDiameter: 0.706,
   });
-  expect(made("EMT", "1/2", "RMC 1")).toMatchObject({ radius: 5.75, deduct: built("RMC", "1").deduct });
-  expect(made("PVC-coated RMC", "1/2", "3/4")).toMatchObject({ radius: 4.5, deduct: built("RMC", "3/4").deduct });
-  expect(made("EMT", "1/2", "  RMC   3/4 ")).toMatchObject({ radius: 4.5, deduct: built("RMC", "3/4").deduct });
+  expect(made("EMT", "1/2", "RMC 1")).toMatchObject({ radius: 7.25, deduct: built("RMC", "1").deduct });
+  expect(made("PVC-coated RMC", "1/2", "3/4")).toMatchObject({ radius: 5.75, deduct: built("RMC", "3/4").deduct });
+  expect(made("EMT", "1/2", "  RMC   3/4 ")).toMatchObject({ radius: 5.75, deduct: built("RMC", "3/4").deduct });
   expect(problemOf(["Raceway", "Size", "Made for"], "EMT", "1/2", "hose 1")[0]).toMatch(
     /^shoes row 2: Made for must be .*got "hose"/,
   );
@@ -211,4 +211,18 @@ test("a bench is the usual one where nothing is given, and words are read whatev
   expect(() => readBench([["Setting"], ["Plane"]])).toThrow('bench must have the column "Value"');
   expect(() => readBench([["Value"], ["Plane"]])).toThrow('bench must have the column "Setting"');
   expect(() => readBench([["Setting", "Value"], ["Plane", null]])).toThrow('bench "plane" must be vertical or horizontal; got an empty cell.'); // prettier-ignore
+});
+
+test("a shoe says when it was measured; one with a built-in radius or deduct, or nothing written, never was", () => {
+  const headers = ["Raceway", "Size", "Radius", "Deduct", "Measured", "Where the values come from"];
+  const own = (...row: unknown[]) => book(headers, ["EMT", "1/2", ...row]).own[0]!;
+  expect(own(4, 5, "2026-11-02 ± 0.06 in.", "test bend")).toMatchObject({
+    measured: "2026-11-02 ± 0.06 in.",
+    source: "shoes row 2: test bend",
+  });
+  expect(own(4, 5, 46328, "").measured).toBe("2026-11-02");
+  expect(own(4, 5, "", "the maker").source).toBe("shoes row 2: the maker");
+  expect(own(4, 5, "", "the maker").measured).toBeUndefined();
+  expect(own("", 5, "2026-11-02", "").measured).toBeUndefined();
+  expect(own(4, "", "2026-11-02", "test bend").source).toBe("shoes row 2: test bend; deduct built in");
 });
