@@ -1,5 +1,5 @@
 import { Button, Checkbox } from "@fluentui/react-components";
-import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular } from "@fluentui/react-icons";
+import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular, TagRegular } from "@fluentui/react-icons";
 import { useEffect, useRef, useState } from "react";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
@@ -16,6 +16,7 @@ import type { CutResult } from "../totals/cutWork";
 import { cutJob } from "../totals/cutJob";
 import { planInWorker, type Planning } from "../totals/planInWorker";
 import { freeSheetName } from "../workbook/plan";
+import { labelCount, labelsDocument, MOST_LABELS } from "./labelsDocument";
 import { printDocument } from "./printDocument";
 import { printHtml, saveHtml } from "./printHtml";
 import { sheetName, ticketSheet } from "./ticketSheet";
@@ -25,12 +26,23 @@ type Pages = "one" | "together";
 const WHEN = { dateStyle: "medium", timeStyle: "short" } as const;
 
 /** Prints the tickets, saves them as a page, or puts them in the workbook. */
-export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
+export function TicketActions({
+  tickets,
+  issue,
+  straight,
+}: {
+  tickets: readonly Ticket[];
+  /** What the runs were last issued as; empty where they never were. */
+  issue: string;
+  /** Straight pieces without a ticket: they stand on the cutting sheet. */
+  straight: number;
+}) {
   const workbook = useWorkbook();
   const { style } = useUnits();
   const task = useTask();
   const [pages, setPages] = useKept<Pages>("tickets.pages", "one");
-  const [withCuts, setWithCuts] = useKept("tickets.cuts", false);
+  const [cutsAsked, setWithCuts] = useKept<boolean | undefined>("tickets.cuts", undefined);
+  const withCuts = cutsAsked ?? straight > 0;
   const [done, setDone] = useState("");
   const cuts = useCuts();
 
@@ -42,7 +54,7 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
     const plan = withCuts ? await cuts.plan() : undefined;
     if (withCuts && !plan) return undefined;
     return printDocument(tickets, {
-      ...{ style, together: pages === "together", printed: new Date().toLocaleString(undefined, WHEN) },
+      ...{ style, together: pages === "together", printed: new Date().toLocaleString(undefined, WHEN), issue },
       ...(plan ? { cuts: plan } : {}),
     });
   };
@@ -57,6 +69,12 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
     const name = t.fileName(ticketTitle(tickets));
     saveHtml(html, name);
     return t.saved(name);
+  };
+  const labels = async () => {
+    const count = labelCount(tickets);
+    if (count > MOST_LABELS) throw new Error(t.tooManyLabels(count, MOST_LABELS));
+    printHtml(labelsDocument(tickets, style));
+    return Promise.resolve("");
   };
   const toSheet = async () => {
     const sheet = freeSheetName(sheetName(tickets), await workbook.readContents());
@@ -85,6 +103,9 @@ export function TicketActions({ tickets }: { tickets: readonly Ticket[] }) {
         </Button>
         <Button icon={<DocumentTableRegular />} disabledFocusable={task.busy} onClick={() => start(toSheet)}>
           {t.toSheet}
+        </Button>
+        <Button icon={<TagRegular />} disabledFocusable={task.busy} onClick={() => start(labels)}>
+          {t.labels}
         </Button>
       </div>
       {cuts.title !== undefined && (

@@ -1,4 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
+import type { TicketWishes } from "../../src/made/ticketChoice";
 import { Choice } from "../components/Choice";
 import { NoRuns } from "../components/NoRuns";
 import { Notice } from "../components/Notice";
@@ -6,12 +7,14 @@ import { Section } from "../components/Section";
 import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { useRun } from "../run/useRun";
+import { useMade } from "../made/useMade";
 import { strings } from "../strings";
 import { TICKET_CSS } from "./paperCss";
 import { TicketActions } from "./TicketActions";
 import { TicketList } from "./TicketList";
 import { ticketStrings as t } from "./ticketStrings";
-import { useTickets } from "./useTickets";
+import { TicketChoices } from "./TicketChoices";
+import { NO_WISHES, useIssue, useTickets } from "./useTickets";
 
 /** Shop tickets, one for each piece: of the selected run, or of the whole job. */
 export function TicketsView({ toStart }: { toStart(): void }) {
@@ -26,8 +29,12 @@ export function TicketsView({ toStart }: { toStart(): void }) {
 function Tickets() {
   const { selectRun } = useLedger();
   const { row, runs } = useRun();
+  const { made } = useMade();
+  const issue = useIssue();
   const [wholeJob, setWholeJob] = useKept("tickets.wholeJob", false);
-  const { tickets, problems } = useTickets(wholeJob ? "all" : row);
+  const [wishes, setWishes] = useKept<TicketWishes>("tickets.wishes", { ...NO_WISHES, bentOnly: true });
+  const wanted = wholeJob ? wishes : NO_WISHES;
+  const { tickets, problems, straight, choices } = useTickets(wholeJob ? "all" : row, wanted, issue);
   const choose = (value: string) => {
     setWholeJob(value === "all");
     if (value !== "all") void selectRun(Number(value)).catch(() => undefined);
@@ -44,16 +51,25 @@ function Tickets() {
         ]}
         onChange={choose}
       />
+      {wholeJob && (
+        <TicketChoices
+          choices={choices}
+          wishes={wishes}
+          onChange={setWishes}
+          canTell={{ made: made !== undefined, issue: issue?.name ?? "" }}
+        />
+      )}
       {problems.map(({ run, message }, index) => (
         <Notice key={index} intent="error" title={t.notMade(run)}>
           {message}
         </Notice>
       ))}
+      {straight > 0 && <p>{t.straight(straight)}</p>}
       {tickets.length === 0 ? (
-        <p>{t.noTickets}</p>
+        <p>{wholeJob && problems.length === 0 ? t.noneWanted : t.noTickets}</p>
       ) : (
         <>
-          <TicketActions tickets={tickets} />
+          <TicketActions tickets={tickets} issue={issue?.name ?? ""} straight={straight} />
           <Section title={`${t.list} (${t.count(tickets.length)})`}>
             <TicketList key={wholeJob ? "all" : row} tickets={tickets} />
           </Section>

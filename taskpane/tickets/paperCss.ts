@@ -114,3 +114,19 @@ body { margin: 0; color: #000; background: #fff; font-size: 11pt; }
 ${DRAWING_CSS}
 ${TICKET_CSS}
 `.trim();
+
+/** A sheet of stickers, three by eight, inside what both A4 and Letter have. */
+export const LABELS_CSS = `
+@page { margin: 10mm 8mm; }
+html { color-scheme: light; }
+body.rlt-labels { margin: 0 auto; width: 190mm; color: #000; background: #fff; display: grid;
+  grid-template-columns: repeat(3, 1fr); gap: 2mm; font: 8pt/1.2 "Segoe UI", Arial, Helvetica, sans-serif; }
+.rlt-label { height: 29mm; overflow: hidden; border: 0.5px dashed #777; border-radius: 2mm; padding: 1.5mm; box-sizing: border-box;
+  display: flex; gap: 1.5mm; break-inside: avoid; }
+.rlt-label h3 { margin: 0; font-size: 12pt; }
+.rlt-label p { margin: 0; }
+.rlt-label > div { min-width: 0; overflow-wrap: anywhere; }
+.rlt-label .rlt-code { flex: none; width: 20mm; margin: 0; font-size: 6.5pt; text-align: center; }
+.rlt-label svg { width: 100%; height: auto; shape-rendering: crispEdges; }
+${DRAWING_CSS}
+`.trim();

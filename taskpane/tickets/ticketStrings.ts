@@ -8,6 +8,19 @@ export const ticketStrings = {
   noTickets: "None of these runs can be made yet. What is wrong is said above.",
   which: "Tickets for",
   wholeJob: "The whole job",
+  all: "All",
+  by: { area: "Area", date: "Date", crew: "Crew", conduit: "Conduit" },
+  bentOnly: "Bent pieces only",
+  notMadeYet: "Not yet made",
+  changedSince: (issue: string) => `Changed since ${issue}`,
+  straight: (count: number) =>
+    `${many(count, "straight piece has", "straight pieces have")} no ticket: the cutting sheet has ${count === 1 ? "it" : "them"}.`,
+  noneWanted: "No piece is wanted by these choices.",
+  labels: "Stickers",
+  labelCount: (number: number, of: number, bends: number) =>
+    `${number} of ${of} · ${bends === 0 ? "straight" : many(bends, "bend", "bends")}`,
+  tooManyLabels: (count: number, most: number) =>
+    `These are ${count} stickers; at most ${most} are printed at once. Choose fewer pieces.`,
   paper: "On paper",
   pages: "Pages",
   onePage: "One piece to a page",

@@ -1,24 +1,68 @@
-import { useMemo } from "react";
-import { jobTickets, type JobTickets } from "../../src/shop/ticket/jobTickets";
+import { useEffect, useMemo, useState } from "react";
+import { chooseTickets, type ChosenTickets, type TicketWishes } from "../../src/made/ticketChoice";
 import { readBench } from "../../src/shop/bench/bench";
-import { buildJob } from "../../src/shop/job/job";
+import { buildJob, type Job } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";
+import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
+import { useWorkbook } from "../hooks/useWorkbook";
+import { useMade } from "../made/useMade";
+import { readSnapshots, SNAPSHOTS, type Snapshot } from "../totals/snapshots";
+
+/** Every ticket. */
+export const NO_WISHES: TicketWishes = {
+  ...{ area: "", date: "", crew: "", conduit: "" },
+  ...{ bentOnly: false, notMade: false, changed: false },
+};
+
+/** What the runs were issued as, the last time they were: a snapshot and its cells. */
+export interface Issue {
+  readonly name: string;
+  readonly cells: TableCells["cells"];
+}
+
+const NONE: ChosenTickets["choices"] = { area: [], date: [], crew: [], conduit: [] };
 
 /**
  * Tickets of one row of Runs (1 for the first under the header), or of the whole job, worked out again when the workbook
  * changes. A table that cannot be read at all comes back as one problem.
  */
-export function useTickets(row: number | "all"): JobTickets {
+export function useTickets(row: number | "all", wishes: TicketWishes, issue: Issue | undefined): ChosenTickets {
   const { Runs, Shoes, Rules, Bench } = useLedger().tables;
-  return useMemo(() => {
+  const { made } = useMade();
+  const [job, issued] = useMemo(() => {
+    const build = (runs: unknown) =>
+      attempt(() => buildJob({ runs, shoes: Shoes?.cells, rules: Rules?.cells }) satisfies Job);
     const [headers = [], ...lines] = Runs?.cells ?? [];
-    const cells = [headers, ...(row === "all" ? lines : lines.slice(row - 1, row))];
+    const now = build([headers, ...(row === "all" ? lines : lines.slice(row - 1, row))]);
+    return [now, issue && build(issue.cells)];
+  }, [Runs, Shoes, Rules, row, issue]);
+  return useMemo(() => {
     const tried = attempt(() => {
       // Where nothing is said of the bench, the order is the schedule's.
       const bench = Bench ? readBench(Bench.cells) : undefined;
-      return jobTickets(buildJob({ runs: cells, shoes: Shoes?.cells, rules: Rules?.cells }), bench);
+      return job.value && chooseTickets(job.value, wishes, { made: made?.cells, issued: issued?.value, bench });
     });
-    return tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message: tried.problem ?? "" }] };
-  }, [Runs, Shoes, Rules, Bench, row]);
+    const message = job.problem ?? tried.problem ?? "";
+    return (
+      tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message }], straight: 0, choices: NONE }
+    );
+  }, [job, issued, made, Bench, Runs, wishes]);
+}
+
+/** The last issue of the runs that Totals keeps; undefined where there is none or its table is gone. */
+export function useIssue(): Issue | undefined {
+  const workbook = useWorkbook();
+  const { tables } = useLedger();
+  const [issue, setIssue] = useState<Issue>();
+  useEffect(() => {
+    const read = async () => {
+      const latest: Snapshot | undefined = readSnapshots((await workbook.readSettings([SNAPSHOTS]))[0]).at(-1);
+      const [table] = latest ? await workbook.readTables([latest.table]) : [];
+      setIssue(table && latest && { name: latest.table, cells: table.cells });
+    };
+    // Without it the tickets only lack the name of an issue.
+    void read().catch(() => setIssue(undefined));
+  }, [workbook, tables]);
+  return issue;
 }

@@ -137,3 +137,52 @@ test("without runs the view says what to do", async () => {
   await user.click(screen.getByRole("tab", { name: "Tickets" }));
   expect(await screen.findByRole("button", { name: "Go to Start" })).toBeTruthy();
 });
+
+describe("which tickets", () => {
+  const JOB = [...RUNS.slice(0, 2), ["P-4", "Quay", "Shed", "EMT", "1/2", "east 8'", 1]];
+  const pieces = () => screen.queryAllByText(/^P-\d, piece/).map(({ textContent }) => textContent);
+
+  test("straight pieces go to the cutting sheet, unless they are asked for", async () => {
+    const { user } = await openTickets(JOB);
+    await chooseJob(user);
+    await screen.findByText("1 straight piece has no ticket: the cutting sheet has it.");
+    expect(pieces()).toEqual(["P-1, piece 1 of 1", "P-2, piece 1 of 1"]);
+    expect(screen.getByRole<HTMLInputElement>("checkbox", { name: "Add the cutting sheet" }).checked).toBe(true);
+    await user.click(screen.getByRole("checkbox", { name: "Bent pieces only" }));
+    await waitFor(() => expect(pieces()).toEqual(["P-1, piece 1 of 1", "P-2, piece 1 of 1", "P-4, piece 1 of 1"]));
+  });
+
+  test("by area, and what is not yet made where the workbook has a Made table", async () => {
+    const { book, user, sheet } = await openTickets(JOB);
+    await chooseJob(user);
+    expect(screen.queryByRole("checkbox", { name: "Not yet made" })).toBeNull();
+    addMade(book, [["P-2", 1]]);
+    await act(async () => book.type(sheet, 1, 6, 2));
+    await user.click(await screen.findByRole("checkbox", { name: "Not yet made" }));
+    await waitFor(() => expect(pieces()).toEqual(["P-1, piece 1 of 1"]));
+    await user.selectOptions(screen.getByRole("combobox", { name: "Area" }), "Shed");
+    await screen.findByText("No piece is wanted by these choices.");
+    await user.click(screen.getByRole("checkbox", { name: "Bent pieces only" }));
+    await waitFor(() => expect(pieces()).toEqual(["P-4, piece 1 of 1"]));
+  });
+
+  test("stickers: one for each piece to make, with its code", async () => {
+    const { user } = await openTickets();
+    await user.click(await screen.findByRole("button", { name: "Stickers" }));
+    const frame = await waitFor(() => document.querySelector<HTMLIFrameElement>("#rlt-print")!);
+    const page = new DOMParser().parseFromString(frame.srcdoc, "text/html");
+    expect([...page.querySelectorAll(".rlt-label h3")].map(({ textContent }) => textContent)).toEqual([
+      ...["P-1/1", "P-1/1"],
+    ]);
+    expect(page.querySelector(".rlt-label svg desc")?.textContent).toMatch(
+      /^Piece: P-1\/1\nShape: \S{4}-\S{4}\nMake: 2\nJob: Quay$/,
+    );
+    expect(page.body.textContent).toContain("2 of 2 · 1 bend");
+  });
+});
+
+/** A Made table with these pieces and how many are good. */
+function addMade(book: FakeBook, rows: [piece: string, good: number][]): void {
+  const cells = [["Piece", "Good"], ...rows];
+  book.addTable("Made", book.addSheet("Made", cells), 0, 0, cells.length, 2);
+}
