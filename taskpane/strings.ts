@@ -282,11 +282,14 @@ export const strings = {
     },
     stillOpen: (count: number) => `${many(count, "measure", "measures")} to go.`,
     test: {
-      title: "Measure it with one test bend",
+      title: "Measure it with one or two test bends",
       why: "One 90 tells the radius, deduct and springback of your own shoe. No maker's table is needed.",
-      mark: "Cut a straight piece about 36 in. long. Pencil a mark about 12 in. from one end: that end becomes the stub.",
+      mark: (cut: string, mark: string) =>
+        `Cut a straight piece about ${cut} long. Pencil a mark about ${mark} from one end: that end becomes the stub.`,
       bend: "Line the mark up with the arrow, hook toward the stub's end, dial at zero. Bend to 90 and read the dial before you let go.",
       measure: "Take the piece out. Read the angle it settled at, then measure from each end to the back of the bend.",
+      second:
+        "If you like: bend another piece to about 30, dial at zero, and read the dial and the angle it settled at. Small bends are surer then.",
     },
     fields: {
       cutLength: "Cut length",
@@ -295,12 +298,22 @@ export const strings = {
       angle: "Angle after",
       stub: "Stub, end to back",
       leg: "Leg, end to back",
+      secondDial: "Second bend, dial reached",
+      secondAngle: "Second bend, angle after",
+    },
+    doubts: "Look at this before you save",
+    /** What the Shoes table says of where a shoe's numbers come from. */
+    keep: {
+      source: (bends: 1 | 2) => (bends === 1 ? "one test bend" : "two test bends"),
+      measured: (day: string, radius: string, deduct: string) => `${day}, radius ± ${radius}, deduct ± ${deduct}`,
     },
     save: {
       noTable: "This workbook has no Shoes table yet. Set the workbook up on Start, then save the shoe.",
       add: (shoe: string) => `Add ${shoe} to Shoes`,
       replace: (shoe: string) => `Write into the ${shoe} row of Shoes`,
       done: "The Shoes table holds the measured values. Every schedule follows.",
+      noColumns: (columns: string) =>
+        `The Shoes table has no column ${columns}: that was not written. Add the column and save again.`,
     },
   },
   totals: {

@@ -10,7 +10,8 @@ import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import type { Cell } from "../workbook/items";
-import { measuredCells, shoeRowOf, withMeasured } from "./shoeRow";
+import type { MeasuredSpringback } from "./measures";
+import { measuredCells, missingColumns, shoeRowOf, withMeasured } from "./shoeRow";
 
 const t = strings.shoe.save;
 
@@ -19,10 +20,12 @@ export function SaveShoe({
   raceway,
   size,
   lines,
+  springback,
 }: {
   raceway: Raceway;
   size: TradeSize;
   lines: readonly Calibrated[];
+  springback: MeasuredSpringback;
 }) {
   const workbook = useWorkbook();
   const { tables, reload } = useLedger();
@@ -32,7 +35,8 @@ export function SaveShoe({
   if (!table) return <Notice intent="warning">{t.noTable}</Notice>;
   const headers = table.cells[0] ?? [];
   const row = shoeRowOf(table.cells, raceway, size);
-  const measured = measuredCells(lines);
+  const measured = measuredCells(lines, springback, dayOf(new Date()));
+  const missing = missingColumns(headers, measured);
 
   const save = async () => {
     if (row === 0) {
@@ -57,6 +61,7 @@ export function SaveShoe({
       <Button appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(save)}>
         {row === 0 ? t.add(`${raceway} ${size}`) : t.replace(`${raceway} ${size}`)}
       </Button>
+      {missing.length > 0 && <Notice intent="warning">{t.noColumns(missing.join(", "))}</Notice>}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {before && (
         <Notice
@@ -75,3 +80,7 @@ export function SaveShoe({
     </div>
   );
 }
+
+/** A day where the pane is, as the Shoes table holds it: 2026-11-02. */
+const dayOf = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");

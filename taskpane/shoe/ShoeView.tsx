@@ -12,7 +12,8 @@ import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
-import { measure, MEASURES, type Texts } from "./measures";
+import { testBendLengths } from "../../src/shop/shoe/testBendAdvice";
+import { measure, MEASURES, SECOND, type Texts } from "./measures";
 import { BentPicture, StickPicture } from "./MeasurePictures";
 import { SaveShoe } from "./SaveShoe";
 import { ShoeDrawing } from "./ShoeDrawing";
@@ -20,7 +21,7 @@ import { ShoeResults } from "./ShoeResults";
 
 const t = strings.shoe;
 
-/** Measures a shoe by one test bend, step by step, and keeps it in the Shoes table. */
+/** Measures a shoe by one or two test bends, step by step, and keeps it in the Shoes table. */
 export function ShoeView() {
   const { state, tables } = useLedger();
   const units = useUnits();
@@ -30,17 +31,20 @@ export function ShoeView() {
   if (state === "loading") return <Spinner label={strings.common.reading} />;
   const shoe = attempt(() => readShoes(tables.Shoes?.cells).shoeFor(raceway, size));
   const measured = measure(texts, raceway, size, units.typed);
+  const advice = testBendLengths(raceway, size);
   const step = (keys: readonly string[]) =>
-    MEASURES.filter(({ key }) => keys.includes(key)).map(({ key, label, kind }) => (
-      <Entry
-        key={key}
-        label={label}
-        unit={unitOf(kind, texts[key] ?? "", units.style)}
-        value={texts[key] ?? ""}
-        problem={measured.problems[key]}
-        onChange={(text) => setTexts((before) => ({ ...before, [key]: text }))}
-      />
-    ));
+    [...MEASURES, ...SECOND]
+      .filter(({ key }) => keys.includes(key))
+      .map(({ key, label, kind }) => (
+        <Entry
+          key={key}
+          label={label}
+          unit={unitOf(kind, texts[key] ?? "", units.style)}
+          value={texts[key] ?? ""}
+          problem={measured.problems[key]}
+          onChange={(text) => setTexts((before) => ({ ...before, [key]: text }))}
+        />
+      ));
   return (
     <>
       <div className="rl-grid">
@@ -54,7 +58,7 @@ export function ShoeView() {
         <p>{t.test.why}</p>
         <ol className="rl-todo">
           <li>
-            {t.test.mark}
+            {t.test.mark(units.show(advice.cut), units.show(advice.mark))}
             <StickPicture />
             <div className="rl-grid">{step(["cutLength", "mark"])}</div>
           </li>
@@ -67,6 +71,10 @@ export function ShoeView() {
             <BentPicture />
             <div className="rl-grid">{step(["angle", "stub", "leg"])}</div>
           </li>
+          <li>
+            {t.test.second}
+            <div className="rl-grid">{step(["secondDial", "secondAngle"])}</div>
+          </li>
         </ol>
         {measured.problem && (
           <Notice intent="error" title={t.doesNotFit}>
@@ -75,10 +83,15 @@ export function ShoeView() {
         )}
         {measured.open.length > 0 && <p className="rl-hint">{t.stillOpen(measured.open.length)}</p>}
       </Section>
-      {measured.lines && (
+      {measured.lines && measured.springback && (
         <Section title={t.result}>
           <ShoeResults lines={measured.lines} />
-          <SaveShoe raceway={raceway} size={size} lines={measured.lines} />
+          {measured.doubts.length > 0 && (
+            <Notice intent="warning" title={t.doubts}>
+              {measured.doubts.join(" ")}
+            </Notice>
+          )}
+          <SaveShoe raceway={raceway} size={size} lines={measured.lines} springback={measured.springback} />
         </Section>
       )}
     </>

@@ -2,19 +2,36 @@ import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import { readRaceway, type Raceway } from "../../src/raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../src/raceway/tradeSize";
 import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
+import { showInches } from "../../src/units/show";
+import { strings } from "../strings";
+import type { MeasuredSpringback } from "./measures";
 import { attempt } from "../components/attempt";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 
-/** What a test bend puts into the Shoes table: rounded to thousandths, finer than any tape. */
-export function measuredCells(lines: readonly Calibrated[]): Record<string, Cell> {
-  const value = (quantity: string) => lines.find((line) => line.quantity === quantity)?.value;
-  const wanted = { Radius: value("Radius"), Deduct: value("Deduct"), Springback: value("Springback") };
-  return Object.fromEntries(
-    Object.entries(wanted).flatMap(([name, number]) =>
-      number === undefined ? [] : [[name, Number(number.toFixed(3))]],
-    ),
-  );
+/** What test bends put into the Shoes table: rounded to thousandths, finer than any tape; and where it comes from. */
+export function measuredCells(
+  lines: readonly Calibrated[],
+  { at90, secondTest }: MeasuredSpringback,
+  day: string,
+): Record<string, Cell> {
+  const [radius, deduct] = ["Radius", "Deduct"].map((name) => lines.find(({ quantity }) => quantity === name)!);
+  const round = (value: number) => Number(value.toFixed(3));
+  const off = (line: Calibrated | undefined) => showInches(line?.worst ?? 0, 2);
+  return {
+    Radius: round(radius!.value),
+    Deduct: round(deduct!.value),
+    Springback: round(at90),
+    "Second test": secondTest,
+    Measured: strings.shoe.keep.measured(day, off(radius), off(deduct)),
+    Source: strings.shoe.keep.source(secondTest === "" ? 1 : 2),
+  };
+}
+
+/** Columns that hold what was measured and that the table lacks; an empty cell needs none. */
+export function missingColumns(headers: readonly Cell[], measured: Readonly<Record<string, Cell>>): string[] {
+  const places = columnPlaces(headers, SHOE_COLUMNS);
+  return Object.entries(measured).flatMap(([name, value]) => (places.has(name) || value === "" ? [] : [name]));
 }
 
 /** Row of the Shoes table for a raceway and size (1 for the first under the header); 0 when it has none. */

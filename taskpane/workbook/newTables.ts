@@ -96,6 +96,7 @@ function shoeRows(): Rows {
           "Dial to": shoe.dialTo,
           "Dial start": shoe.dialStart,
           "Shortest tail": shoe.shortestTail,
+          Source: shoe.source,
         },
       ];
     }),

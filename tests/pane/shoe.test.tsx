@@ -43,7 +43,51 @@ test("one test bend gives the shoe, and the shoe's row of Shoes takes it", async
     Deduct: 5,
     Springback: 4,
     "Dial to": 105,
+    "Second test": "",
+    Source: "one test bend",
   });
+  // By hand: a sixteenth's half on each of four readings, over 2 − π/2: radius ± 0.22; deduct ± 0.06.
+  expect(String(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2").Measured)).toMatch(
+    /^\d{4}-\d{2}-\d{2}, radius ± 0\.22 in\., deduct ± 0\.06 in\.$/,
+  );
+});
+
+test("a second bend at another angle goes into the row with the first; half of one is still open", async () => {
+  const { book, user, fill } = await openShoe();
+  await fill({ ...TEST_BEND, "Second bend, dial reached": "31.5" });
+  expect(screen.queryByRole("button", { name: /Write into/ })).toBeNull();
+  await fill({ "Second bend, angle after": "30" });
+  await user.click(await screen.findByRole("button", { name: "Write into the EMT 1/2 row of Shoes" }));
+  await screen.findByText(/The Shoes table holds the measured values/);
+  expect(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2")).toMatchObject({
+    Springback: 4,
+    "Second test": "30 at 31.5",
+    Source: "two test bends",
+  });
+});
+
+test("a springback is kept as that of a 90: 3.6 at an angle of 81 is 4 at 90", async () => {
+  const { book, user, fill } = await openShoe();
+  await fill({ ...TEST_BEND, "Dial reached": "84.6", "Angle after": "81" });
+  await user.click(await screen.findByRole("button", { name: "Write into the EMT 1/2 row of Shoes" }));
+  await waitFor(() => expect(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2")).toMatchObject({ Springback: 4 }));
+});
+
+test("measures that no shoe of the size has are doubted before they are saved", async () => {
+  const { fill } = await openShoe();
+  // The mark a foot too near the end: the arrow would stand 12.65 in. before the bend.
+  await fill({ ...TEST_BEND, "Stub, end to back": "24", "Leg, end to back": "14.422815" });
+  expect(await screen.findByText(/The arrow would stand 12\.65 in\. before the start of the bend/)).toBeTruthy();
+});
+
+test("the lengths to cut and to mark suit the size", async () => {
+  const { user } = await openShoe();
+  expect(await screen.findByText(/Cut a straight piece about 1' 9" long\. Pencil a mark about 6" from/)).toBeTruthy();
+  await user.selectOptions(screen.getByRole("combobox", { name: "Size" }), "4");
+  // By hand: 3 × 4.5 = 13.5 of straight at each end, mark at 14; 14 + 24·(1/2 + π/2) + 13.5 = 77.2.
+  expect(
+    await screen.findByText(/Cut a straight piece about 6' 6" long\. Pencil a mark about 1' 2" from/),
+  ).toBeTruthy();
 });
 
 test("what stood in the row comes back", async () => {
