@@ -1,3 +1,4 @@
+import { filledRows } from "../table/filledRows";
 import { sameCells } from "./cells";
 
 type Cells = readonly (readonly unknown[])[];
@@ -19,10 +20,11 @@ export function rememberTable<T>(
   const known: { readonly cells: Cells | null; readonly answer: T }[] = [];
   return (range, argument) => {
     if (range !== null && range !== undefined && !isTable(range)) return read(range, argument);
-    const place = known.findIndex(({ cells }) => sameTable(cells, range ?? null));
+    const filled = range ? filledRows(range) : null;
+    const place = known.findIndex(({ cells }) => sameTable(cells, filled));
     const entry = known.splice(place, place < 0 ? 0 : 1)[0] ?? {
-      cells: range ? range.map((row) => [...row]) : null,
-      answer: read(range, argument),
+      answer: read(filled, argument),
+      cells: filled && filled.map((row) => [...row]),
     };
     known.unshift(entry);
     forgetBeyond(known, TABLES, ROWS, ({ cells }) => cells?.length ?? 0);

@@ -1,3 +1,4 @@
+import { refuseMore } from "../table/filledRows";
 import { InputError, quoteValue } from "../units/errors";
 import { mixedNumber } from "../units/mixedNumber";
 import table from "./data/pullBoxes.json";
@@ -20,6 +21,9 @@ const KINDS = new Map<string, PullKind>([
   ["between", "between"],
 ]);
 
+/** More entries than a wall of a box has. */
+const MOST_ENTRIES = 2000;
+
 /** Reads a kind of pull; an omitted one is straight. @throws InputError */
 export function readPullKind(value: unknown, argument = "pull"): PullKind {
   if (value === null || value === undefined || value === "") return "straight";
@@ -40,6 +44,12 @@ export function readPullKind(value: unknown, argument = "pull"): PullKind {
  */
 export function readEntries(value: unknown, argument = "entries"): TradeSize[][] {
   const cells = Array.isArray(value) ? value.map((row: unknown) => (Array.isArray(row) ? row : [row])) : [[value]];
+  refuseMore(
+    cells.reduce((sum, row) => sum + row.length, 0),
+    MOST_ENTRIES,
+    argument,
+    "cells",
+  );
   const single = cells.length === 1 && cells[0]?.length === 1;
   const rows = cells
     .map((row, r) =>

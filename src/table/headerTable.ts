@@ -1,5 +1,6 @@
 import { CellFault } from "../units/cellFault";
 import { InputError, quoteValue } from "../units/errors";
+import { filledRows, refuseMore } from "./filledRows";
 
 /** One column a table may have: the name shown to people, whether it must be there, and other spellings. */
 export interface Column {
@@ -37,6 +38,9 @@ const isBlank = (cell: unknown): boolean =>
 
 const isBlankOrZero = (cell: unknown): boolean => cell === 0 || isBlank(cell);
 
+/** Most rows of a table that says nothing else. */
+const MOST_ROWS = 50_000;
+
 /** Headers match whatever their case, spaces and punctuation. */
 const headerKey = (text: unknown): string =>
   String(text ?? "")
@@ -49,10 +53,12 @@ const headerKey = (text: unknown): string =>
  * @param range the cells, row by row
  * @param argument what the range is called in messages
  * @param columns the columns to look for
- * @throws InputError when a required header is missing or a header stands twice
+ * @param most rows that are taken, with what stands above the last filled one
+ * @throws InputError when a required header is missing, a header stands twice, or there are more rows
  */
-export function readTable(range: unknown, argument: string, columns: readonly Column[]): HeaderTable {
-  const cells = asRange(range, argument);
+export function readTable(range: unknown, argument: string, columns: readonly Column[], most = MOST_ROWS): HeaderTable {
+  const cells = filledRows(asRange(range, argument));
+  refuseMore(cells.length, most, argument, "rows");
   const headerRow = cells.findIndex((row) => row.some((cell) => !isBlankOrZero(cell)));
   if (headerRow < 0) throw new InputError(`${argument} must have a header row; the range is empty.`);
   const places = findColumns(cells[headerRow] ?? [], argument, columns);

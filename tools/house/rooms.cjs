@@ -2,8 +2,8 @@
 const ROOMS = [
   ...[
     "units",
+        "table",
     "memory",
-    "table",
     "geometry",
     "raceway",
     "rules",

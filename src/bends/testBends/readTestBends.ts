@@ -9,6 +9,9 @@ const COLUMNS: readonly Column[] = [
   { name: "Springback", zero: true },
 ];
 
+/** More bends than anybody makes to measure a shoe. */
+const MOST_TESTS = 1000;
+
 const NO_SPRINGBACK =
   "Springback is 0 or empty; for a bend that did not spring back write the Dial reading, the same as its Angle.";
 
@@ -18,7 +21,7 @@ const NO_SPRINGBACK =
  * @throws InputError naming the row and what is wrong with it
  */
 export function readSpringbackTests(range: unknown): SpringbackTest[] {
-  return readTable(range, "tests", COLUMNS).rows.map((row) => {
+  return readTable(range, "tests", COLUMNS, MOST_TESTS).rows.map((row) => {
     try {
       return readTest(row);
     } catch (error) {

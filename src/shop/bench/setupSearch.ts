@@ -17,12 +17,12 @@ export interface Setup {
   readonly steps: readonly SetupStep[];
   /** True when every stroke can be made. */
   readonly possible: boolean;
-  /** How the order was found. */
-  readonly order: "usual" | "searched" | "none works";
+  /** How the order was found; "stopped" where none was within the strokes that are tried, and not all were. */
+  readonly order: "usual" | "searched" | "none works" | "stopped";
 }
 
-/** Pieces with more bends than this are tried from one end to the other only: the rest would be too many orders. */
-const ANY_ORDER_LIMIT = 10;
+/** Strokes that are tried for one piece before the search stops. */
+const MOST_TRIES = 500;
 /** What a departure from the usual way costs: swapping ends is work, another order only needs care. */
 const COST = { swap: 10, otherHook: 3, backward: 1 };
 
@@ -36,10 +36,12 @@ const COST = { swap: 10, otherHook: 3, backward: 1 };
 export function findSetup(piece: Piece, shoe: Shoe, bench: Bench): Setup {
   const usual = usualSteps(piece, shoe, bench);
   if (usual.every((step) => step.room.blocked.length === 0)) return { steps: usual, possible: true, order: "usual" };
-  const found = search(piece, shoe, bench);
-  return found
-    ? { steps: found, possible: true, order: "searched" }
-    : { steps: usual, possible: false, order: "none works" };
+  // Every order first; where those are too many, only those that lengthen the made stretch at its ends.
+  const rooms = new Rooms(piece, shoe, bench);
+  const every = search(rooms, openBends, MOST_TRIES);
+  const found = every === "stopped" ? search(rooms, besideMade, 2 * MOST_TRIES) : every;
+  if (typeof found === "object") return { steps: found, possible: true, order: "searched" };
+  return { steps: usual, possible: false, order: every === "stopped" ? "stopped" : "none works" };
 }
 
 function usualSteps(piece: Piece, shoe: Shoe, bench: Bench): SetupStep[] {
@@ -54,60 +56,85 @@ function usualSteps(piece: Piece, shoe: Shoe, bench: Bench): SetupStep[] {
 interface Way {
   readonly done: readonly boolean[];
   readonly steps: readonly SetupStep[];
+  readonly cost: number;
 }
 
-/** Takes up the cheapest way first (whole costs, so one list of ways for each), and each state only once. */
-function search(piece: Piece, shoe: Shoe, bench: Bench): readonly SetupStep[] | undefined {
-  const roomFor = remembered(piece, shoe, bench);
-  const byCost: Way[][] = [[{ done: piece.bends.map(() => false), steps: [] }]];
+/**
+ * The cheapest order, or why there is none. Takes up first the way that can come out cheapest (whole costs, so one list
+ * of ways for each), of several the one that has got farthest; each state only once.
+ *
+ * @param candidates bends that may come next
+ * @param mostTries strokes whose room has been worked out when it stops
+ */
+function search(
+  rooms: Rooms,
+  candidates: (done: readonly boolean[]) => number[],
+  mostTries: number,
+): readonly SetupStep[] | "none works" | "stopped" {
+  const { piece, shoe } = rooms;
+  const waiting: Way[][] = [[{ done: piece.bends.map(() => false), steps: [], cost: 0 }]];
   const taken = new Set<string>();
-  for (let cost = 0; cost < byCost.length; cost++) {
-    for (const { done, steps } of byCost[cost] ?? []) {
+  for (let least = 0; least < waiting.length; least++) {
+    const ways = (waiting[least] ??= []);
+    for (let way = ways.pop(); way; way = ways.pop()) {
+      const { done, steps, cost } = way;
       const last = steps.at(-1);
       const state = `${done.map(Number).join("")} ${last?.hook} ${last?.index}`;
       if (taken.has(state)) continue;
       taken.add(state);
       if (steps.length === done.length) return steps;
-      for (const index of candidates(done)) {
-        for (const hook of ["datum", "far"] as const) {
-          const room = roomFor(done, index, hook);
+      for (const index of candidates(done).reverse()) {
+        for (const hook of ["far", "datum"] as const) {
+          if (rooms.tries >= mostTries) return "stopped";
+          const room = rooms.of(done, index, hook);
           if (!room || room.blocked.length > 0) continue;
           const step = { index, hook, room };
-          const next = cost + stepCost(piece, shoe, step, last);
-          (byCost[next] ??= []).push({
-            done: done.map((made, place) => made || place === index),
-            steps: [...steps, step],
-          });
+          const made = done.map((before, place) => before || place === index);
+          const next = { done: made, steps: [...steps, step], cost: cost + stepCost(piece, shoe, step, last) };
+          (waiting[next.cost + costAhead(made, index)] ??= []).push(next);
         }
       }
     }
   }
-  return undefined;
+  return "none works";
 }
 
-type RoomFor = (done: readonly boolean[], index: number, hook: Hook) => StrokeRoom | undefined;
+/** A bend left open behind the last one takes a step back at least. */
+const costAhead = (done: readonly boolean[], last: number): number =>
+  done.some((made, place) => !made && place < last) ? COST.backward : 0;
 
-/**
- * The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. Undefined where the
- * tail cannot be held at all.
- */
-function remembered(piece: Piece, shoe: Shoe, bench: Bench): RoomFor {
-  const known = new Map<string, StrokeRoom>();
-  return (done, index, hook) => {
-    if (tailProblem(piece, done, index, hook, shoe) !== "") return undefined;
+/** The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. */
+class Rooms {
+  private readonly known = new Map<string, StrokeRoom>();
+
+  constructor(
+    readonly piece: Piece,
+    readonly shoe: Shoe,
+    private readonly bench: Bench,
+  ) {}
+
+  /** Strokes that were worked out. */
+  get tries(): number {
+    return this.known.size;
+  }
+
+  /** Undefined where the tail cannot be held at all. */
+  of(done: readonly boolean[], index: number, hook: Hook): StrokeRoom | undefined {
+    if (tailProblem(this.piece, done, index, hook, this.shoe) !== "") return undefined;
     const key = `${done.map(Number).join("")} ${hook} ${index}`;
-    const room = known.get(key) ?? strokeRoom(piece, done, index, hook, shoe, bench);
-    known.set(key, room);
+    const room = this.known.get(key) ?? strokeRoom(this.piece, done, index, hook, this.shoe, this.bench);
+    this.known.set(key, room);
     return room;
-  };
+  }
 }
 
-/** Bends that may come next: any that is not made; in long pieces only those beside the stretch that is made. */
-function candidates(done: readonly boolean[]): number[] {
-  const open = done.flatMap((value, place) => (value ? [] : [place]));
-  if (done.length <= ANY_ORDER_LIMIT) return open;
-  if (open.length === done.length) return [0, done.length - 1];
-  return open.filter((place) => done[place - 1] || done[place + 1]);
+/** Every bend that is not made. */
+const openBends = (done: readonly boolean[]): number[] => done.flatMap((made, place) => (made ? [] : [place]));
+
+/** The bends next to the stretch that is made; either end one to begin with. */
+function besideMade(done: readonly boolean[]): number[] {
+  if (!done.includes(true)) return done.length > 1 ? [0, done.length - 1] : [0];
+  return openBends(done).filter((place) => done[place - 1] || done[place + 1]);
 }
 
 function stepCost(piece: Piece, shoe: Shoe, step: SetupStep, last: SetupStep | undefined): number {

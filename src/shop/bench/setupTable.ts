@@ -82,6 +82,8 @@ function verdict(setup: Setup, step: SetupStep, bench: Bench): string {
     step.room.ahead > bench.supportBeyond ? `support the free end, ${showInches(step.room.ahead, 0)} out` : "",
   ].filter((text) => text !== "");
   if (setup.order === "none works") words.unshift("no order of bends works on this bench");
+  else if (setup.order === "stopped")
+    words.unshift("no order of bends was found for this bench; not every order was tried");
   else if (setup.order === "searched") words.unshift("another order than the schedule's");
   return words.length > 0 ? words.join("; ") : "clear";
 }

@@ -31,6 +31,9 @@ export const RUN_COLUMNS: readonly Column[] = [
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
 export const STICK = 120;
 
+/** Most rows of a job that the functions serve. */
+const MOST_RUNS = 20_000;
+
 /** Most of one run that is taken for meant. */
 const MOST = 100_000;
 
@@ -72,7 +75,7 @@ type ReadRow = { readonly run: Run } | { readonly run?: undefined; readonly prob
  */
 export const readRuns: (range: unknown, argument?: string) => readonly RunRow[] = rememberTable(
   (range, argument = "runs") => {
-    const rows = readTable(range, argument, RUN_COLUMNS).rows.map((row) => {
+    const rows = readTable(range, argument, RUN_COLUMNS, MOST_RUNS).rows.map((row) => {
       const name = runName(row);
       return { row, name, cells: [name, ...row.cells] };
     });

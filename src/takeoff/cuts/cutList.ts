@@ -1,5 +1,6 @@
 import { planCuts, roundUpToSteps, toSteps, type CutPiece } from "../../cutting";
 import { STICK } from "../../shop/run/runsTable";
+import { refuseMore } from "../../table/filledRows";
 import { InputError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
@@ -50,6 +51,8 @@ export function cutList(lengths: unknown, quantities: unknown, stock: unknown, k
 
 /** Lengths [in] with their quantities, each with its place in the range. A length of 0 is an empty cell. */
 function readPieces(lengths: unknown, quantities: unknown): (CutPiece & { place: number })[] {
+  refuseMore(cellCount(lengths), MOST_CELLS, "lengths", "cells");
+  refuseMore(cellCount(quantities), MOST_CELLS, "quantities", "cells");
   const [lengthCells, quantityCells] = [cellsOf(lengths), cellsOf(quantities)];
   const each = quantityCells.length === 1 && quantityCells[0] === null;
   if (!each && quantityCells.length !== lengthCells.length) {
@@ -71,6 +74,14 @@ function readPieces(lengths: unknown, quantities: unknown): (CutPiece & { place:
   if (pieces.length === 0) throw new InputError("lengths must have at least one length; got an empty range.");
   return pieces;
 }
+
+/** Most cells of a list. */
+const MOST_CELLS = 50_000;
+
+const cellCount = (value: unknown): number =>
+  Array.isArray(value)
+    ? value.reduce((sum: number, row: unknown) => sum + (Array.isArray(row) ? row.length : 1), 0)
+    : 1;
 
 /** Cells of a range row by row, or the one value; empty ones as null. */
 const cellsOf = (value: unknown): unknown[] =>

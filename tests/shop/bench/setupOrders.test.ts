@@ -101,6 +101,35 @@ test("the usual way, kept or given back, has each stroke with the bends before i
   }
 });
 
+describe("a piece of many bends", () => {
+  const stairs = (bends: number): Piece => {
+    const legs = Array.from({ length: bends + 1 }, (_, leg) => `${["up", "east", "north"][leg % 3]} 14`);
+    return buildRun({ ...runOf(legs.join(", ")), stick: 480 }, HALF_EMT).pulls[0]!.pieces[0]!;
+  };
+
+  test.each([10, 14])(
+    "of %i is searched for a while, and where the search stopped no order is called impossible",
+    (bends) => {
+      const piece = stairs(bends);
+      expect(piece.bends).toHaveLength(bends);
+      const setup = findSetup(piece, HALF_EMT, { ...USUAL_BENCH, roomAbove: 34, height: 20 });
+      expect([setup.order, setup.possible]).toEqual(["stopped", false]);
+      expect(setup.steps.map(({ index }) => index)).toEqual(piece.bends.map((_, index) => index));
+    },
+  );
+
+  test("of 8 has the order that the room allows", () => {
+    const piece = stairs(8);
+    const bench = { ...USUAL_BENCH, roomAbove: 34, height: 30 };
+    const { steps, order } = findSetup(piece, HALF_EMT, bench);
+    expect(order).toBe("searched");
+    for (const [place, { index, hook }] of steps.entries()) {
+      const done = doneIn(piece, steps.slice(0, place));
+      expect(strokeRoom(piece, done, index, hook, HALF_EMT, bench).blocked).toEqual([]);
+    }
+  });
+});
+
 describe("the table of a searched order", () => {
   const shoes = () =>
     readShoes([
@@ -131,8 +160,8 @@ describe("the table of a searched order", () => {
   });
 
   test("a notch serves whichever end is hooked: the mark stays the schedule's", () => {
-    const route = "north 30, saddle 3 east at 45, ahead 24, down 26";
-    const rows = rowsOf(route, { height: 14 });
+    const route = "north 40, saddle 3 east at 45, ahead 60, west 60";
+    const rows = rowsOf(route, LOW);
     const center = rows.find((row) => row["Bend"] === 2)!;
     const scheduled = scheduleRun(buildRun(runOf(route), HALF_EMT))[1]!;
     expect([scheduled.Hook, center["Hook"], center["Line up"]]).toEqual(["far", "datum", "notch"]);
