@@ -11,7 +11,7 @@ import { answer } from "./answer";
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction JOB.CUTS
  * @helpurl https://raceway-ledger.example/help/job.cuts.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [stock] Stock table with its header row: Raceway, Size, Length, On hand (empty or buy: to be bought), Price; omitted: 10 ft sticks, or the runs' Stick column
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [kerf] width of the saw cut [in], 0 to 1; omitted: 1/16, or the rule's

@@ -16,7 +16,7 @@ import { answer } from "./answer";
  * Source: derived from the shoe and true arcs.
  * @customfunction JOB.SCHEDULE
  * @helpurl https://raceway-ledger.example/help/job.schedule.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
  * @returns {any[][]} schedule with a header row
@@ -35,7 +35,7 @@ export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): an
  * Source: each line names its rule.
  * @customfunction JOB.CHECKS
  * @helpurl https://raceway-ledger.example/help/job.checks.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
@@ -57,7 +57,7 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?:
  * Source: derived, the bent conduit carried round the shoe.
  * @customfunction JOB.SETUP
  * @helpurl https://raceway-ledger.example/help/job.setup.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [bench] Bench table with its header row: Setting, Value; omitted: a usual bench
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here

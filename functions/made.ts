@@ -12,7 +12,7 @@ import { answer } from "./answer";
  * Source: the records, counted for the pieces of the schedule.
  * @customfunction JOB.PROGRESS
  * @helpurl https://raceway-ledger.example/help/job.progress.html
- * @param {any[][]} runs Runs table with its header row
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows
  * @param {any[][]} made Made table with its header row: Piece, Good, and as you like Date, Scrapped, By, Crew, Bend, Dial reached, Angle measured, Shape, Note, Id
  * @param {any} [by] columns to count by, parted by commas: Job, Area, Raceway, Size, Run, From, To, Date, Crew, Kind, By, or none; omitted: Job, Raceway, Size
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
@@ -40,7 +40,7 @@ export function jobProgress(
  * Source: the records, counted for the pieces of the schedule.
  * @customfunction JOB.DAILY
  * @helpurl https://raceway-ledger.example/help/job.daily.html
- * @param {any[][]} runs Runs table with its header row
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows
  * @param {any[][]} made Made table with its header row
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
@@ -57,7 +57,7 @@ export function jobDaily(runs: any[][], made: any[][], shoes?: any[][], rules?: 
  * Source: a matching of greatest worth, proven by its prices (weak duality).
  * @customfunction JOB.STANDING
  * @helpurl https://raceway-ledger.example/help/job.standing.html
- * @param {any[][]} runs Runs table as it is now, with its header row
+ * @param {any[][]} runs Runs table as it is now, with its header row, at most 20,000 rows
  * @param {any[][]} made Made table with its header row
  * @param {any[][]} [issued] Runs table as it was when the pieces were made; omitted: the runs as they are now
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
@@ -95,7 +95,7 @@ export function shoeLearn(made: any[][], shoes?: any[][], runs?: any[][], rules?
  * @customfunction SHOE.CHART
  * @helpurl https://raceway-ledger.example/help/shoe.chart.html
  * @param {any[][]} made Made table with its header row: Piece, Good, Bend, Dial reached, Angle measured
- * @param {any[][]} runs Runs table with its header row
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @returns {any[][]} a table with a header row

@@ -14,7 +14,7 @@ import { answer } from "./answer";
  * Source: derived from the routes; the rules and their sources stand in JOB.RULES.
  * @customfunction JOB.TAKEOFF
  * @helpurl https://raceway-ledger.example/help/job.takeoff.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [by] columns to group by, for example: Job, Area; omitted: no grouping
@@ -48,7 +48,7 @@ export function jobTakeoff(
  * Source: derived, as JOB.TAKEOFF.
  * @customfunction JOB.TRACE
  * @helpurl https://raceway-ledger.example/help/job.trace.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any} item name of the item as JOB.TAKEOFF shows it
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
@@ -91,7 +91,7 @@ export function jobRules(rules?: any[][]): any[][] {
  * Source: derived from the routes.
  * @customfunction JOB.BENDS
  * @helpurl https://raceway-ledger.example/help/job.bends.html
- * @param {any[][]} runs Runs table with its header row: Run, Raceway, Size, Route and more
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any} [by] columns to count by: Job, Area, Raceway, Size, Run, From, To, Date, Crew, Kind, Angle; omitted: Job, Raceway, Size, Kind
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [labor] Labor table with its header row: Operation (kind of bend, or bend), Minutes for one bend
@@ -111,8 +111,8 @@ export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[]
  * Source: derived, as JOB.TAKEOFF.
  * @customfunction JOB.CHANGES
  * @helpurl https://raceway-ledger.example/help/job.changes.html
- * @param {any[][]} before Runs table as it was, with its header row
- * @param {any[][]} after Runs table as it is, with its header row
+ * @param {any[][]} before Runs table as it was, with its header row, at most 20,000 rows
+ * @param {any[][]} after Runs table as it is, with its header row, at most 20,000 rows
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table both take-offs start from

@@ -2,6 +2,7 @@
 import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { boundTimes } from "./benchBounds.mjs";
 import { panePaint, paneSizes } from "./benchPane.mjs";
 import { build } from "./build.mjs";
 import { generatedRuns } from "./generatedRuns.cjs";
@@ -203,6 +204,8 @@ async function recalculation(count, formula) {
 }
 
 edits();
+console.log("Large and odd inputs: answered, or refused in words");
+table([["input", "function", "CPU [ms]", "answer"], ...boundTimes(functionOf, generatedRuns, cpu)]);
 if (editsOnly) process.exit();
 await jobFunctions();
 await scalarFunctions();

@@ -1,0 +1,44 @@
+/** What is too much is counted and refused in words before it is read; what is merely empty is not counted. */
+import { bendSpringbackModel } from "../../functions/bends";
+import { cutPlanOf } from "../../functions/cuts";
+import { jobChecks, jobSchedule } from "../../functions/jobs";
+import { jobProgress } from "../../functions/made";
+import { pullBox } from "../../functions/tables";
+import { cellError } from "../support/cellError";
+
+const HEADERS = ["Run", "Raceway", "Size", "Route"];
+const RUN = ["A", "EMT", "1/2", "up 20, east 60"];
+const filled = (rows: number, columns: number, cell: unknown): unknown[][] =>
+  Array.from({ length: rows }, () => Array.from({ length: columns }, () => cell));
+
+test.each<[string, () => unknown, string]>([
+  ["runs", () => jobChecks([HEADERS, ...filled(20_000, 4, "x")]), "runs must have at most 20000 rows; got 20001."],
+  [
+    "records",
+    () => jobProgress([HEADERS, RUN], [["Piece", "Good"], ...filled(60_000, 2, 1)]),
+    "made must have at most 50000 rows; got 60001.",
+  ],
+  ["lengths", () => cutPlanOf(filled(300, 300, 10)), "lengths must have at most 50000 cells; got 90000."],
+  ["entries", () => pullBox(filled(1000, 1000, "2"), "angle"), "entries must have at most 2000 cells; got 1000000."],
+  [
+    "test bends",
+    () => bendSpringbackModel([["Angle", "Dial"], ...filled(200_000, 2, 48)]),
+    "tests must have at most 1000 rows; got 200001.",
+  ],
+])("too many %s", (_name, call, words) => {
+  expect(cellError(call)).toBe(`#VALUE! ${words}`);
+});
+
+test.each([["", null, undefined, 0]])("empty rows below a job, however many, change nothing", (...blanks) => {
+  const expected = jobSchedule([HEADERS, RUN]);
+  expect(expected).toHaveLength(2);
+  for (const blank of blanks) {
+    const table = [HEADERS, RUN, ...filled(100_000, 4, blank)];
+    expect(jobSchedule(table)).toEqual(expected);
+  }
+});
+
+test("a row after many empty ones is read", () => {
+  const far = [HEADERS, RUN, ...filled(10_000, 4, ""), ["B", ...RUN.slice(1)]];
+  expect(jobSchedule(far).map(([run]) => run)).toEqual(["Run", "A", "B"]);
+});
