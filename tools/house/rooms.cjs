@@ -2,7 +2,7 @@
 const ROOMS = [
   ...[
     "units",
-        "table",
+    "table",
     "memory",
     "geometry",
     "raceway",
