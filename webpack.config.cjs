@@ -117,13 +117,19 @@ function workbench(mode) {
     optimization: {
       ...quickMinimizer,
       // The grid's packages in a file of their own: it is minified once and then comes from the cache.
-      splitChunks: { cacheGroups: { grid: { test: /node_modules/, name: "grid", chunks: "initial" } } },
+      splitChunks: {
+        cacheGroups: { grid: { test: /node_modules/, name: "grid", chunks: ({ name }) => name === "workbench" } },
+      },
     },
-    entry: { workbench: from("workbench", "page", "index.ts") },
+    entry: { workbench: from("workbench", "page", "index.ts"), worker: from("workbench", "page", "worker.ts") },
     output: { path: path.join(dist, "workbench"), filename: "[name].js", publicPath: "" },
     plugins: [
       new MiniCssExtractPlugin(),
-      new HtmlPlugin({ template: from("workbench", "page", "index.html"), filename: "index.html" }),
+      new HtmlPlugin({
+        template: from("workbench", "page", "index.html"),
+        filename: "index.html",
+        excludeChunks: ["worker"],
+      }),
     ],
   };
 }

@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { boundTimes } from "./benchBounds.mjs";
+import { pageBench } from "./benchPage.mjs";
 import { panePaint, paneSizes } from "./benchPane.mjs";
 import { build } from "./build.mjs";
 import { generatedRuns } from "./generatedRuns.cjs";
@@ -203,6 +204,10 @@ async function recalculation(count, formula) {
   }
 }
 
+if (process.argv.includes("--page")) {
+  await pageBench(table);
+  process.exit();
+}
 edits();
 console.log("Large and odd inputs: answered, or refused in words");
 table([["input", "function", "CPU [ms]", "answer"], ...boundTimes(functionOf, generatedRuns, cpu)]);
@@ -212,3 +217,4 @@ await scalarFunctions();
 console.log("The pane: what it weighs, and its first paint in Chromium (best of three)");
 table(paneSizes(path.join(root, "dist")));
 table(await panePaint());
+await pageBench(table);

@@ -6,12 +6,15 @@ const require = createRequire(import.meta.url);
 require("./typescript.cjs");
 const { launchBrowser } = require("../tests/browser/launch.ts");
 
-/** Serves dist/ and starts a browser for `work`; ends both after it. */
+/** Serves dist/ and starts a browser for `work`, which may ask how many bytes were sent; ends both after it. */
 export async function withBrowser(work) {
   const { server, address } = await serve(0);
+  const sockets = new Set();
+  server.on("connection", (socket) => sockets.add(socket));
+  const bytesSent = () => [...sockets].reduce((sum, { bytesWritten }) => sum + bytesWritten, 0);
   const browser = await launchBrowser();
   try {
-    return await work(browser, address);
+    return await work(browser, address, bytesSent);
   } finally {
     await browser.close();
     server.close();

@@ -3,7 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
-import { Calculation } from "./calculation";
+import { Calculation } from "./calculation/calculation";
 import { CellRange } from "./range";
 import { Sheet } from "./sheet";
 import { UndoSteps } from "./undoSteps";

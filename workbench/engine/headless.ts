@@ -8,8 +8,10 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-for
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { Book } from "./book";
+import { readArrayConstantsAsText } from "./functions/arrayConstant";
+import { type FunctionSet, registerFunctions } from "./functions/register";
 import { openBook } from "./open";
-import type { FunctionSet } from "./functions/register";
+import { noteResultsQuickly } from "./quickIndex";
 
 /** A workbook without a page around it, for the command line and for tests. */
 export interface HeadlessBook {
@@ -19,6 +21,8 @@ export interface HeadlessBook {
 
 /** Opens a workbook in Node. Wait for `book.settled()` before reading results. */
 export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData> = {}): HeadlessBook {
+  readArrayConstantsAsText();
+  noteResultsQuickly();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -35,6 +39,7 @@ export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData
     [UniverSheetsTablePlugin],
   ]);
   const book = openBook(univer, functions, data);
+  registerFunctions(univer.__getInjector(), functions);
   book.calculation.recalculateAll();
   return { book, close: () => univer.dispose() };
 }

@@ -6,24 +6,21 @@ import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
 import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-table/facade";
-import { readArrayConstantsAsText } from "./functions/arrayConstant";
 import { Book } from "./book";
-import { noteResultsQuickly } from "./quickIndex";
-import { type FunctionSet, registerFunctions } from "./functions/register";
+import { registerHints } from "./functions/hints";
+import type { DescribedFunctions } from "./functions/metadata";
 import { readTablesAfresh } from "./tableReferences";
 
 /**
- * Opens a workbook in an engine whose plugins are registered, with the worksheet functions at hand. Nothing is computed
- * before `book.calculation.recalculateAll()`.
+ * Opens a workbook in an engine whose plugins are registered, with the hints for the worksheet functions. Nothing is
+ * computed before `book.calculation.recalculateAll()`.
  */
-export function openBook(univer: Univer, functions: FunctionSet, data: Partial<IWorkbookData>): Book {
-  readArrayConstantsAsText();
-  noteResultsQuickly();
+export function openBook(univer: Univer, functions: DescribedFunctions, data: Partial<IWorkbookData>): Book {
   const api = FUniver.newAPI(univer);
   const workbook = api.createWorkbook(data);
   const injector = univer.__getInjector();
-  // The engine's services exist only once a workbook does, so the functions come after it.
-  registerFunctions(injector, functions);
+  // The engine's services exist only once a workbook does, so the hints come after it.
+  registerHints(injector, functions);
   readTablesAfresh(injector);
   return new Book(api, injector, workbook);
 }

@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData, type IRange, type Nullable, type Worksheet } from "@univerjs/core";
 import type { FRange } from "@univerjs/sheets/facade";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
-import { spilledCells } from "./spills";
+import { spilledCells } from "./calculation/spills";
 import { cellError, type CellErrorInfo, cellValue, type CellValue } from "./cellValue";
 
 /** A rectangle of cells: exact values, formulas and formats in and out, as rows of columns. */

@@ -2,7 +2,7 @@ import { type ICellData, type Nullable, ObjectMatrix } from "@univerjs/core";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { CellRange } from "./range";
-import { spilledCells } from "./spills";
+import { spilledCells } from "./calculation/spills";
 
 /** One sheet of the workbook. */
 export class Sheet {

@@ -23,9 +23,12 @@ import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
-import { type Book, type FunctionSet, openBook } from "../engine";
+import { type Book, calculateIn, type DescribedFunctions, openBook } from "../engine";
 import { teachManners } from "./manners";
 import { tables } from "./tables";
+
+/** Nothing here talks to a server, and the worker is spoken to already. */
+const leftOut = ["UNIVER_NETWORK_PLUGIN", "UNIVER_RPC_MAIN_THREAD_PLUGIN"];
 
 /** An open grid on the page. */
 export interface Grid {
@@ -34,10 +37,11 @@ export interface Grid {
   close(): void;
 }
 
-/** Opens a workbook in a grid inside `container`. */
+/** Opens a workbook in a grid inside `container`; the worker calculates. */
 export async function openGrid(
   container: HTMLElement,
-  functions: FunctionSet,
+  functions: DescribedFunctions,
+  worker: Worker,
   data: IWorkbookData,
   dark: boolean,
 ): Promise<Grid> {
@@ -50,12 +54,16 @@ export async function openGrid(
     darkMode: dark,
     logLevel: LogLevel.WARN,
   });
+  calculateIn(worker, univer.__getInjector());
   const presets = [
     UniverSheetsCorePreset({
       container,
+      workerURL: "here already",
       ribbonType: "simple",
       disableTextFormatMark: true,
       disableTextFormatAlert: true,
+      // The mark of a number stored as text: to draw it, every text in view is read as a number in every frame.
+      sheets: { disableForceStringMark: true, disableForceStringAlert: true },
       formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
     }),
     UniverSheetsDrawingPreset(),
@@ -66,8 +74,7 @@ export async function openGrid(
   for (const { plugins } of presets) {
     for (const plugin of plugins as unknown[]) {
       const [type, config] = (Array.isArray(plugin) ? plugin : [plugin]) as Parameters<Univer["registerPlugin"]>;
-      // Nothing here talks to a server, so the part that could is left out.
-      if (type.pluginName !== "UNIVER_NETWORK_PLUGIN") univer.registerPlugin(type, config);
+      if (!leftOut.includes(type.pluginName)) univer.registerPlugin(type, config);
     }
   }
   const book = openBook(univer, functions, data);

@@ -7,7 +7,7 @@ import { Autosave, type SaveState } from "./autosave";
 import { startFileMenu } from "./files/fileMenu";
 import { busy } from "./files/telling";
 import { words } from "./files/words";
-import { loadFunctions } from "./functions";
+import { startWorker } from "./calculator";
 import { openGrid } from "./grid";
 import { claimWorkbook } from "./onlyTab";
 import { startPane } from "./pane";
@@ -65,9 +65,9 @@ async function open(): Promise<void> {
   if (mayStore) startAgainButtons(store, current, replace);
   else for (const id of ["restart", "earlier"]) byId<HTMLButtonElement>(id).disabled = true;
 
-  const functions = await loadFunctions();
+  const { functions, worker } = await startWorker();
   const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-  const grid = await openGrid(byId("grid"), functions, (saved ?? demo()).data, darkScheme.matches);
+  const grid = await openGrid(byId("grid"), functions, worker, (saved ?? demo()).data, darkScheme.matches);
   darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
   book = grid.book;
   const name = saved?.data.name ?? demoBook.name;

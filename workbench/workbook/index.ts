@@ -1,5 +1,5 @@
 /** Workbooks as files: .xlsx and CSV, in and out. */
-import type { Book, FunctionSet } from "../engine";
+import type { Book, DescribedFunctions } from "../engine";
 import { contentOfBook } from "./content/bookContent";
 import { readXlsx } from "./readXlsx";
 import { valuesOnly } from "./file/valuesOnly";
@@ -21,7 +21,7 @@ export function saveValuesXlsx(book: Book, title: string, namespace = "CONDUIT")
 }
 
 /** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */
-export function openXlsx(bytes: Uint8Array, { namespace, metadata }: FunctionSet) {
+export function openXlsx(bytes: Uint8Array, { namespace, metadata }: DescribedFunctions) {
   return readXlsx(
     bytes,
     metadata.functions.map(({ name }) => `${namespace}.${name}`),

@@ -1,4 +1,4 @@
-import type { Book, FunctionSet } from "../../engine";
+import type { Book, DescribedFunctions } from "../../engine";
 import type { Replace } from "../startAgain";
 import type { BookStore, SavedBook } from "../store";
 
@@ -6,7 +6,7 @@ import type { BookStore, SavedBook } from "../store";
 export interface Desk {
   book: Book;
   name: string;
-  functions: FunctionSet;
+  functions: DescribedFunctions;
   /** The browser's store; null when this tab may not store anything. */
   store: BookStore | null;
   current: () => SavedBook;

@@ -1,7 +1,7 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, Sheet } from "../../engine";
-import { currentSpills } from "../../engine/spills";
+import { currentSpills } from "../../engine/calculation/spills";
 import { lookOfStyle } from "../file/looks";
 import { choicesOf, tablesOf } from "../file/resources";
 import type { ContentCell, Look, SheetContent } from "./sheetContent";

@@ -1,0 +1,53 @@
+import {
+  ICommandService,
+  ILogService,
+  type Injector,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  Univer,
+} from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { ChannelService, DataSyncReplicaController, IRemoteInstanceService, IRPCChannelService } from "@univerjs/rpc";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { readArrayConstantsAsText } from "../functions/arrayConstant";
+import { type FunctionSet, functionClasses } from "../functions/register";
+import { noteResultsQuickly } from "../quickIndex";
+import { PatientReplica } from "./patientReplica";
+import { heardOn, type Port } from "./port";
+import { yieldInTime } from "./yieldInTime";
+
+/** Starts the engine inside a worker: it calculates for the page that started the worker. */
+export function calculateForPage(functions: FunctionSet, page: Port = globalThis): Univer {
+  readArrayConstantsAsText();
+  noteResultsQuickly();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.WARN,
+  });
+  univer.registerPlugins([
+    [UniverFormulaEnginePlugin, { function: functionClasses(functions), intervalCount: yieldInTime() }],
+    [UniverSheetsPlugin, { onlyRegisterFormulaRelatedMutations: true }],
+  ]);
+  speakWith(page, univer.__getInjector());
+  return univer;
+}
+
+function speakWith(page: Port, injector: Injector): void {
+  const protocol = {
+    send: (message: unknown) => page.postMessage(message),
+    onMessage: heardOn(page),
+  };
+  injector.add([IRPCChannelService, { useFactory: () => new ChannelService(protocol) }]);
+  injector.add([
+    IRemoteInstanceService,
+    {
+      useFactory: (books: IUniverInstanceService, commands: ICommandService, log: ILogService) =>
+        new PatientReplica(books, commands, log),
+      deps: [IUniverInstanceService, ICommandService, ILogService],
+    },
+  ]);
+  injector.add([DataSyncReplicaController]);
+  injector.get(DataSyncReplicaController);
+}
