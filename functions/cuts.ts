@@ -7,6 +7,8 @@ import { answer } from "./answer";
  * Cutting plans of a whole job, one for each raceway and size, with the proven least number of sticks; spills with a header row.
  *
  * Pieces are cut to the nearest 1/16 in., as JOB.SCHEDULE shows them. The answer comes within a set amount of work.
+ * Of plans that cost the same one with a long rest is shown. The longest rest is looked for on every stick, bought or on hand;
+ * proven means that no plan of that cost, taking no more sticks without a price from what is on hand, leaves a longer one.
  * Example: =CONDUIT.JOB.CUTS(Runs[#All], Stock[#All], Shoes[#All]) //=> Raceway, Size, Sticks, Stick, Cut, Left over, For, Note
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction JOB.CUTS
@@ -38,6 +40,8 @@ export function jobCutsOf(
  * Cutting plan for any list of lengths, with the proven least number of sticks; spills with a header row.
  *
  * Lengths are cut as written, never rounded: all in 1/32 in., or all in 0.1 mm.
+ * Of plans that cost the same one with a long rest is shown. The longest rest is looked for on every stick, bought or on hand;
+ * proven means that no plan of that cost, taking no more sticks without a price from what is on hand, leaves a longer one.
  * Example: =CONDUIT.CUT.PLAN(A2:A9, B2:B9, 120, 0.0625) //=> Sticks, Stick, Cut, Left over, Note
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction CUT.PLAN

@@ -3,9 +3,9 @@ import { verifyPlan } from "./checking/verify";
 import type { CutPlan, CutProgress } from "./checking/plan";
 import { pack } from "./filling/pack";
 import { spareOffcuts } from "./filling/spareOffcuts";
-import { bestFit } from "./model/bestFit";
-import { thriftyOrder } from "./model/binOrder";
-import { leastCounts, volumeCut } from "./model/counts";
+import { bestFit } from "./greedy/bestFit";
+import { thriftyOrder } from "./greedy/binOrder";
+import { leastCounts, neededCuts, volumeCut, type Cut } from "./model/counts";
 import { canonical, MOST_PIECES, type Canonical } from "./model/kinds";
 import { piecesLeft, planCost, type Model } from "./model/model";
 import type { Packing, Standing } from "./model/packing";
@@ -15,7 +15,7 @@ import { DEFAULT_STEPS, Work, type WorkLimits } from "./model/work";
 import { freeze } from "./freeze";
 import { Memory } from "./memory";
 import { fewerPatterns } from "./rests/fewerPatterns";
-import { longestRemnant } from "./rests/remnants";
+import { LongestRest, type RestProof } from "./rests/longestRest";
 
 /** Once the least cost is proven, better remnants may take this many steps, or this much of the steps so far. */
 const POLISH_STEPS = 2e8;
@@ -55,11 +55,12 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
 
   const translated = toModel(order);
   const { packing, work } = yield* packed(order, translated, request, limits);
-  const longestProven = yield* polish(translated, packing, request.seed ?? 1, work);
+  packing.cuts = neededCuts(packing.cuts, (some) => provesBound(translated.model, packing, some, work));
+  const rest = yield* polish(translated, packing, request.seed ?? 1, work);
   const plan = toPlan(order, translated, packing, {
     stopped: packing.cost === packing.bound ? "proven" : (work.stopped ?? "work limit"),
     steps: work.spent,
-    longestProven,
+    rest,
   });
   const problems = verifyPlan(request, plan);
   if (problems.length > 0) throw new Error(`The cutting plan failed its own check: ${problems.join("; ")}.`);
@@ -107,29 +108,35 @@ function* packed(
   return { packing, work };
 }
 
-/** Longer rests and fewer patterns at the same cost; answers whether the longest rest is proven. */
+/** Longer rests and fewer patterns at the same cost; answers what proves that no rest can be longer. */
 function* polish(
-  { model, kindOf }: Translated,
+  translated: Translated,
   packing: Packing,
   seed: number,
   work: Work,
-): Generator<CutProgress, boolean> {
-  let longestProven = false;
+): Generator<CutProgress, RestProof | undefined> {
+  const { model, kindOf } = translated;
+  let proof: RestProof | undefined;
   if (packing.cost === packing.bound) {
     const cuts = packing.pairs.length > 0 ? [volumeCut(model, work)] : packing.cuts;
     const steps = Math.max(POLISH_STEPS, POLISH_SHARE * work.spent);
     const saved = work.within(steps, spareOffcuts(model, packing.plan, cuts, seed, work));
     packing.plan = yield* reporting(saved, packing, work, "fewest offcuts");
-    const search = work.within(steps, longestRemnant(model, packing.plan, cuts, seed, work));
     if (kindOf[0] !== -1 || !packing.plan.some(({ fill }) => fill.bin === 0)) {
-      const longest = yield* reporting(search, packing, work, "longest remnant");
+      const longest = new LongestRest(model, translated, packing.plan, cuts, work);
+      yield* reporting(work.within(steps, longest.run(seed)), packing, work, "longest remnant");
       packing.plan = longest.plan;
-      longestProven = longest.proven;
+      proof = longest.proof();
     }
   }
-  const merging = work.within(PATTERN_STEPS, fewerPatterns(model, packing.plan, work));
+  const merging = work.within(PATTERN_STEPS, fewerPatterns(model, translated, packing.plan, work));
   packing.plan = yield* reporting(merging, packing, work, "fewest patterns");
-  return longestProven;
+  return proof;
+}
+
+/** Do these cuts alone prove what the packing says is proven? Pairs and what they cost stand beside them. */
+function provesBound(model: Model, { bound, pairs }: Packing, cuts: readonly Cut[], work: Work): boolean {
+  return leastCounts(model.bins, cuts, work)!.bound >= bound - planCost(model, pairs);
 }
 
 /** Hands out progress at every pause of an inner search. */

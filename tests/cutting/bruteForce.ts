@@ -39,27 +39,44 @@ export function leastCost(request: CutRequest): number {
   return best;
 }
 
-/** Longest remnant on a bought stick of any plan with `sticks` sticks of one length, by trying everything. */
-export function longestRemnant(request: CutRequest, sticks: number): number {
+/**
+ * Longest rest on any stick, bought or on hand, of any plan for `cost` that takes at most `free` sticks at no cost; by
+ * trying everything. At most about eight pieces.
+ */
+export function longestRest(request: CutRequest, cost: number, free: number): number {
   const { kerf = 0 } = request;
   const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length));
-  const length = request.stocks[0]!.length;
-  const used = new Array<number>(sticks).fill(0);
+  const stocks = request.stocks.map(({ length, quantity, cost }) => ({
+    length,
+    left: quantity ?? pieces.length,
+    cost: cost ?? (quantity === undefined ? 1 : 0),
+  }));
+  /** What is left of each stick, cut by cut; a cut may end with the stick. */
+  const sticks: { left: number }[] = [];
   let best = 0;
-  const place = (next: number): void => {
+  const place = (next: number, money: number, freeLeft: number): void => {
+    if (money < 0 || freeLeft < 0) return;
     if (next === pieces.length) {
-      if (used.every((some) => some > 0)) best = Math.max(best, length - Math.min(...used));
+      best = Math.max(best, ...sticks.map(({ left }) => left));
       return;
     }
-    for (let stick = 0; stick < sticks; stick++) {
-      const need = pieces[next]! + kerf;
-      if (used[stick]! + need > length + kerf) continue;
-      used[stick]! += need;
-      place(next + 1);
-      used[stick]! -= need;
-      if (used[stick] === 0) break;
+    const piece = pieces[next]!;
+    for (const stick of sticks) {
+      if (stick.left < piece) continue;
+      const before = stick.left;
+      stick.left = Math.max(0, before - piece - kerf);
+      place(next + 1, money, freeLeft);
+      stick.left = before;
+    }
+    for (const stock of stocks) {
+      if (stock.left === 0 || stock.length < piece) continue;
+      stock.left--;
+      sticks.push({ left: Math.max(0, stock.length - piece - kerf) });
+      place(next + 1, money - stock.cost, freeLeft - (stock.cost === 0 ? 1 : 0));
+      sticks.pop();
+      stock.left++;
     }
   };
-  place(0);
+  place(0, cost, free);
   return best;
 }

@@ -1,10 +1,10 @@
 /** Best fit and first fit, as the text-books have them, piece by piece: the solver fills bins that are alike together. */
 import fc from "fast-check";
-import { bestFit } from "../../src/cutting/model/bestFit";
-import { binFor, thriftyOrder } from "../../src/cutting/model/binOrder";
-import { firstFit } from "../../src/cutting/model/firstFit";
+import { bestFit } from "../../src/cutting/greedy/bestFit";
+import { binFor, thriftyOrder } from "../../src/cutting/greedy/binOrder";
+import { firstFit } from "../../src/cutting/greedy/firstFit";
 import type { FillCount, Model } from "../../src/cutting/model/model";
-import { NumberSet } from "../../src/cutting/model/numberSet";
+import { NumberSet } from "../../src/cutting/greedy/numberSet";
 import { Work } from "../../src/cutting/model/work";
 
 const models = fc

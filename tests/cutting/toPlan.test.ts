@@ -2,6 +2,7 @@
 import type { Canonical } from "../../src/cutting/model/kinds";
 import type { FillCount } from "../../src/cutting/model/model";
 import type { Packing } from "../../src/cutting/model/packing";
+import type { RestProof } from "../../src/cutting/rests/longestRest";
 import { toPlan } from "../../src/cutting/checking/toPlan";
 
 const request: Canonical = {
@@ -24,12 +25,13 @@ const planOf = (
   plan: FillCount[],
   change: Partial<Packing> = {},
   { of = request, kindOf = [0, 1], bins: others = bins } = {},
+  rest?: RestProof,
 ) =>
   toPlan(
     of,
     { model: { ...model, bins: others }, kindOf },
     { plan, cost: 0, bound: 0, pairs: [], cuts: [], ...change },
-    { stopped: "work limit", steps: 5, longestProven: true },
+    { stopped: "work limit", steps: 5, rest },
   );
 const words = ({
   patterns,
@@ -67,10 +69,10 @@ describe("toPlan", () => {
         bound: 14,
         proven: false,
       },
-      ...{ longestRemnant: 27, longestProven: true, remnants: [27, 24, 24], stockLength: 260 },
+      ...{ longestRemnant: 27, longestProven: false, remnants: [27, 24, 24], stockLength: 260 },
       // 2 x (51 + 21) + 31 = 175; 260 - 175 - 75 = 10, five cuts of 2.
       ...{ pieceLength: 175, waste: 10, wasteShare: 10 / 260 },
-      ...{ certificate: { pairs: [], prices: [] }, stopped: "work limit", steps: 5 },
+      ...{ certificate: { pairs: [], prices: [], rest: { pairs: [], prices: [] } }, stopped: "work limit", steps: 5 },
     });
     expect(plan.stocks[1]).not.toBe(request.kinds[1]);
   });
@@ -146,7 +148,21 @@ describe("toPlan", () => {
   it("hands the proof on: pairs in lengths, two of one length, or a piece alone", () => {
     const pairs = [fill(0, [0, 2], [1, 1], 3), fill(0, [1], [2]), fill(0, [0], [1], 2)];
     const cuts = [{ prices: Float64Array.of(3, 2, 1), worths: [6, 3], demand: 54 }];
+    const rest: RestProof = { pairs: pairs.slice(0, 1), prices: [Float64Array.of(1, 1, 0), Float64Array.of(0, 2, 1)] };
+    expect(planOf([], {}, {}, rest)).toMatchObject({
+      longestProven: true,
+      certificate: {
+        rest: {
+          pairs: [{ lengths: [51, 21], count: 3 }],
+          prices: [
+            [1, 1, 0],
+            [0, 2, 1],
+          ],
+        },
+      },
+    });
     expect(planOf([], { pairs, cuts }).certificate).toEqual({
+      rest: { pairs: [], prices: [] },
       pairs: [
         { lengths: [51, 21], count: 3 },
         { lengths: [31, 31], count: 1 },

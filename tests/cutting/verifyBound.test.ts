@@ -10,7 +10,7 @@ import { smallRequest } from "./requests";
 type Stocks = CutPlan["stocks"];
 const stick = (length: number, cost = 1, quantity = Infinity) => ({ length, cost, quantity });
 const pieces = (...lengths: number[]): CutPiece[] => lengths.map((length) => ({ length, quantity: 1 }));
-const NOTHING: Certificate = { pairs: [], prices: [] };
+const NOTHING: Certificate = { pairs: [], prices: [], rest: { pairs: [], prices: [] } };
 
 /** What is wrong with the proof of a bound. */
 function wrong(

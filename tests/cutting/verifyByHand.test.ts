@@ -3,6 +3,8 @@ import type { CutPlan } from "../../src/cutting/checking/plan";
 import type { CutRequest } from "../../src/cutting/model/request";
 import { verifyPlan } from "../../src/cutting/checking/verify";
 
+/** Prices that prove the cost, and nothing about the longest rest. */
+const proof = (prices: number[][]) => ({ pairs: [], prices, rest: { pairs: [], prices: [] } });
 const one = (length: number) => ({ length, count: 1 });
 const bought = (length: number, cost = 1) => ({ length, cost, quantity: Infinity });
 const onHand = (length: number, quantity: number, cost = 0) => ({ length, cost, quantity });
@@ -40,11 +42,11 @@ const plan: CutPlan = {
     { stock: 1, count: 1, cuts: [one(31), one(21)], remnant: 4 },
   ],
   ...{ used: [1, 2], sticks: 1, onHand: 2, missing: [], missingSticks: 0, missingPatterns: [] },
-  ...{ cost: 7, bound: 7, proven: true, longestRemnant: 14, longestProven: true, remnants: [14] },
+  ...{ cost: 7, bound: 7, proven: true, longestRemnant: 14, longestProven: false, remnants: [14] },
   // 2 x 51 + 2 x 31 + 21 = 185 of 100 + 2 x 60; 14 are kept.
   ...{ stockLength: 220, pieceLength: 185, waste: 21, wasteShare: 21 / 220 },
   // A stick holds two of the four longer pieces, an offcut one: four, less the two of the offcuts, take one stick.
-  certificate: { pairs: [], prices: [[1, 1, 0]] },
+  certificate: proof([[1, 1, 0]]),
   ...{ stopped: "proven", steps: 0 },
 };
 
@@ -162,7 +164,7 @@ describe("what is counted", () => {
       stocks: [bought(60, 9), onHand(60, 2, 9)],
       patterns: [{ stock: 1, count: 1, cuts: [one(40)], remnant: 20 }],
       ...{ used: [0, 1], sticks: 0, onHand: 1, cost: 9, bound: 9, longestRemnant: 20, remnants: [20] },
-      ...{ stockLength: 60, pieceLength: 40, waste: 0, wasteShare: 0, certificate: { pairs: [], prices: [[1]] } },
+      ...{ stockLength: 60, pieceLength: 40, waste: 0, wasteShare: 0, certificate: proof([[1]]) },
     };
     expect(verifyPlan({ pieces, stocks }, priced)).toEqual([]);
     for (const others of [[onHand(60, 3, 9)], [], [bought(60, 9)]]) {
@@ -199,7 +201,7 @@ describe("what is counted", () => {
       ...plan,
       ...{ stocks: [bought(100)], patterns: [{ stock: 0, count: 1, cuts: [{ length: 49, count: 2 }], remnant: 0 }] },
       ...{ used: [1], sticks: 1, onHand: 0, cost: 1, bound: 1, longestRemnant: 0, remnants: [] },
-      ...{ stockLength: 100, pieceLength: 98, waste: 2, wasteShare: 0.02, certificate: { pairs: [], prices: [[1]] } },
+      ...{ stockLength: 100, pieceLength: 98, waste: 2, wasteShare: 0.02, certificate: proof([[1]]) },
     };
     expect(verifyPlan(full, filled)).toEqual([]);
     expect(verifyPlan(full, { ...filled, remnants: [0] })).toEqual(["the remnants do not follow from the patterns"]);
@@ -213,7 +215,7 @@ describe("what is counted", () => {
     const empty: CutPlan = {
       ...plan,
       ...{ patterns: [], used: [0, 0], sticks: 0, onHand: 0, cost: 0, bound: 0, longestRemnant: 0, remnants: [] },
-      ...{ stockLength: 0, pieceLength: 0, waste: 0, wasteShare: 0, certificate: { pairs: [], prices: [] } },
+      ...{ stockLength: 0, pieceLength: 0, waste: 0, wasteShare: 0, certificate: proof([]) },
     };
     expect(verifyPlan({ ...request, pieces: [] }, empty)).toEqual([]);
   });
@@ -233,7 +235,7 @@ const lacking: CutPlan = {
   patterns: [{ stock: 0, count: 2, cuts: [one(80)], remnant: 20 }],
   ...{ used: [2], sticks: 0, onHand: 2, cost: 0, bound: 0, longestRemnant: 20, remnants: [20, 20] },
   ...{ missing: [one(30)], missingSticks: 1, missingPatterns: [{ count: 1, cuts: [one(30)] }] },
-  ...{ stockLength: 200, pieceLength: 160, waste: 0, wasteShare: 0, certificate: { pairs: [], prices: [[1, 1]] } },
+  ...{ stockLength: 200, pieceLength: 160, waste: 0, wasteShare: 0, certificate: proof([[1, 1]]) },
 };
 
 describe("what has no stick", () => {

@@ -30,7 +30,8 @@ const TESTS = {
 };
 /** Of the cutting room only what is exact: the search is heuristic, and `npm run bench:cuts` judges it. */
 const CUTTING_FILES = [
-  ...["checking/verify", "checking/verifyBound", "checking/verifyPairs", "checking/toPlan"],
+  ...["checking/verify", "checking/verifyBound", "checking/verifyPairs", "checking/verifyCounts"],
+  ...["checking/verifyRest", "checking/toPlan", "memory"],
   ...["model/toModel", "model/grid", "model/kinds", "model/request", "model/counts"],
 ];
 const room = process.env.MUTATION_ROOM ?? "bends";

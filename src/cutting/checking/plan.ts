@@ -28,6 +28,8 @@ export interface Certificate {
   pairs: { lengths: [number, number]; count: number }[];
   /** Each list prices the piece lengths of the request (longest first) in whole numbers; about the other pieces. */
   prices: number[][];
+  /** The same about plans with a longer rest: that there are none. Empty unless that is proven. */
+  rest: { pairs: Certificate["pairs"]; prices: number[][] };
 }
 
 /** A cutting plan. All lengths in steps of the grid. */
@@ -56,7 +58,10 @@ export interface CutPlan {
   proven: boolean;
   /** Longest remnant of a stick cut, when at least the minimum offcut; else 0. */
   longestRemnant: number;
-  /** True when no plan with the same sticks leaves a longer one on its longest bought stick. */
+  /**
+   * True when no plan of the same cost that takes no more sticks without cost from what is on hand leaves a longer rest on
+   * any of its sticks, bought or on hand.
+   */
   longestProven: boolean;
   /** Remnants worth keeping, longest first. */
   remnants: number[];

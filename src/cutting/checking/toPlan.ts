@@ -1,16 +1,17 @@
-import type { BinFill } from "../model/model";
+import type { BinFill, FillCount } from "../model/model";
 import type { Packing } from "../model/packing";
 import type { Canonical } from "../model/kinds";
-import type { CutPattern, CutPlan, Cuts } from "./plan";
+import type { Certificate, CutPattern, CutPlan, Cuts } from "./plan";
 import type { Translated } from "../model/toModel";
+import type { RestProof } from "../rests/longestRest";
 import type { StopReason } from "../model/work";
 
 /** Turns a packing back into lengths and sums it up. */
 export function toPlan(
   request: Canonical,
-  { model, kindOf }: Translated,
+  { model, kindOf }: Pick<Translated, "model" | "kindOf">,
   packing: Packing,
-  ending: { stopped: StopReason; steps: number; longestProven: boolean },
+  ending: { stopped: StopReason; steps: number; rest: RestProof | undefined },
 ): CutPlan {
   const { lengths, kinds, kerf, minimumOffcut } = request;
   const used = kinds.map(() => 0);
@@ -64,20 +65,27 @@ export function toPlan(
     bound: Math.max(0, packing.bound - missingCost),
     proven: packing.cost === packing.bound,
     longestRemnant: remnants[0] ?? 0,
-    longestProven: ending.longestProven,
+    longestProven: ending.rest !== undefined,
     remnants,
     stockLength,
     pieceLength,
     waste,
     wasteShare: stockLength > 0 ? waste / stockLength : 0,
     certificate: {
-      pairs: packing.pairs.map(({ fill, count }) => ({ lengths: pairOf(fill, lengths), count })),
+      pairs: pairsOf(packing.pairs, lengths),
       prices: packing.cuts.map((cut) => [...cut.prices]),
+      rest: {
+        pairs: pairsOf(ending.rest?.pairs ?? [], lengths),
+        prices: (ending.rest?.prices ?? []).map((prices) => [...prices]),
+      },
     },
     stopped: ending.stopped,
     steps: ending.steps,
   };
 }
+
+const pairsOf = (pairs: readonly FillCount[], lengths: readonly number[]): Certificate["pairs"] =>
+  pairs.map(({ fill, count }) => ({ lengths: pairOf(fill, lengths), count }));
 
 function pairOf({ items, copies }: BinFill, lengths: readonly number[]): [number, number] {
   const [first = 0, second = copies[0] === 2 ? first : -1] = items;

@@ -5,11 +5,13 @@
 import type { CutPlan, Cuts } from "./plan";
 import type { CutRequest } from "../model/request";
 import { checkBound } from "./verifyBound";
+import { checkRest } from "./verifyRest";
 
 /** What is wrong with the plan, in words; empty when nothing is. */
 export function verifyPlan(request: CutRequest, plan: CutPlan): string[] {
   const patterns = [...checkStocks(request, plan), ...checkPatterns(request, plan), ...checkMissing(request, plan)];
-  return patterns.length > 0 ? patterns : [...checkTotals(request, plan), ...checkBound(request, plan)];
+  if (patterns.length > 0) return patterns;
+  return [...checkTotals(request, plan), ...checkBound(request, plan), ...checkRest(request, plan)];
 }
 
 /** The plan's stocks are the request's, no more and no longer. */

@@ -1,24 +1,20 @@
 /** The part of the check that is about sticks taken out beforehand; like verify.ts it shares no code with the solver. */
 import type { CutPlan } from "./plan";
-
-/** A kind of stick in the check: room for weights of piece + kerf. */
-export interface Kind {
-  room: number;
-  cost: number;
-  limit: number;
-}
+import type { Kind, Wanted } from "./verifyCounts";
 
 /**
- * Takes the certificate's pairs out of `demands`; answers what their sticks cost, or undefined when one is not justified.
+ * Takes the certificate's pairs out of what is wanted; answers what their sticks cost, or undefined when one is not justified.
  * With one kind of stick (all others no longer and no cheaper), a piece and the longest other that fits beside it can
  * share a stick alone in a best plan if they fill it, or if no two others fit beside it: exchange whatever lies there.
+ * That holds beside one stick with less room, too, when the piece is too heavy for it.
+ *
+ * @param less room of that stick
  */
 export function checkPairs(
-  weights: readonly number[],
-  lengths: readonly number[],
-  demands: number[],
+  { weights, lengths, demands }: Wanted,
   kinds: readonly Kind[],
   pairs: CutPlan["certificate"]["pairs"],
+  less = 0,
 ): number | undefined {
   const main = kinds.find((kind) => kind.limit === Infinity);
   if (pairs.length === 0) return 0;
@@ -35,7 +31,7 @@ export function checkPairs(
     const b = other === 0 ? -1 : lengths.indexOf(other);
     if (a < 0 || (other !== 0 && b < 0) || !Number.isInteger(count) || count < 1) return undefined;
     for (let n = 0; n < count; n++) {
-      if (demands[a]! < 1) return undefined;
+      if (demands[a]! < 1 || weights[a]! <= less) return undefined;
       demands[a]!--;
       const room = usable - weights[a]!;
       const justified = b < 0 || weights[b] === room || twoLightest(weights, demands) > room;

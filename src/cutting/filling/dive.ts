@@ -1,6 +1,6 @@
 import { BIN_TOLERANCE, generate } from "../linear/generate";
-import { bestFit } from "../model/bestFit";
-import { mainLast } from "../model/binOrder";
+import { bestFit } from "../greedy/bestFit";
+import { mainLast } from "../greedy/binOrder";
 import { Master } from "../linear/master";
 import { restOf, takeFill, trimFill } from "../model/model";
 import type { BinFill, FillCount, Model } from "../model/model";

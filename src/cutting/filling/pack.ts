@@ -1,7 +1,6 @@
-import type { Cut } from "../model/counts";
 import { planCost, restOf } from "../model/model";
-import type { Model, Rest } from "../model/model";
-import { firstFit } from "../model/firstFit";
+import type { Model } from "../model/model";
+import { firstFit } from "../greedy/firstFit";
 import { takePairs } from "./pairs";
 import type { Packing, Standing } from "../model/packing";
 import { Search } from "./search";
@@ -18,7 +17,12 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Standin
     const plan = [...pairs, ...rest.outward(part.plan)];
     const cost = settled + part.cost;
     const best = cost <= planCost(model, greedy) ? { plan, cost } : { plan: greedy, cost: planCost(model, greedy) };
-    return { ...best, bound: settled + part.bound, pairs, cuts: part.cuts.map((cut) => spread(cut, rest, model)) };
+    return {
+      ...best,
+      bound: settled + part.bound,
+      pairs,
+      cuts: part.cuts.map((cut) => ({ ...cut, prices: rest.spread(cut.prices) })),
+    };
   };
   const steps = new Search(rest.model, seed, work).run();
   for (;;) {
@@ -26,11 +30,4 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Standin
     if (step.done) return whole(step.value);
     yield { cost: settled + step.value.cost, bound: settled + step.value.bound };
   }
-}
-
-/** The cut with a price for every item of the whole model. */
-function spread(cut: Cut, rest: Rest, model: Model): Cut {
-  const prices = new Float64Array(model.weights.length);
-  rest.items.forEach((item, k) => (prices[item] = cut.prices[k]!));
-  return { ...cut, prices };
 }

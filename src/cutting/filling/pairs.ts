@@ -1,5 +1,5 @@
 import type { FillCount, Model } from "../model/model";
-import { NumberSet } from "../model/numberSet";
+import { NumberSet } from "../greedy/numberSet";
 import type { Work } from "../model/work";
 
 /** Bins that some best plan has, and what is left to plan. */

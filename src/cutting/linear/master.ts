@@ -1,4 +1,4 @@
-import { noisyCover } from "../model/covers";
+import { noisyCover } from "../greedy/covers";
 import type { BinFill, FillCount, Model } from "../model/model";
 import { Simplex } from "./simplex";
 import type { Work } from "../model/work";

@@ -19,6 +19,16 @@ export function volumeCut(model: Model, work: Work): Cut {
   return { prices, worths: greatestSums(model, work), demand };
 }
 
+/** The cuts without those that nothing is lost without; `enough` says whether some are enough. */
+export function neededCuts<T extends Cut>(cuts: readonly T[], enough: (some: readonly T[]) => boolean): T[] {
+  let needed = [...cuts];
+  for (const cut of cuts) {
+    const without = needed.filter((other) => other !== cut);
+    if (enough(without)) needed = without;
+  }
+  return needed;
+}
+
 export interface BinCounts {
   cost: number;
   counts: number[];

@@ -78,10 +78,10 @@ export function piecesLeft(left: Int32Array): number {
 /** The problem of what is left, and the way back to the items of the whole one. */
 export interface Rest {
   model: Model;
-  /** Item of the whole model for each item of this one. */
-  items: number[];
   /** A plan of the rest in the items of the whole. */
   outward(plan: readonly FillCount[]): FillCount[];
+  /** Prices of the rest as prices of the whole: what is not left is worth nothing. */
+  spread(prices: Float64Array): Float64Array;
   /** A fill of the whole in the items of the rest; undefined when it holds more than is left. */
   inward(fill: BinFill): BinFill | undefined;
 }
@@ -91,7 +91,6 @@ export function restOf(whole: Model, left: Int32Array): Rest {
   const items = [...left.keys()].filter((item) => left[item]! > 0);
   const numberOf = new Map(items.map((item, k) => [item, k]));
   return {
-    items,
     model: {
       weights: Int32Array.from(items, (item) => whole.weights[item]!),
       demands: Int32Array.from(items, (item) => left[item]!),
@@ -99,6 +98,11 @@ export function restOf(whole: Model, left: Int32Array): Rest {
     },
     outward: (plan) =>
       plan.map(({ fill, count }) => ({ fill: { ...fill, items: fill.items.map((item) => items[item]!) }, count })),
+    spread: (prices) => {
+      const all = new Float64Array(whole.weights.length);
+      items.forEach((item, k) => (all[item] = prices[k]!));
+      return all;
+    },
     inward: (fill) =>
       fill.items.every((item, k) => left[item]! >= fill.copies[k]!)
         ? { ...fill, items: fill.items.map((item) => numberOf.get(item)!) }

@@ -1,8 +1,15 @@
 import type { Canonical, StockKind } from "./kinds";
 import type { Bin, Model } from "./model";
 
+/** The sticks behind the bins: a bin with weight w in it leaves a rest of length - step x w. */
+export interface Sticks {
+  /** By bin; 0 for the stick that is missing. */
+  lengths: number[];
+  step: number;
+}
+
 /** The request in the solver's terms. */
-export interface Translated {
+export interface Translated extends Sticks {
   model: Model;
   /** Stock kind of each bin of the model; -1 for the stick that is missing. */
   kindOf: number[];
@@ -36,7 +43,7 @@ export function toModel(request: Canonical): Translated {
     demands: Int32Array.from(demands),
     bins,
   };
-  return { model, kindOf };
+  return { model, kindOf, lengths: kindOf.map((k) => kinds[k]?.length ?? 0), step };
 }
 
 /** Stands for what could not be placed. */

@@ -1,22 +1,18 @@
-import { leastRoom } from "../linear/leastRoom";
-import { fillWeight } from "../model/model";
 import { reach } from "../filling/reach";
-import { withRoom } from "./roomSearch";
-import type { RoomSearch } from "./roomSearch";
+import { fillWeight } from "../model/model";
 import type { Work } from "../model/work";
+import type { RoomSearch } from "./roomSearch";
 
 /** Dives for each room tried. */
 const TRIES = 3;
 
-/**
- * Seeks the smallest room that will do by bisection; whole prices prove from below how small it can be at all. Answers
- * whether the end is proven.
- */
-export function* bisectRoom(search: RoomSearch, seed: number, work: Work): Generator<void, boolean> {
-  let proven = true;
+/** Seeks the smallest room that will do by bisection; whole prices prove from below how small it can be at all. */
+export function* bisectRoom(search: RoomSearch, seed: number, work: Work): Generator<void, void> {
+  // What was tried without success, and not proven impossible.
+  let failed = search.least - 1;
   let probe = search.least;
-  while (search.least < search.enough && !work.over()) {
-    const { model, counts } = withRoom(search, probe);
+  while (Math.max(search.least, failed + 1) < search.enough && !work.over()) {
+    const { model, counts } = search.withRoom(probe);
     const answer = yield* reach(model, counts, search.plan ?? search.known, TRIES, seed, work);
     if (answer.plan) {
       // The small bin, last in the extended model, is a part of the one to be emptied.
@@ -29,12 +25,10 @@ export function* bisectRoom(search: RoomSearch, seed: number, work: Work): Gener
         .map(({ fill }) => fillWeight(model, fill));
       search.enough = Math.min(probe, ...weights);
     } else {
-      const { cut, impossible } = answer;
-      const bound = cut ? leastRoom(search.model, cut, search.others, search.enough, work) : 0;
-      if (!impossible) proven = false;
-      search.least = Math.max(bound, probe + 1);
+      if (answer.cut) search.learn(answer.cut.prices, work);
+      if (search.least <= probe) failed = probe;
     }
-    probe = answer.impossible ? search.least : Math.floor((search.least + search.enough) / 2);
+    const from = Math.max(search.least, failed + 1);
+    probe = answer.impossible ? from : Math.floor((from + search.enough) / 2);
   }
-  return proven && search.least >= search.enough;
 }

@@ -1,5 +1,6 @@
 import { fillWeight } from "../model/model";
 import type { BinFill, FillCount, Model } from "../model/model";
+import type { Sticks } from "../model/toModel";
 import type { Work } from "../model/work";
 
 /** Patterns by what they hold. One that is gone has count 0. */
@@ -7,12 +8,17 @@ type Patterns = Map<string, FillCount>;
 
 /**
  * Makes the saw operator's list shorter without touching the bins: two patterns cut once each are exchanged for one that
- * is cut anyway and one for the rest of their pieces. The bought fill with the most room left stays.
+ * is cut anyway and one for the rest of their pieces. The fill that leaves the longest rest stays.
  */
-export function* fewerPatterns(model: Model, plan: readonly FillCount[], work: Work): Generator<void, FillCount[]> {
+export function* fewerPatterns(
+  model: Model,
+  sticks: Sticks,
+  plan: readonly FillCount[],
+  work: Work,
+): Generator<void, FillCount[]> {
   const patterns: Patterns = new Map();
   for (const { fill, count } of plan) add(patterns, fill, count);
-  const keep = emptiest(model, patterns);
+  const keep = emptiest(model, sticks, patterns);
   const together = new Int32Array(model.weights.length);
   for (let before = Infinity; patterns.size < before && !work.over();) {
     before = patterns.size;
@@ -93,10 +99,9 @@ function add(patterns: Patterns, fill: BinFill, count: number): void {
   else patterns.set(key, { fill, count });
 }
 
-function emptiest(model: Model, patterns: Patterns): FillCount | undefined {
-  const room = ({ fill }: FillCount): number =>
-    model.bins[fill.bin]!.cost > 0 ? model.bins[fill.bin]!.capacity - fillWeight(model, fill) : -1;
-  return [...patterns.values()].sort((a, b) => room(b) - room(a))[0];
+function emptiest(model: Model, { lengths, step }: Sticks, patterns: Patterns): FillCount | undefined {
+  const rest = ({ fill }: FillCount): number => lengths[fill.bin]! - step * fillWeight(model, fill);
+  return [...patterns.values()].sort((a, b) => rest(b) - rest(a))[0];
 }
 
 function keyOf({ bin, items, copies }: BinFill): string {

@@ -1,12 +1,10 @@
 import { fillBins } from "../filling/fillBins";
 import { generate } from "../linear/generate";
-import { leastRoom } from "../linear/leastRoom";
 import { Master, suitsProgram } from "../linear/master";
 import type { FillCount } from "../model/model";
 import { planOf, refit } from "../model/packed";
 import type { Packed } from "../model/packed";
 import { seededRandom } from "../model/random";
-import { withRoom } from "./roomSearch";
 import type { RoomSearch } from "./roomSearch";
 import { squeeze } from "../filling/squeeze";
 import { squeezeSteps } from "../filling/squeezeInto";
@@ -25,11 +23,11 @@ export function* squeezeRoom(search: RoomSearch, whole: boolean, seed: number, w
   const random = seededRandom(seed);
   const { model, others } = search;
   const latest = (): readonly FillCount[] | undefined => search.plan ?? (whole ? search.known : undefined);
-  for (let n = 0, better = true; better && search.least < search.enough && !work.over(); n++) {
+  for (let n = 0, better = true; better && search.open && !work.over(); n++) {
     const before = search.enough;
     const plan = latest();
     yield* press(search, plan ? refit(model, plan, others) : fillBins(model, others, random, work), random, work);
-    if (search.least < search.enough) yield* press(search, fillBins(model, others, random, work), random, work);
+    if (search.open) yield* press(search, fillBins(model, others, random, work), random, work);
     if (n === 0 && suitsProgram(model)) yield* raiseLeast(search, latest() ?? search.known, random, work);
     better = n === 0 || search.enough < before;
   }
@@ -51,15 +49,16 @@ function* raiseLeast(
   work: Work,
 ): Generator<void, void> {
   const plans = [known];
-  while (search.least < search.enough && !work.over()) {
-    const { model, counts } = withRoom(search, search.least);
+  while (search.open && !work.over()) {
+    const { model, counts } = search.withRoom(search.least);
     const master = new Master(model, work, random);
     master.start(plans, counts, COVERS, random);
     const aim = counts[0]!;
     const { cut, lower } = yield* generate(master, model.demands, counts, { enough: aim, most: aim }, work);
     if (!cut || lower <= aim + 1e-9) return;
-    const room = leastRoom(search.model, cut, search.others, search.enough, work);
-    search.least = Math.min(search.enough, Math.max(search.least + 1, room));
+    const before = search.least;
+    search.learn(cut.prices, work);
+    if (search.least === before) return;
     plans[1] = master.fills.map((fill) => ({ fill, count: 1 }));
   }
 }

@@ -1,6 +1,6 @@
 /* The cutting plan's bench: node tools/bench-cuts.cjs [FOLDER …] [--seed N] [--count N] [--mip N] [--only TEXT] */
 import highs from "highs";
-import { firstFit } from "../../../src/cutting/model/firstFit";
+import { firstFit } from "../../../src/cutting/greedy/firstFit";
 import { canonical } from "../../../src/cutting/model/kinds";
 import { planCost } from "../../../src/cutting/model/model";
 import type { CutPlan } from "../../../src/cutting/checking/plan";

@@ -10,7 +10,7 @@ const plan = (change: Partial<CutPlan>): CutPlan => ({
   used: [0, 0],
   ...{ sticks: 0, onHand: 0, missing: [], missingSticks: 0, missingPatterns: [], cost: 0, bound: 0, proven: true },
   ...{ longestRemnant: 0, longestProven: false, remnants: [], stockLength: 0, pieceLength: 0, waste: 0, wasteShare: 0 },
-  certificate: { pairs: [], prices: [] },
+  certificate: { pairs: [], prices: [], rest: { pairs: [], prices: [] } },
   ...{ stopped: "proven", steps: 0 },
   ...change,
 });

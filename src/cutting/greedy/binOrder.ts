@@ -1,4 +1,4 @@
-import type { Model } from "./model";
+import type { Model } from "../model/model";
 
 /** Order in which bins are opened: free ones first, the shortest that fits; then the cheapest for what they hold. */
 export function thriftyOrder({ bins }: Model): number[] {

@@ -1,7 +1,7 @@
 import { binFor, thriftyOrder } from "./binOrder";
-import { piecesLeft } from "./model";
-import type { BinFill, FillCount, Model } from "./model";
-import type { Work } from "./work";
+import { piecesLeft } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
+import type { Work } from "../model/work";
 
 /** Rooms of bins in a row; finds the first one with enough room by a tree of the greatest rooms. */
 class RoomTree {

@@ -1,7 +1,7 @@
 import { binFor } from "./binOrder";
-import type { FillCount, Model } from "./model";
+import type { FillCount, Model } from "../model/model";
 import { NumberSet } from "./numberSet";
-import type { Work } from "./work";
+import type { Work } from "../model/work";
 
 /** Opened bins by the room that is left in them. */
 class OpenBins {

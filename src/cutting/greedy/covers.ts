@@ -1,6 +1,6 @@
-import { piecesLeft, takeFill } from "./model";
-import type { BinFill, FillCount, Model } from "./model";
-import type { Work } from "./work";
+import { piecesLeft, takeFill } from "../model/model";
+import type { BinFill, FillCount, Model } from "../model/model";
+import type { Work } from "../model/work";
 
 /**
  * A cover made stick by stick: each main bin takes heavy pieces first, as far as chance does not change their order, and
