@@ -3,8 +3,9 @@ import designators from "./data/designators.json";
 import { checkSize, dimension } from "./dimensions";
 import { minimumRadiusRow } from "./minimumRadius";
 import { inWords } from "./inWords";
-import { racewayRecord, type Raceway } from "./raceway";
+import type { Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
+import { couplingLength, socketDepth, stickLength } from "./sticks";
 import { thread } from "./threads";
 import type { TradeSize } from "./tradeSize";
 
@@ -20,7 +21,9 @@ export const ITEMS: Record<string, Reader> = {
   "minimum radius": (_, size) => minimumRadiusRow(size, "one-shot"),
   "minimum radius other": (_, size) => minimumRadiusRow(size, "other"),
   "metric designator": (_, size) => ({ value: designators.designators[size], source: designators.source }),
-  "stick length": (raceway) => racewayRecord(raceway).stick,
+  "stick length": stickLength,
+  "coupling length": couplingLength,
+  "socket depth": socketDepth,
   "thread length": (raceway, size) => thread(raceway, size, "length"),
   "threads per inch": (raceway, size) => thread(raceway, size, "perInch"),
 };

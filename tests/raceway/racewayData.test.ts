@@ -13,7 +13,8 @@ test.each([
   ["minimum radius", 5.75],
   ["minimum radius other", 6],
   ["metric designator", 27],
-  ["stick length", 120],
+  ["stick length", 119],
+  ["coupling length", 2],
   ["thread length", 0.6828],
   ["threads per inch", 11.5],
   ["Outside  Diameter", 1.315],
@@ -42,14 +43,21 @@ test("every value of every raceway, size and item has a source that is listed, a
       }
     }
   }
-  const elsewhere = ["NEC table 5", "take-up print", "take-up memory", "take-up practice"];
+  const elsewhere = [
+    "rigid on EMT shoe",
+    "IMC on EMT shoe",
+    "NEC table 5",
+    "take-up print",
+    "take-up memory",
+    "take-up practice",
+  ];
   const expected = Object.entries(texts).flatMap(([key, text]) => (elsewhere.includes(key) ? [] : [text]));
   expect([...used].sort()).toEqual(expected.sort());
 });
 
 const ASKED =
   "outside diameter, inside diameter, wall, area, weight, minimum radius, minimum radius other, metric designator, " +
-  "stick length, thread length or threads per inch";
+  "stick length, coupling length, socket depth, thread length or threads per inch";
 
 test.each([
   ["colour", `item must be ${ASKED}; got "colour".`],

@@ -1,6 +1,7 @@
 import { NO_CONDUIT } from "../../units/tolerances";
 import { arcLength } from "../../geometry/arc";
 import { pathParts, type PathParts } from "../../geometry/path";
+import { couplingSeat } from "../../raceway/sticks";
 import { pullPath } from "../../route/problems";
 import type { Pull } from "../../route/types";
 import { InputError } from "../../units/errors";
@@ -18,9 +19,6 @@ export interface PullMaking {
   /** Angles at which there are factory elbows [°]. */
   readonly elbows: readonly number[];
 }
-
-/** What a coupling needs beside a bend, besides the tail the shoe holds [in]. Common practice, no source. */
-const COUPLING_SEAT = 1;
 
 /** A stretch of a pull between elbows and ends, in developed positions [in]. */
 interface Stretch {
@@ -94,7 +92,10 @@ function pieceEnds({ from, to, elbow }: Stretch, zones: readonly JoinZone[], { s
   );
 }
 
-const shortestPiece = (shoe: Shoe): number => 2 * (tailNeeded(shoe) + COUPLING_SEAT);
+/** What a coupling needs beside a bend [in]: its own room, besides the tail the shoe holds. */
+const besideBend = (shoe: Shoe): number => tailNeeded(shoe) + couplingSeat(shoe.raceway, shoe.size);
+
+const shortestPiece = (shoe: Shoe): number => 2 * besideBend(shoe);
 
 /** The bends of a pull, each with the developed position of its first tangent point. */
 function placedBends({ corners }: Pull, { bends, straights, legs }: PathParts): PieceBend[] {
@@ -109,7 +110,7 @@ function placedBends({ corners }: Pull, { bends, straights, legs }: PathParts): 
 
 /** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
 function joinZones(parts: PathParts, bends: readonly PieceBend[], shoe: Shoe): JoinZone[] {
-  const clear = tailNeeded(shoe) + COUPLING_SEAT;
+  const clear = besideBend(shoe);
   const zones: JoinZone[] = [];
   let from = 0;
   for (let index = 0; index < parts.straights.length; index++) {

@@ -1,4 +1,5 @@
 import { readRaceway } from "../../raceway/raceway";
+import { usableStick } from "../../raceway/sticks";
 import { readTradeSize } from "../../raceway/tradeSize";
 import { readRules } from "../../rules/rules";
 import { InputError, quoteValue } from "../../units/errors";
@@ -13,18 +14,18 @@ export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
   if (typeof route !== "string" || route.trim() === "") {
     throw new InputError(`route must be text, as in up 4', east 12' 6"; got ${quoteValue(route)}.`);
   }
+  const run = { raceway: readRaceway(raceway, "raceway"), size: readTradeSize(size, "size") };
   return {
+    ...run,
     name: "run",
     job: "",
     area: "",
-    raceway: readRaceway(raceway, "raceway"),
-    size: readTradeSize(size, "size"),
     route,
     quantity: 1,
     from: "",
     to: "",
     conductors: "",
-    stick: STICK,
+    stick: usableStick(run.raceway, run.size, STICK),
     date: "",
     crew: "",
     fittings: "",

@@ -2,6 +2,7 @@ import { rememberRows, type CellRow } from "../../memory/rows";
 import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
+import { usableStick } from "../../raceway/sticks";
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
 import { dayText } from "../../units/day";
 import { InputError, isUserError } from "../../units/errors";
@@ -28,7 +29,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Straps", zero: true },
 ];
 
-/** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal) [in]. */
+/** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal, a threaded one with its coupling) [in]. */
 export const STICK = 120;
 
 /** Most rows of a job that the functions serve. */
@@ -51,7 +52,7 @@ export interface Run {
   readonly from: string;
   readonly to: string;
   readonly conductors: string;
-  /** Longest piece a stick gives [in]. */
+  /** Longest piece a stick gives [in]: of a threaded one without its coupling. */
   readonly stick: number;
   /** 2026-12-01, or as the user wrote it. */
   readonly date: string;
@@ -115,6 +116,8 @@ function readRun(row: TableRow, name: string): Run {
   row.get("Run"); // an error there costs the row
   const route = row.get("Route");
   if (route === null) throw new InputError("Route is empty; write the legs, for example: up 4', east 12' 6\".");
+  const raceway = readRaceway(row.get("Raceway"), "Raceway");
+  const size = readTradeSize(row.get("Size"), "Size");
   const quantity = row.get("Quantity");
   const stick = row.get("Stick");
   const straps = row.get("Straps");
@@ -122,8 +125,8 @@ function readRun(row: TableRow, name: string): Run {
     name,
     job: text(row.get("Job")),
     area: text(row.get("Area")),
-    raceway: readRaceway(row.get("Raceway"), "Raceway"),
-    size: readTradeSize(row.get("Size"), "Size"),
+    raceway,
+    size,
     route: text(route),
     quantity:
       quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, max: MOST, integer: true }),
@@ -131,7 +134,7 @@ function readRun(row: TableRow, name: string): Run {
     from: text(row.get("From")),
     to: text(row.get("To")),
     conductors: text(row.get("Conductors")),
-    stick: stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 }),
+    stick: usableStick(raceway, size, stick === null ? STICK : toInches(stick, "Stick", { min: 12, max: 480 })),
     date: dayText(row.get("Date")),
     crew: text(row.get("Crew")),
     fittings: text(row.get("Fittings")),

@@ -1,4 +1,5 @@
 import type { Raceway } from "../../raceway/raceway";
+import { nominalStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 
 /** What a take-off counts, in the order in which its lines stand. */
@@ -59,8 +60,8 @@ export function sizedItem({ raceway, size }: OfSize, kind: ItemKind, words: stri
   };
 }
 
-/** Conduit by the stick. @param length [in] */
-export const stickItem = (of: OfSize, length: number): Item => ({
-  ...sizedItem(of, "stick", `conduit, ${Number((length / 12).toFixed(4))} ft stick`),
-  stickFeet: length / 12,
-});
+/** Conduit by the stick, called and sold by its nominal length. @param length of conduit in it [in] */
+export function stickItem(of: OfSize, length: number): Item {
+  const feet = nominalStick(of.raceway, of.size, length) / 12;
+  return { ...sizedItem(of, "stick", `conduit, ${Number(feet.toFixed(4))} ft stick`), stickFeet: feet };
+}

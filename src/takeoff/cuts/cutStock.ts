@@ -1,6 +1,7 @@
 import { toSteps, type CutGrid, type CutStock } from "../../cutting";
 import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
+import { usableStick } from "../../raceway/sticks";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type TableRow } from "../../table/headerTable";
 import { InputError, isUserError } from "../../units/errors";
@@ -75,7 +76,7 @@ const NONE_ON_HAND =
 
 /**
  * Reads a Stock range: Raceway, Size, Length, On hand (empty or the word buy: to be bought), Price. A bad row is told and
- * hides no other; a row with none on hand is told too.
+ * hides no other; a row with none on hand is told too. A threaded stick of 10 or 20 ft has its coupling in that length.
  */
 export const readStock: (range: unknown) => StockBook = rememberTable((range) => {
   const rows: StockRow[] = [];
@@ -85,7 +86,8 @@ export const readStock: (range: unknown) => StockBook = rememberTable((range) =>
   for (const row of lines) {
     try {
       const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
-      const stick = readStick(row);
+      const called = readStick(row);
+      const stick = { ...called, length: usableStick(raceway, size, called.length) };
       rows.push({ raceway, size, stick });
       if (stick.onHand === 0) problems.push(`stock row ${row.rowNumber}: ${NONE_ON_HAND}`);
     } catch (error) {

@@ -3,6 +3,7 @@ import { writeRoute } from "../../route/writeRoute";
 import type { JobRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
+import { nominalStick } from "../../raceway/sticks";
 import { formatLength } from "../../units/length";
 import { labelKey } from "../amounts/lineBook";
 import { lookUpKey } from "../../units/lookUpKey";
@@ -97,7 +98,7 @@ const runCells = (run: Run): Record<string, string> => ({
   From: run.from,
   To: run.to,
   Conductors: run.conductors,
-  Stick: formatLength(run.stick, 64),
+  Stick: formatLength(nominalStick(run.raceway, run.size, run.stick), 64),
   Date: run.date,
   Crew: run.crew,
   Fittings: run.fittings,

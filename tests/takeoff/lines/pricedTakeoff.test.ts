@@ -68,7 +68,7 @@ test("a missing price is named in its line and in the total, and is not zero", (
 });
 
 test("what need not be bought needs no price: couplings that all come with the sticks", () => {
-  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 30'" }), { prices });
+  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 29' 9" }), { prices });
   expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling" })).toMatchObject({ Quantity: 0, "Unit price": "" });
   expect(
     records(table)
@@ -144,7 +144,7 @@ test("couplings that all come with the sticks are installed all the same; a line
     ["Operation", "Minutes"],
     ["coupling", 6],
   ];
-  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 30'" }), { labor: given });
+  const table = takeoff(runsRange({ Run: "R", Raceway: "IMC", Route: "east 29' 9" }), { labor: given });
   expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling" })).toMatchObject({ Quantity: 0, Minutes: "", Hours: 0 });
   expect(rowWhere(table, { Item: "IMC 1/2 threaded coupling, with the sticks" })).toMatchObject({
     ...{ Quantity: 2, Minutes: 6, Hours: 0.2 },

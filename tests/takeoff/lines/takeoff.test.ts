@@ -58,8 +58,8 @@ test("20 ft sticks are counted apart from 10 ft ones", () => {
 });
 
 describe("rigid: couplings come with the sticks", () => {
-  test("30 ft straight: 3 sticks bring 3 couplings for 2 joints", () => {
-    const table = takeoff(runsRange({ Run: "R", Raceway: "rigid", Size: "1", Route: "east 30'" }), { shoes });
+  test("29 ft 9 in. straight: 3 sticks of 119 in. bring 3 couplings for 2 joints", () => {
+    const table = takeoff(runsRange({ Run: "R", Raceway: "rigid", Size: "1", Route: "east 29' 9" }), { shoes });
     expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(2);
     expect(rowWhere(table, { Item: "RMC 1 threaded coupling" })).toMatchObject({
       Quantity: 0,
@@ -69,7 +69,7 @@ describe("rigid: couplings come with the sticks", () => {
   });
 
   test("with threadless fittings the joints need couplings of their own", () => {
-    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "east 30'", Fittings: "compression" };
+    const run = { Run: "R", Raceway: "RMC", Size: "1", Route: "east 29' 9", Fittings: "compression" };
     const table = takeoff(runsRange(run), { shoes });
     expect(quantityOf(table, "RMC 1 compression coupling")).toBe(2);
     expect(items(table)).not.toContain("RMC 1 threaded coupling, with the sticks");
@@ -332,9 +332,9 @@ describe("conduit between factory elbows", () => {
   });
 
   test("a stretch just as long as a stick is one piece, a longer one full sticks and a rest", () => {
-    expect(taken("east 125.75, up 40")).toEqual([120 + 34.25, 2]);
-    expect(taken("east 126.75, up 40")).toEqual([121 + 34.25, 3]);
-    // 294.25 in. are two sticks and 54.25 in.; with 34.25 in. and the elbow four couplings.
+    expect(taken("east 124.75, up 40")).toEqual([119 + 34.25, 2]);
+    expect(taken("east 125.75, up 40")).toEqual([120 + 34.25, 3]);
+    // 294.25 in. are two sticks and 56.25 in.; with 34.25 in. and the elbow four couplings.
     expect(taken("east 300, up 40")).toEqual([294.25 + 34.25, 4]);
   });
 

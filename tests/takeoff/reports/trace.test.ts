@@ -2,7 +2,7 @@ import { trace } from "../../../src/takeoff/reports/trace";
 import { runsRange } from "../tables";
 
 const runs = runsRange(
-  { Run: "B", Raceway: "IMC", Size: "1", Route: "east 30'", Quantity: 2, From: "JB-1", To: "JB-2" },
+  { Run: "B", Raceway: "IMC", Size: "1", Route: "east 29' 9", Quantity: 2, From: "JB-1", To: "JB-2" },
   { Run: "A", Raceway: "IMC", Size: "1", Route: "up 50, east 60, down 40", From: "jb-2" },
   { Run: "X", Raceway: "IMC", Size: "1", Route: "up 50, sideways 3" },
 );
@@ -16,7 +16,7 @@ test("the runs behind a quantity stand in the order of their rows, bends of one 
     NOT_COUNTED,
   ]);
   expect(trace(runs, "IMC 1 strap").slice(1, 4)).toEqual([
-    // 360 in. takes a strap within 36 in. of each end and none more than 120 in. apart: 4; A's 145 in.: 2.
+    // 357 in., three sticks of 119 in., takes a strap within 36 in. of each end and none more than 120 in. apart: 4; A's 145 in.: 2.
     ["B", 2, 4, 2, 8, ""],
     ["A", 3, 2, 1, 2, ""],
     ["Total", "", "", "", 10, "each"],
