@@ -22,9 +22,9 @@ export async function withBrowser(work) {
   }
 }
 
-/** Opens the local page in a tab and waits for every formula to show its result. */
+/** Opens the local page with the demo job in a tab and waits for every formula to show its result. */
 export async function openBook(page, address) {
-  await page.goto(address);
+  await page.goto(`${address}workbench/?job=demo`);
   await page.waitForFunction(() => window.ledgerBook !== undefined);
   await page.evaluate(() => window.ledgerBook.settled());
 }

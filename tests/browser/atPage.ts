@@ -5,7 +5,7 @@ import { launchBrowser } from "./launch";
 import { type PageServer, startServer } from "./server";
 
 /** Starts both before the tests of a file and stops them after; the function opens the page in a browser of its own. */
-export function atPage(): () => Promise<Bench> {
+export function atPage(job?: string): () => Promise<Bench> {
   let server: PageServer | undefined;
   let browser: Browser | undefined;
 
@@ -19,12 +19,12 @@ export function atPage(): () => Promise<Bench> {
     server?.stop();
   });
 
-  return () => Bench.open(browser!, server!.address);
+  return () => Bench.open(browser!, server!.address, job);
 }
 
 /** Opens the page anew before each test and hands it over; a page that complained fails its test. */
-export function withBench(take: (bench: Bench) => void): void {
-  const open = atPage();
+export function withBench(take: (bench: Bench) => void, job?: string): void {
+  const open = atPage(job);
   let bench: Bench;
 
   beforeEach(async () => {

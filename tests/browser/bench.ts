@@ -20,13 +20,14 @@ export class Bench {
     private readonly address: string,
   ) {}
 
-  static async open(browser: Browser, address: string): Promise<Bench> {
+  /** @param job what the address asks for: the demo, or a set-up job of one's own */
+  static async open(browser: Browser, address: string, job = "demo"): Promise<Bench> {
     const context = await browser.newContext({ viewport: { width: 1200, height: 750 } });
     context.setDefaultTimeout(60000);
     const bench = new Bench(context, await context.newPage(), address);
     context.on("request", (request) => bench.requested.push(request.url()));
     bench.page.on("pageerror", (error) => bench.complaints.push(error.message));
-    await bench.page.goto(address);
+    await bench.page.goto(`${address}workbench/?job=${job}`);
     await bench.settled();
     return bench;
   }

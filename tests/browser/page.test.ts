@@ -90,10 +90,10 @@ describe("the work is kept", () => {
 
   test("as a copy when one starts again from the demo, and the copy opens again", async () => {
     await bench.type("Runs!A2", "MINE-1");
-    await bench.page.getByRole("button", { name: "Start again from the demo" }).click();
+    await bench.page.getByRole("button", { name: "New job" }).click();
     await Promise.all([
       bench.page.waitForEvent("load"),
-      bench.page.getByRole("button", { name: "Keep a copy and start again" }).click(),
+      bench.page.getByRole("button", { name: "Look at the demo job" }).click(),
     ]);
     await bench.settled();
     expect(await bench.values("Runs!A2")).toEqual([["TH-01"]]);
@@ -121,8 +121,11 @@ describe("the work is kept", () => {
 
   test("what cannot be read is said and put aside, not thrown away", async () => {
     await bench.page.evaluate(storeCurrent, "not a workbook");
-    await bench.reload();
+    await bench.page.reload();
+    await bench.page.getByRole("heading", { name: "Start your own job" }).waitFor();
     expect(await bench.text("#notice")).toContain("could not be read");
+    await bench.page.getByRole("button", { name: "Look at the demo job" }).click();
+    await bench.settled();
     expect(await bench.values("Runs!A2")).toEqual([["TH-01"]]);
     await bench.page.getByRole("button", { name: "Earlier copies" }).click();
     await bench.page.getByText("(cannot be opened)").waitFor();
@@ -134,8 +137,8 @@ describe("the work is kept", () => {
     await bench.page.reload();
     await bench.page.getByText("What you saved is still stored").waitFor();
     bench.complaints.length = 0;
-    await bench.page.getByRole("button", { name: "Start again" }).click();
-    await bench.page.getByRole("button", { name: "Keep a copy and start again" }).click();
+    await bench.page.getByRole("button", { name: "New job" }).click();
+    await bench.page.getByRole("button", { name: "Look at the demo job" }).click();
     await bench.page.locator('#save-state[data-kind="saved"]').waitFor();
     await bench.settled();
     expect(await bench.values("Runs!A2")).toEqual([["TH-01"]]);

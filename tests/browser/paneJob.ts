@@ -13,9 +13,9 @@ export const threeRuns: readonly (readonly string[])[] = [
 /** Puts an empty workbook in place of the demo, by keyboard. */
 export async function startEmpty(bench: Bench): Promise<void> {
   await toBar(bench.page);
-  await press(bench.page, "Start again from the demo", "Shift+Tab");
+  await press(bench.page, "New job …", "Shift+Tab");
   const loaded = bench.page.waitForEvent("load");
-  await press(bench.page, "Keep a copy and start empty");
+  await press(bench.page, "Start with an empty workbook");
   await loaded;
   await bench.settled();
 }

@@ -1,7 +1,5 @@
 import "./page.css";
 import "./files/files.css";
-import { demoBook } from "../demo/demoBook";
-import { buildDemo } from "../demo/buildDemo";
 import type { Book } from "../engine";
 import { Autosave, type SaveState } from "./autosave";
 import { startFileMenu } from "./files/fileMenu";
@@ -11,6 +9,9 @@ import { startWorker } from "./calculator";
 import { openGrid } from "./grid";
 import { claimWorkbook } from "./onlyTab";
 import { startPane } from "./pane";
+import { begin, takeBeginning } from "./start/begin";
+import { startJobName } from "./start/jobName";
+import { whatToOpen } from "./start/whatToOpen";
 import { startAgainButtons } from "./startAgain";
 import { BookStore, type SavedBook } from "./store";
 import { startStrip } from "./strip";
@@ -46,15 +47,13 @@ async function open(): Promise<void> {
     return null;
   });
 
-  // Made anew each time: an open grid works in the very data it was given.
-  const demo = (): SavedBook => ({ savedAt: Date.now(), data: buildDemo(demoBook) });
   let book: Book | null = null;
   let autosave: Autosave | null = null;
-  const current = () => (book ? { savedAt: Date.now(), data: book.snapshot() } : (saved ?? demo()));
-  const replace = async (next: SavedBook | null) => {
+  const current = () => (book ? { savedAt: Date.now(), data: book.snapshot() } : saved);
+  const replace = async (next: SavedBook) => {
     await autosave?.stop();
     try {
-      await store.save(next ? { ...next, savedAt: Date.now() } : demo());
+      await store.save({ ...next, savedAt: Date.now() });
     } catch (error) {
       autosave?.goOn();
       throw error;
@@ -65,29 +64,52 @@ async function open(): Promise<void> {
   if (mayStore) startAgainButtons(store, current, replace);
   else for (const id of ["restart", "earlier"]) byId<HTMLButtonElement>(id).disabled = true;
 
-  const { functions, worker } = await startWorker();
-  const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-  const grid = await openGrid(byId("grid"), functions, worker, (saved ?? demo()).data, darkScheme.matches);
-  darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
-  book = grid.book;
-  const name = saved?.data.name ?? demoBook.name;
-  byId("book-name").textContent = name;
-  startStrip(byId("strip"), book);
-  startPane(byId("pane-toggle"), byId("pane"), book);
+  const loading = startWorker();
+  // It fails below, where it is awaited; not while somebody still reads the first screen.
+  loading.catch(() => undefined);
+  const { data, isNew, begins } = await whatToOpen(saved, byId("grid"), async (put) => {
+    if (mayStore) await store.keep(put, Date.now());
+  });
 
-  await book.settled();
-  if (mayStore) {
-    autosave = new Autosave(book, store, tellSaveState);
-    autosave.start();
-  }
-  const desk = { book, name, functions, store: mayStore ? store : null, current, replace };
-  startFileMenu(byId("file"), byId("file-menu"), desk);
-  tellSaveState(mayStore ? { kind: "saved", at: saved?.savedAt ?? null } : { kind: "off" });
-  // For tests and for the curious, at the browser's console.
-  Object.assign(window, { ledgerBook: book });
+  await busy(words.opening, async () => {
+    const { functions, worker } = await loading;
+    const darkScheme = matchMedia("(prefers-color-scheme: dark)");
+    const grid = await openGrid(byId("grid"), functions, worker, data, darkScheme.matches);
+    darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
+    const open = (book = grid.book);
+    startJobName(byId<HTMLInputElement>("book-name"), open);
+    startStrip(byId("strip"), open);
+    const showPane = startPane(byId("pane-toggle"), byId("pane"), open);
+
+    await open.settled();
+    if (mayStore) {
+      autosave = new Autosave(open, store, tellSaveState);
+      autosave.start();
+      if (isNew) await autosave.save();
+    }
+    const desk = {
+      book: open,
+      get name() {
+        return open.native.getName();
+      },
+      functions,
+      store: mayStore ? store : null,
+      current: () => ({ savedAt: Date.now(), data: open.snapshot() }),
+      replace,
+    };
+    startFileMenu(byId("file"), byId("file-menu"), desk);
+    if (!mayStore) tellSaveState({ kind: "off" });
+    else if (!isNew) tellSaveState({ kind: "saved", at: saved?.savedAt ?? null });
+    if (begins || takeBeginning()) {
+      await showPane();
+      begin(open);
+    } else if (isNew) begin(open);
+    // For tests and for the curious, at the browser's console.
+    Object.assign(window, { ledgerBook: open });
+  });
 }
 
-busy(words.opening, open).catch((error: unknown) => {
+open().catch((error: unknown) => {
   const reason = error instanceof Error ? error.message : String(error);
   notice(`The page could not start: ${reason} What you saved is still stored; starting again keeps a copy of it.`);
   throw error;

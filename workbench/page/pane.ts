@@ -4,8 +4,11 @@ import { officeFor } from "../office";
 import { openPaneFrame } from "./paneFrame";
 import { goAround } from "./parts";
 
-/** Shows and hides the area at the right; the pane is made when it is shown first. */
-export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Book): void {
+/**
+ * Shows and hides the area at the right; the pane is made when it is shown first.
+ * @returns the way to show it that leaves the keyboard where it is
+ */
+export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Book): () => Promise<void> {
   // Made at once, pane or not: what the pane keeps in the workbook must be there when the workbook is saved.
   const globals = officeFor(book);
   const bar = toggle.parentElement!;
@@ -35,11 +38,15 @@ export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Bo
     if (frame) listenIn(frame.contentWindow!);
   };
 
+  const show = async (shown: boolean) => {
+    area.hidden = !shown;
+    toggle.setAttribute("aria-pressed", String(shown));
+    if (shown) await (opening ??= open());
+  };
   toggle.addEventListener("click", async () => {
-    area.hidden = !area.hidden;
-    toggle.setAttribute("aria-pressed", String(!area.hidden));
-    if (area.hidden) return;
-    await (opening ??= open());
-    frame?.contentWindow?.focus();
+    await show(area.hidden !== false);
+    if (!area.hidden) frame?.contentWindow?.focus();
   });
+  toggle.disabled = false;
+  return () => show(true);
 }

@@ -1,26 +1,47 @@
+import { demoData } from "../demo/demoData";
 import { ask, button, element } from "./dialog";
 import { emptyBook } from "./emptyBook";
 import { download } from "./files/browserFiles";
+import { rememberBeginning } from "./start/begin";
+import { type JobForm, jobForm } from "./start/jobForm";
+import { newJobData } from "./start/newJob";
+import { words } from "./start/words";
 import { type BookStore, isSavedBook, type SavedBook } from "./store";
 
 /** What a choice in the header puts in place of the open workbook. */
-export type Replace = (book: SavedBook | null) => Promise<void>;
+export type Replace = (book: SavedBook) => Promise<void>;
+
+const begin = {
+  leave: () => null,
+  empty: emptyBook,
+  demo: demoData,
+  own: ({ wishes }: JobForm) => newJobData(wishes()),
+};
 
 /** The two buttons that replace the open workbook. Each keeps a copy of it first. */
-export function startAgainButtons(store: BookStore, current: () => SavedBook, replace: Replace): void {
+export function startAgainButtons(store: BookStore, current: () => SavedBook | null, replace: Replace): void {
+  const keepCurrent = async () => {
+    const open = current();
+    if (open) await store.keep(open, Date.now());
+  };
+
   document.getElementById("restart")!.addEventListener("click", async () => {
-    const choice = await ask(
-      "Start again?",
-      ["The workbook as it is now is kept. You find it under Earlier copies."],
+    const form = jobForm();
+    const choice = await ask<keyof typeof begin>(
+      words.title,
+      [...kept(current()), form.fields],
       [
-        { words: "Leave it", value: "leave" },
-        { words: "Keep a copy and start empty", value: "empty" },
-        { words: "Keep a copy and start again", value: "start", main: true },
+        { words: words.leave, value: "leave" },
+        { words: words.empty, value: "empty" },
+        { words: words.demo, value: "demo" },
+        { words: words.start, value: "own", main: true },
       ],
     );
-    if (choice !== "start" && choice !== "empty") return;
-    await store.keep(current(), Date.now());
-    await replace(choice === "empty" ? { savedAt: Date.now(), data: emptyBook() } : null);
+    const data = choice && begin[choice](form);
+    if (!data) return;
+    await keepCurrent();
+    if (choice === "own") rememberBeginning();
+    await replace({ savedAt: Date.now(), data });
   });
 
   document.getElementById("earlier")!.addEventListener("click", async () => {
@@ -28,9 +49,9 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
     const lines = copies.map((copy) => {
       const line = element("div");
       line.className = "row";
-      const words = `${new Date(copy.keptAt).toLocaleString()}${copy.readable ? "" : " (cannot be opened)"}`;
+      const told = `${copy.name} ${new Date(copy.keptAt).toLocaleString()}${copy.readable ? "" : " (cannot be opened)"}`;
       line.append(
-        element("span", words),
+        element("span", told.trim()),
         button("Download", () => void downloadCopy(store, copy.key)),
       );
       if (copy.readable) line.append(button("Open", () => void open(copy.key)));
@@ -43,10 +64,12 @@ export function startAgainButtons(store: BookStore, current: () => SavedBook, re
   const open = async (key: string) => {
     const copy = await store.copy(key);
     if (!isSavedBook(copy)) return;
-    await store.keep(current(), Date.now());
+    await keepCurrent();
     await replace(copy);
   };
 }
+
+const kept = (open: SavedBook | null): string[] => (open ? [words.kept(open.data.name)] : []);
 
 async function downloadCopy(store: BookStore, key: string): Promise<void> {
   const name = `raceway-ledger ${key.replace(/[^0-9A-Za-z.-]+/g, " ")}.json`;

@@ -10,6 +10,8 @@ export interface SavedBook {
 /** A copy put aside: before starting again from the demo, or because it could not be read. */
 export interface KeptCopy {
   key: string;
+  /** Of the workbook; empty where it cannot be read. */
+  name: string;
   keptAt: number;
   readable: boolean;
 }
@@ -76,11 +78,11 @@ export class BookStore {
     const kept = (await keys<IDBValidKey>(this.store)).filter(
       (key): key is string => typeof key === "string" && key.startsWith(keptPrefix),
     );
-    const copies = kept.map(async (key) => ({
-      key,
-      keptAt: Date.parse(key.slice(keptPrefix.length)),
-      readable: isSavedBook(await this.copy(key)),
-    }));
+    const copies = kept.map(async (key): Promise<KeptCopy> => {
+      const copy = await this.copy(key);
+      const readable = isSavedBook(copy);
+      return { key, name: readable ? copy.data.name : "", keptAt: Date.parse(key.slice(keptPrefix.length)), readable };
+    });
     return (await Promise.all(copies)).sort((first, second) => second.keptAt - first.keptAt);
   }
 

@@ -5,7 +5,7 @@ import type { BookStore, SavedBook } from "../store";
 /** The open workbook and what surrounds it. */
 export interface Desk {
   book: Book;
-  name: string;
+  readonly name: string;
   functions: DescribedFunctions;
   /** The browser's store; null when this tab may not store anything. */
   store: BookStore | null;

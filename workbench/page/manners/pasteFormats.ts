@@ -1,4 +1,11 @@
-import { type ICellData, type Injector, type IObjectMatrixPrimitiveType, IUniverInstanceService } from "@univerjs/core";
+import {
+  CellValueType,
+  type ICellData,
+  isTextFormat,
+  type Injector,
+  type IObjectMatrixPrimitiveType,
+  IUniverInstanceService,
+} from "@univerjs/core";
 import { COPY_TYPE, ISheetClipboardService, type ISheetClipboardHook } from "@univerjs/preset-sheets-core";
 import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
 
@@ -33,7 +40,11 @@ export function keepFormatsWhenPasting(services: Injector): void {
       const brought = cell && typeof cell.s === "object" ? cell.s?.n : undefined;
       const there = sheet.getComposedCellStyle(at, across).n;
       const format = from ? brought : (brought ?? there);
-      if (from || format) (cellValue[at] ??= {})[across] = { s: { n: format ? { ...format } : null } };
+      const style = { s: { n: format ? { ...format } : null } };
+      // The grid knows a cell's own text format only, not its column's: there it has read 3/4 as a date by now.
+      const asText = !from && isTextFormat(format?.pattern) && cell?.v != null && !cell.p;
+      const text = asText ? { v: String(cell.v), t: CellValueType.STRING } : {};
+      if (from || format) (cellValue[at] ??= {})[across] = { ...text, ...style };
     });
     const change = { unitId: to.unitId, subUnitId: to.subUnitId, cellValue };
     return {
