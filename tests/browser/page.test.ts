@@ -120,6 +120,7 @@ describe("the work is kept", () => {
   });
 
   test("what cannot be read is said and put aside, not thrown away", async () => {
+    await bench.saved();
     await bench.page.evaluate(storeCurrent, "not a workbook");
     await bench.page.reload();
     await bench.page.getByRole("heading", { name: "Start your own job" }).waitFor();
@@ -133,6 +134,7 @@ describe("the work is kept", () => {
 
   test("a workbook that reads but does not open stays stored, and starting again keeps a copy of it", async () => {
     const broken = { savedAt: 1, data: { sheetOrder: ["s"], sheets: { s: { id: "s", name: "S", mergeData: 5 } } } };
+    await bench.saved();
     await bench.page.evaluate(storeCurrent, broken);
     await bench.page.reload();
     await bench.page.getByText("What you saved is still stored").waitFor();
