@@ -98,8 +98,11 @@ function readRecord(row: TableRow): MadeRecord {
   const piece = text(row.get("Piece"));
   if (piece === "") throw new InputError("Piece is empty; write the run and the number of the piece, as in TH-01/2.");
   const [good, scrapped] = [readCount(row, "Good"), readCount(row, "Scrapped")];
-  if (good + scrapped === 0) throw new InputError("Good and Scrapped are both 0 or empty; write how many were made.");
   const measured = readMeasured(row);
+  // A row may tell of a bend that was measured while its piece is not finished.
+  if (good + scrapped === 0 && !measured) {
+    throw new InputError("Good and Scrapped are both 0 or empty; write how many were made.");
+  }
   return {
     ...{ rowNumber: row.rowNumber, piece, good, scrapped, date: dayText(row.get("Date")) },
     ...{ by: text(row.get("By")), crew: text(row.get("Crew")), shape: text(row.get("Shape")).toUpperCase() },
