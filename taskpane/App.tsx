@@ -6,6 +6,7 @@ import {
   HomeRegular,
   LineRegular,
   RulerRegular,
+  WrenchRegular,
 } from "@fluentui/react-icons";
 import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
@@ -35,7 +36,13 @@ const TicketsView = lazy(() =>
   })),
 );
 
-const VIEWS = ["start", "bend", "run", "shoe", "totals", "tickets"] as const;
+const BenderView = lazy(() =>
+  import(/* webpackChunkName: "pane-bender" */ "./bender/BenderView").then(({ BenderView: view }) => ({
+    default: view,
+  })),
+);
+
+const VIEWS = ["start", "bend", "run", "shoe", "totals", "tickets", "bender"] as const;
 export type ViewName = (typeof VIEWS)[number];
 
 const PANEL = "rl-view";
@@ -47,9 +54,10 @@ const ICONS: Record<ViewName, ReactElement> = {
   shoe: <RulerRegular />,
   totals: <BookNumberRegular />,
   tickets: <DocumentBulletListRegular />,
+  bender: <WrenchRegular />,
 };
 
-/** The pane: six views under one row of tabs, in the theme Office has. */
+/** The pane: seven views under one row of tabs, in the theme Office has. */
 export function App() {
   const [kept] = useState(() => new Map<string, unknown>());
   return (
@@ -105,5 +113,7 @@ function viewOf(view: ViewName, setView: (view: ViewName) => void): ReactElement
       return <TotalsView toStart={toStart} />;
     case "tickets":
       return <TicketsView toStart={toStart} />;
+    case "bender":
+      return <BenderView toStart={toStart} />;
   }
 }

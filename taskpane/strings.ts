@@ -12,6 +12,7 @@ export const strings = {
     shoe: "The shoe",
     totals: "Totals",
     tickets: "Tickets",
+    bender: "Bender",
   },
   common: {
     cancel: "Cancel",

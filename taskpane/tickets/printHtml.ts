@@ -1,3 +1,5 @@
+import { saveText } from "../components/saveText";
+
 /** Opens the print window on a page of HTML, from a frame nobody sees: the pane itself is not printed. */
 export function printHtml(html: string): void {
   document.getElementById(FRAME)?.remove();
@@ -20,12 +22,4 @@ export function printHtml(html: string): void {
 const FRAME = "rlt-print";
 
 /** Hands a page of HTML to the browser as a download. */
-export function saveHtml(html: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([html], { type: "text/html" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has taken the page by the next turn.
-  setTimeout(() => URL.revokeObjectURL(address));
-}
+export const saveHtml = (html: string, name: string): void => saveText(html, name, "text/html");
