@@ -1,7 +1,8 @@
-// Four bundles from one config:
+// Five bundles from one config:
 //   functions   dist/functions.js + functions.json   what Excel and the local page both load
 //   taskpane    dist/taskpane.html                    the pane (only once taskpane/index.tsx exists)
 //   workbench   dist/workbench/                       the local spreadsheet page
+//   bender      dist/bender/                          the page for a tablet at the bender
 //   tools       dist/tools/                           the command line and the engine, for Node
 const fs = require("node:fs");
 const path = require("node:path");
@@ -134,6 +135,28 @@ function workbench(mode) {
   };
 }
 
+/** A page of its own, small enough to be kept by a tablet. */
+function bender(mode) {
+  return {
+    ...base("bender", mode),
+    target: ["web", "es2020"],
+    optimization: quickMinimizer,
+    entry: {
+      bender: from("workbench", "bender", "index.tsx"),
+      sw: from("workbench", "bender", "serviceWorker.ts"),
+    },
+    output: { path: path.join(dist, "bender"), filename: "[name].js", publicPath: "" },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new HtmlPlugin({
+        template: from("workbench", "bender", "index.html"),
+        filename: "index.html",
+        chunks: ["bender"],
+      }),
+    ],
+  };
+}
+
 /** Packages stay outside the command-line bundle: Node loads them itself. */
 function tools(mode) {
   return {
@@ -155,6 +178,6 @@ function tools(mode) {
 module.exports = (_env, { mode = "production" } = {}) => {
   const configs = [functions(mode), tools(mode)];
   if (fs.existsSync(from("taskpane", "index.tsx"))) configs.push(taskpane(mode));
-  if (fs.existsSync(from("workbench", "page", "index.ts"))) configs.push(workbench(mode));
+  if (fs.existsSync(from("workbench", "page", "index.ts"))) configs.push(workbench(mode), bender(mode));
   return configs;
 };

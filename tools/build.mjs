@@ -23,10 +23,15 @@ const sources = {
   ],
   taskpane: ["taskpane", "src", "workbench/demo", "tools/demoJson.cjs", ...common],
   workbench: ["workbench", "src", ...common],
+  bender: ["workbench/bender", "taskpane/bender", "src", ...common],
 };
 
 /** What a part cannot be built without. */
-const needs = { taskpane: "taskpane/index.tsx", workbench: "workbench/page/index.ts" };
+const needs = {
+  taskpane: "taskpane/index.tsx",
+  workbench: "workbench/page/index.ts",
+  bender: "workbench/bender/index.tsx",
+};
 
 function newest(file) {
   const stats = fs.statSync(file, { throwIfNoEntry: false });

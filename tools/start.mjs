@@ -33,6 +33,10 @@ function answer(request, response, headers) {
   let file = path.normalize(path.join(dist, decodeURIComponent(pathname)));
   if (file !== dist && !file.startsWith(dist + path.sep)) return response.writeHead(404).end();
   if (pathname.endsWith("/")) file = path.join(file, "index.html");
+  // An address that people type: /bender for /bender/.
+  else if (fs.statSync(file, { throwIfNoEntry: false })?.isDirectory()) {
+    return response.writeHead(302, { Location: `${pathname}/` }).end();
+  }
   if (!fs.statSync(file, { throwIfNoEntry: false })?.isFile()) return response.writeHead(404).end("Not found");
   const type = types[path.extname(file)] ?? "application/octet-stream";
   response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headers });

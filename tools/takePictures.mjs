@@ -11,7 +11,7 @@ const require = createRequire(import.meta.url);
 const { paneOf } = require("../tests/browser/keyboard.ts");
 
 const docs = path.resolve(import.meta.dirname, "..", "docs", "pictures");
-const VIEWS = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets"];
+const VIEWS = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets", "Bender"];
 const WIDTHS = [320, 450, 1200];
 const KEPT = ["page", "a-bend-320-light", "a-run-450-dark", "the-shoe-450-light", "tickets-1200-light"];
 

@@ -8,7 +8,7 @@ import { openPane } from "./paneJob";
 jest.setTimeout(300000);
 
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-const views = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets"];
+const views = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets", "Bender"];
 
 const open = atPage();
 
