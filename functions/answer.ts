@@ -13,13 +13,29 @@ export function answer<A extends unknown[], T>(args: readonly [...A], body: (...
     const fault = plain.findIndex((argument) => argument instanceof CellFault);
     if (fault >= 0) throw refused(plain[fault] as CellFault, fault + 1);
     const result = body(...plain);
-    if (typeof result === "number" && !Number.isFinite(result)) {
-      throw new InputError(`The result is not a finite number (${result}). Check the arguments.`);
-    }
+    refuseNotFinite(result);
     return result;
   } catch (error) {
     throw cellError(error);
   }
+}
+
+/** A number that is none is no answer, alone or anywhere in a table. */
+function refuseNotFinite(result: unknown): void {
+  if (typeof result === "number" && !Number.isFinite(result)) {
+    throw new InputError(`The result is not a finite number (${result}). Check the arguments.`);
+  }
+  if (!Array.isArray(result)) return;
+  result.forEach((cells: unknown, row) => {
+    const column = Array.isArray(cells)
+      ? cells.findIndex((cell) => typeof cell === "number" && !Number.isFinite(cell))
+      : -1;
+    if (column < 0) return;
+    const value = (cells as unknown[])[column];
+    throw new InputError(
+      `Row ${row + 1}, column ${column + 1} of the result is not a finite number (${String(value)}). Check the arguments.`,
+    );
+  });
 }
 
 function refused({ code }: CellFault, place: number): InputError | NotListedError {

@@ -1,7 +1,7 @@
 import { asin, cos, sin, toDegrees, toRadians, type Degrees, arcAngle } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
-import { show, showDegrees, showInches } from "../../units/show";
+import { showApart, showDegrees, showInches } from "../../units/show";
 import { cornerRadius, type BendForm, type CornerForm } from "./bendForm";
 import { offsetMultiplier } from "./offset";
 import { printed } from "./printedConstants";
@@ -29,9 +29,10 @@ export function kickRise(length: number, angle: Degrees, form: BendForm = "sharp
   const radius = cornerRadius(form);
   const arc = arcLength(angle, radius);
   if (length < arc) {
+    const [limit, got] = showApart(arc, length);
     throw new InputError(
-      `length must be at least ${showInches(arc)}, the arc of ${showDegrees(angle)} at radius ${showInches(radius)}; ` +
-        `got ${show(length)} in.`,
+      `length must be at least ${limit} in., the arc of ${showDegrees(angle)} at radius ${showInches(radius)}; ` +
+        `got ${got} in.`,
     );
   }
   return endRise(length, angle, radius);
@@ -52,9 +53,10 @@ export function kickLength(rise: number, angle: Degrees, form: BendForm = "sharp
   const radius = cornerRadius(form);
   const least = arcRise(angle, radius);
   if (rise < least) {
+    const [limit, got] = showApart(least, rise);
     throw new InputError(
-      `rise must be at least ${showInches(least)}, which the arc of ${showDegrees(angle)} at radius ` +
-        `${showInches(radius)} alone rises; got ${show(rise)} in.`,
+      `rise must be at least ${limit} in., which the arc of ${showDegrees(angle)} at radius ` +
+        `${showInches(radius)} alone rises; got ${got} in.`,
     );
   }
   return arcLength(angle, radius) + (rise - least) * offsetMultiplier(angle);
@@ -72,9 +74,8 @@ export function kickAngle(length: number, rise: number, form: CornerForm = "shar
   const steepest = radius === 0 ? 90 : Math.min(90, toDegrees(arcAngle(length, radius)));
   const most = endRise(length, steepest, radius);
   if (rise > most) {
-    throw new InputError(
-      `rise must be at most ${showInches(most)} for a length of ${showInches(length)}; got ${show(rise)} in.`,
-    );
+    const [limit, got] = showApart(most, rise);
+    throw new InputError(`rise must be at most ${limit} in. for a length of ${showInches(length)}; got ${got} in.`);
   }
   if (radius === 0) return toDegrees(asin(rise / length));
   return falling((angle) => -endRise(length, angle, radius), -rise, steepest);

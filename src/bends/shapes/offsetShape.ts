@@ -1,7 +1,7 @@
 import { cos, sin, tan, toRadians, type Degrees } from "../../geometry/angle";
 import { gain, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
-import { show, showDegrees, showInches } from "../../units/show";
+import { showApart, showDegrees, showInches } from "../../units/show";
 
 /** Centerline of an offset: two equal bends that turn opposite ways. All [in]. */
 export interface OffsetShape {
@@ -30,9 +30,10 @@ export interface OffsetShape {
 export function offsetShape(rise: number, angle: Degrees, radius: number): OffsetShape {
   const least = leastRise(angle, radius);
   if (rise < least * (1 - 1e-12)) {
+    const [limit, got] = showApart(least, rise);
     throw new InputError(
-      `rise must be at least ${showInches(least)}, or the two bends of ${showDegrees(angle)} and radius ` +
-        `${showInches(radius)} overlap; got ${show(rise)} in.`,
+      `rise must be at least ${limit} in., or the two bends of ${showDegrees(angle)} and radius ` +
+        `${showInches(radius)} overlap; got ${got} in.`,
     );
   }
   const slant = rise / sin(toRadians(angle));

@@ -1,7 +1,7 @@
 import { sin, tan, toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength, cornerHeight, gain, setback } from "../../geometry/arc";
 import { InputError } from "../../units/errors";
-import { show, showDegrees, showInches } from "../../units/show";
+import { showApart, showDegrees, showInches } from "../../units/show";
 
 /** What a saddle's height is measured to: the crest of the center bend's arc, or the corner above it. */
 export type HeightTo = "crest" | "corner";
@@ -52,8 +52,9 @@ export function saddleShape(height: number, angle: Degrees, radius: number, heig
 function tooLow(height: number, angle: Degrees, radius: number, heightTo: HeightTo): InputError {
   const corner = (setback(angle / 2, radius) + setback(angle, radius)) * sin(toRadians(angle / 2));
   const least = heightTo === "crest" ? corner - cornerHeight(angle, radius) : corner;
+  const [limit, got] = showApart(least, height);
   return new InputError(
-    `height must be at least ${showInches(least)}, or the bends of ${showDegrees(angle)} and ${showDegrees(angle / 2)} ` +
-      `with radius ${showInches(radius)} overlap; got ${show(height)} in.`,
+    `height must be at least ${limit} in., or the bends of ${showDegrees(angle)} and ${showDegrees(angle / 2)} ` +
+      `with radius ${showInches(radius)} overlap; got ${got} in.`,
   );
 }

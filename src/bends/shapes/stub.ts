@@ -1,5 +1,5 @@
 import { InputError } from "../../units/errors";
-import { show, showInches } from "../../units/show";
+import { show, showApart } from "../../units/show";
 
 /**
  * Deduct of a shoe: what is taken off a stub's height for the arrow's mark.
@@ -7,11 +7,18 @@ import { show, showInches } from "../../units/show";
  * Derived: the back of a 90 stands `R + OD/2` past the start of the bend, the arrow `arrowLead` before it.
  *
  * @param radius [in] on the centerline @param outsideDiameter [in]
- * @param arrowLead [in] from the arrow to the start of the bend
+ * @param arrowLead [in] from the arrow to the start of the bend; below 0 for an arrow past it
+ * @throws InputError when the arrow lies farther past the start than the radius
  * @example stubDeduct(4, 0.706, 0.647) //=> 5
  */
-export const stubDeduct = (radius: number, outsideDiameter: number, arrowLead = 0): number =>
-  radius + outsideDiameter / 2 + arrowLead;
+export function stubDeduct(radius: number, outsideDiameter: number, arrowLead = 0): number {
+  if (arrowLead >= -radius) return radius + outsideDiameter / 2 + arrowLead;
+  const [limit, got] = showApart(-radius, arrowLead);
+  throw new InputError(
+    `arrow lead must be at least ${limit} in., or the arrow would lie past the back of the conduit bent around the shoe; ` +
+      `got ${got} in.`,
+  );
+}
 
 /**
  * Where to mark the conduit for a stub, from the end that becomes its top.
@@ -40,5 +47,6 @@ export function backMark(distance: number, deduct?: number): number {
 
 function lessDeduct(length: number, deduct: number, argument: string): number {
   if (length > deduct) return length - deduct;
-  throw new InputError(`${argument} must be above the deduct of ${showInches(deduct)}; got ${show(length)} in.`);
+  const [limit, got] = length === deduct ? [show(deduct), show(length)] : showApart(deduct, length);
+  throw new InputError(`${argument} must be above the deduct of ${limit} in.; got ${got} in.`);
 }

@@ -5,6 +5,7 @@ import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
+import { meetsItself } from "./meetsItself";
 import { unmeasuredShoes } from "./shoeChecks";
 import { zeroQuantities } from "../run/zeroQuantity";
 
@@ -57,6 +58,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Find
     ...tooFewStraps(built, edition),
     ...pastTheDial(built),
     ...crowdedBends(built),
+    ...meetsItself(built),
     ...coarseSweeps(built),
     ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
   ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),

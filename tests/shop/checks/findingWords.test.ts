@@ -15,7 +15,7 @@ const run = (route: string, ...more: unknown[]) => ["A-1", "EMT", "1/2", route, 
 
 test("degrees: the pull is named where there are several", () => {
   const second =
-    "up 40, east 60, box, south 60, east 60, north 60, west 60, bend 15 up, ahead 40, bend 90 north, ahead 40";
+    "up 40, east 60, box, south 60, east 60, north 50, west 40, bend 15 up, ahead 40, bend 90 north, ahead 40";
   expect(findingsOf(run(second))).toEqual([
     {
       run: "A-1",
