@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { readRoute } from "../../route/readRoute";
 import { writeRoute } from "../../route/writeRoute";
 import type { JobRow } from "../../shop/job/job";
@@ -22,10 +23,12 @@ export interface RunChange {
 /** A row with its cells as they are compared and shown. */
 interface Entry {
   readonly name: string;
-  readonly job: string;
   readonly cells: Readonly<Record<string, string>>;
   /** All cells in one text: equal for rows that say the same. */
   readonly content: string;
+  /** As it is looked up, with its job and alone. */
+  readonly nameAndJob: string;
+  readonly nameKey: string;
 }
 
 /**
@@ -60,7 +63,11 @@ function pairUp(before: Entry[], after: Entry[]): Pair[] {
   let [old, now] = [sorted(before), sorted(after)];
   for (const key of [contentKey, nameAndJobKey, nameKey]) {
     const waiting = new Map<string, Entry[]>();
-    for (const entry of now) waiting.set(key(entry), [...(waiting.get(key(entry)) ?? []), entry]);
+    for (const entry of now) {
+      const queue = waiting.get(key(entry));
+      if (queue) queue.push(entry);
+      else waiting.set(key(entry), [entry]);
+    }
     const taken = new Set<Entry>();
     old = old.filter((entry) => {
       const match = waiting.get(key(entry))?.shift();
@@ -76,17 +83,22 @@ function pairUp(before: Entry[], after: Entry[]): Pair[] {
 
 const sorted = (entries: Entry[]): Entry[] => [...entries].sort((a, b) => compareText(a.content, b.content));
 const contentKey = (entry: Entry): string => entry.content;
-const nameAndJobKey = (entry: Entry): string => labelKey([lookUpKey(entry.name), lookUpKey(entry.job)]);
-const nameKey = (entry: Entry): string => lookUpKey(entry.name);
+const nameAndJobKey = (entry: Entry): string => entry.nameAndJob;
+const nameKey = (entry: Entry): string => entry.nameKey;
 
-function entryOf(row: JobRow): Entry {
-  const { run, name } = row;
-  const cells: Record<string, string> = run
-    ? runCells(run)
-    : { Row: `not read: ${"problem" in row ? row.problem : ""}` };
-  const job = run?.job ?? "";
-  return { name, job, cells, content: labelKey([name, ...Object.entries(cells).flat()]) };
-}
+const entryOf = (row: JobRow): Entry =>
+  row.run ? readEntry(row.run) : entry(row.name, "", { Row: `not read: ${"problem" in row ? row.problem : ""}` });
+
+/** The cells of a run, read once: the two states share most of their runs. */
+const cellsEntry = remember((run: Run) => entry(run.name, run.job, runCells(run)));
+
+/** Each row has an entry of its own: they are told apart when they are paired. */
+const readEntry = (run: Run): Entry => ({ ...cellsEntry(run) });
+
+const entry = (name: string, job: string, cells: Entry["cells"]): Entry => ({
+  ...{ name, cells, content: labelKey([name, ...Object.entries(cells).flat()]) },
+  ...{ nameAndJob: labelKey([lookUpKey(name), lookUpKey(job)]), nameKey: lookUpKey(name) },
+});
 
 const runCells = (run: Run): Record<string, string> => ({
   Job: run.job,
