@@ -2,6 +2,7 @@ import { cutList } from "../src/takeoff/cuts/cutList";
 import { jobCuts } from "../src/takeoff/cuts/jobCuts";
 import { leftToMake } from "../src/made/leftToMake";
 import { answer } from "./answer";
+import { inSlices } from "./inSlices";
 
 /**
  * Cutting plans of a whole job, one for each raceway and size, with the proven least number of sticks; spills with a header row.
@@ -13,6 +14,7 @@ import { answer } from "./answer";
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction JOB.CUTS
  * @helpurl https://raceway-ledger.example/help/job.cuts.html
+ * @cancelable
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [stock] Stock table with its header row: Raceway, Size, Length, On hand (empty or buy: to be bought), Price; omitted: 10 ft sticks, or the runs' Stick column
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
@@ -20,6 +22,7 @@ import { answer } from "./answer";
  * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12, or the rule's
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [made] Made table with its header row: what is made is not cut again
+ * @param invocation lets a newer edit end it
  * @returns {any[][]} cutting plans with a header row
  */
 export function jobCutsOf(
@@ -30,9 +33,14 @@ export function jobCutsOf(
   keep?: any,
   rules?: any[][],
   made?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answer([runs, stock, shoes, kerf, keep, rules, made], (runs, stock, shoes, kerf, keep, rules, made) =>
-    jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
+  return inSlices(
+    () =>
+      answer([runs, stock, shoes, kerf, keep, rules, made], (runs, stock, shoes, kerf, keep, rules, made) =>
+        jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
+      ),
+    invocation,
   );
 }
 
@@ -46,15 +54,28 @@ export function jobCutsOf(
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction CUT.PLAN
  * @helpurl https://raceway-ledger.example/help/cut.plan.html
+ * @cancelable
  * @param {any[][]} lengths lengths of the pieces [in], numbers or text, each above 0
  * @param {any[][]} [quantities] how many of each, as many cells as lengths; omitted: one of each
  * @param {any[][]} [stock] length of a stick [in], or a Stock table with its header row: Length, On hand, Price; omitted: 120
  * @param {any} [kerf] width of the saw cut [in], 0 to 1; omitted: 0
  * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12
+ * @param invocation lets a newer edit end it
  * @returns {any[][]} cutting plan with a header row
  */
-export function cutPlanOf(lengths: any[][], quantities?: any[][], stock?: any[][], kerf?: any, keep?: any): any[][] {
-  return answer([lengths, quantities, stock, kerf, keep], (lengths, quantities, stock, kerf, keep) =>
-    cutList(lengths, quantities, stock, kerf, keep),
+export function cutPlanOf(
+  lengths: any[][],
+  quantities?: any[][],
+  stock?: any[][],
+  kerf?: any,
+  keep?: any,
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return inSlices(
+    () =>
+      answer([lengths, quantities, stock, kerf, keep], (lengths, quantities, stock, kerf, keep) =>
+        cutList(lengths, quantities, stock, kerf, keep),
+      ),
+    invocation,
   );
 }

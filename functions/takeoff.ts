@@ -5,6 +5,7 @@ import { readRules, rulesTable } from "../src/rules/rules";
 import { takeoff } from "../src/takeoff/lines/takeoff";
 import { trace } from "../src/takeoff/reports/trace";
 import { answer } from "./answer";
+import { inSlices } from "./inSlices";
 
 /**
  * Material take-off of a whole job: conduit, sticks, couplings, fittings, straps, boxes, conductors, bends; priced when prices are given; spills with a header row.
@@ -14,6 +15,7 @@ import { answer } from "./answer";
  * Source: derived from the routes; the rules and their sources stand in JOB.RULES.
  * @customfunction JOB.TAKEOFF
  * @helpurl https://raceway-ledger.example/help/job.takeoff.html
+ * @cancelable
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
@@ -22,6 +24,7 @@ import { answer } from "./answer";
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
  * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; not together with by
  * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
+ * @param invocation lets a newer edit end it
  * @returns {any[][]} take-off with a header row
  */
 export function jobTakeoff(
@@ -33,11 +36,16 @@ export function jobTakeoff(
   rules?: any[][],
   stock?: any[][],
   made?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answer(
-    [runs, prices, shoes, by, labor, rules, stock, made],
-    (runs, prices, shoes, by, labor, rules, stock, made) =>
-      takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
+  return inSlices(
+    () =>
+      answer(
+        [runs, prices, shoes, by, labor, rules, stock, made],
+        (runs, prices, shoes, by, labor, rules, stock, made) =>
+          takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
+      ),
+    invocation,
   );
 }
 
@@ -48,12 +56,14 @@ export function jobTakeoff(
  * Source: derived, as JOB.TAKEOFF.
  * @customfunction JOB.TRACE
  * @helpurl https://raceway-ledger.example/help/job.trace.html
+ * @cancelable
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any} item name of the item as JOB.TAKEOFF shows it
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any} [by] columns the take-off is grouped by, for example: Job, Area; omitted: no grouping
  * @param {any[][]} [stock] Stock table the take-off starts from; not together with by
+ * @param invocation lets a newer edit end it
  * @returns {any[][]} runs and amounts with a header row
  */
 export function jobTrace(
@@ -63,9 +73,14 @@ export function jobTrace(
   rules?: any[][],
   by?: any,
   stock?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answer([runs, item, shoes, rules, by, stock], (runs, item, shoes, rules, by, stock) =>
-    trace(runs, item, { shoes, rules, by, stock }),
+  return inSlices(
+    () =>
+      answer([runs, item, shoes, rules, by, stock], (runs, item, shoes, rules, by, stock) =>
+        trace(runs, item, { shoes, rules, by, stock }),
+      ),
+    invocation,
   );
 }
 
@@ -111,11 +126,13 @@ export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[]
  * Source: derived, as JOB.TAKEOFF.
  * @customfunction JOB.CHANGES
  * @helpurl https://raceway-ledger.example/help/job.changes.html
+ * @cancelable
  * @param {any[][]} before Runs table as it was, with its header row, at most 20,000 rows
  * @param {any[][]} after Runs table as it is, with its header row, at most 20,000 rows
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table both take-offs start from
+ * @param invocation lets a newer edit end it
  * @returns {any[][]} changes with a header row
  */
 export function jobChanges(
@@ -124,8 +141,13 @@ export function jobChanges(
   shoes?: any[][],
   rules?: any[][],
   stock?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answer([before, after, shoes, rules, stock], (before, after, shoes, rules, stock) =>
-    changes(before, after, { shoes, rules, stock }),
+  return inSlices(
+    () =>
+      answer([before, after, shoes, rules, stock], (before, after, shoes, rules, stock) =>
+        changes(before, after, { shoes, rules, stock }),
+      ),
+    invocation,
   );
 }

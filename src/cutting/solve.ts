@@ -1,3 +1,4 @@
+import { isAhead, putOffSearch } from "./ahead";
 import { toPlan } from "./checking/toPlan";
 import { verifyPlan } from "./checking/verify";
 import type { CutPlan, CutProgress } from "./checking/plan";
@@ -42,13 +43,26 @@ const plans = new Memory<CutPlan>(MOST_KEPT);
  * @example planCuts({ pieces: [{ length: 40, quantity: 3 }], stocks: [{ length: 120 }] }).sticks //=> 1
  */
 export function planCuts(request: CutRequest, limits: WorkLimits = {}): CutPlan {
-  return finish(planCutsInSteps(request, limits));
+  return finish(planCutsInSteps(request, isAhead() ? makeshift(request, limits) : limits));
 }
+
+/** No work at all for a plan that is put off; it is planned as asked later. */
+function makeshift(request: CutRequest, limits: WorkLimits): WorkLimits {
+  if (isKnown(request, limits)) return limits;
+  putOffSearch(planCutsInSteps(request, limits));
+  return { ...limits, steps: 0 };
+}
+
+const isKnown = (request: CutRequest, { steps = DEFAULT_STEPS }: WorkLimits): boolean =>
+  plans.find(planKey(canonical(request), request), steps) !== undefined;
+
+const planKey = (order: Canonical, request: CutRequest): string =>
+  `${keyOf(order, request)} keep ${order.minimumOffcut}`;
 
 /** The same in small steps, for a worker that reports progress and can be canceled between them. */
 export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): Generator<CutProgress, CutPlan> {
   const order = canonical(request);
-  const asked = `${keyOf(order, request)} keep ${order.minimumOffcut}`;
+  const asked = planKey(order, request);
   const limit = limits.steps ?? DEFAULT_STEPS;
   const known = plans.find(asked, limit);
   if (known) return known.value;
@@ -78,6 +92,10 @@ export function leastCost(request: CutRequest, limits: WorkLimits = {}): Standin
   const order = canonical(request, MOST_COUNTED);
   const translated = toModel(order);
   if (piecesLeft(translated.model.demands) > MOST_PIECES) return countedByBestFit(translated.model);
+  if (isAhead() && !packings.find(keyOf(order, request), limits.steps ?? DEFAULT_STEPS)) {
+    putOffSearch(packed(order, translated, request, limits));
+    return countedByBestFit(translated.model);
+  }
   const { packing } = finish(packed(order, translated, request, limits));
   return { cost: packing.cost, bound: packing.bound };
 }

@@ -1,5 +1,5 @@
 import { remember } from "../../memory/remember";
-import { DEFAULT_STEPS } from "../../cutting";
+import { DEFAULT_STEPS, isAhead } from "../../cutting";
 import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
 import { ITEM_KINDS } from "../amounts/item";
@@ -26,7 +26,7 @@ export const takeoffLines = (
   by: readonly string[],
   rules: RuleBook,
   stock?: StockBook,
-): readonly TakeoffLine[] => linesOnce(works, rules, stock, ...by);
+): readonly TakeoffLine[] => (isAhead() ? linesOf(works, rules, stock, ...by) : linesOnce(works, rules, stock, ...by));
 
 const linesOnce = remember(linesOf);
 
