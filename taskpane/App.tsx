@@ -2,9 +2,7 @@ import { FluentProvider, Spinner } from "@fluentui/react-components";
 import {
   BookNumberRegular,
   DocumentBulletListRegular,
-  FlashRegular,
   HomeRegular,
-  LineRegular,
   RulerRegular,
   WrenchRegular,
 } from "@fluentui/react-icons";
@@ -12,6 +10,7 @@ import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
 import { BendView } from "./bend/BendView";
 import { Fence } from "./components/Fence";
+import { BEND_ICON, ROUTE_ICON } from "./components/TradeIcons";
 import { tabId, Tabs } from "./components/Tabs";
 import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
@@ -49,8 +48,8 @@ const PANEL = "rl-view";
 
 const ICONS: Record<ViewName, ReactElement> = {
   start: <HomeRegular />,
-  bend: <FlashRegular />,
-  run: <LineRegular />,
+  bend: BEND_ICON,
+  run: ROUTE_ICON,
   shoe: <RulerRegular />,
   totals: <BookNumberRegular />,
   tickets: <DocumentBulletListRegular />,
@@ -79,6 +78,7 @@ function Views() {
   return (
     <>
       <header className="rl-header">
+        <h1 className="rl-heading">{strings.app.title}</h1>
         <Tabs<ViewName>
           className="rl-nav"
           label={strings.app.views}
@@ -88,11 +88,13 @@ function Views() {
           panel={PANEL}
         />
       </header>
-      <main id={PANEL} className="rl-view" role="tabpanel" aria-labelledby={tabId(PANEL, view)}>
-        <h2 className="rl-title">{strings.views[view]}</h2>
-        <Fence key={view}>
-          <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
-        </Fence>
+      <main>
+        <div id={PANEL} className="rl-view" role="tabpanel" aria-labelledby={tabId(PANEL, view)}>
+          <h2 className="rl-title">{strings.views[view]}</h2>
+          <Fence key={view}>
+            <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
+          </Fence>
+        </div>
       </main>
     </>
   );

@@ -320,8 +320,16 @@ export const strings = {
   totals: {
     empty: "No runs yet. Build one under A run; its totals show here.",
     parts: "Totals",
-    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", changes: "Changes" },
+    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", made: "Made", changes: "Changes" },
     toRow: (run: string) => `Show ${run} in the sheet`,
+    made: {
+      title: "What was made",
+      chart: "Pieces made and scrapped by day and crew, and what was left",
+      none: "This workbook has no Made table yet. Set it up at Start; the bender's view writes into it.",
+      sum: (made: number, needed: number, scrapped: number) =>
+        `${made} of ${many(needed, "piece", "pieces")} made, ${needed - made} left, ${scrapped} scrapped.`,
+      bends: (made: number, needed: number) => `${made} of ${many(needed, "bend", "bends")} made.`,
+    },
     takeoff: {
       title: "Take-off",
       by: "Group by",

@@ -73,10 +73,12 @@ export function BendView() {
       </Section>
       {values && built && shoe.value && (
         <>
-          <BendDrawing kind={kind} values={values} built={built} rows={rows} />
-          <Section title={t.marks}>
-            <Marks rows={rows} />
-          </Section>
+          <div className="rl-beside">
+            <BendDrawing kind={kind} values={values} built={built} rows={rows} />
+            <Section title={t.marks}>
+              <Marks rows={rows} />
+            </Section>
+          </div>
           <PutInSheet kind={kind} values={values} raceway={raceway} size={size} built={built} rows={rows} />
           <PutInRun kind={kind} values={values} raceway={raceway} size={size} />
         </>

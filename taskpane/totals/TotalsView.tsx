@@ -8,10 +8,11 @@ import { strings } from "../strings";
 import { BendsPart } from "./BendsPart";
 import { ChangesPart } from "./ChangesPart";
 import { CutsPart } from "./CutsPart";
+import { MadePart } from "./MadePart";
 import { TakeoffPart } from "./TakeoffPart";
 
 const t = strings.totals;
-const PARTS = ["takeoff", "bends", "cuts", "changes"] as const;
+const PARTS = ["takeoff", "bends", "cuts", "made", "changes"] as const;
 const PANEL = "rl-totals";
 type PartName = (typeof PARTS)[number];
 
@@ -36,6 +37,7 @@ export function TotalsView({ toStart }: { toStart(): void }) {
         {part === "takeoff" && <TakeoffPart />}
         {part === "bends" && <BendsPart />}
         {part === "cuts" && <CutsPart />}
+        {part === "made" && <MadePart />}
         {part === "changes" && <ChangesPart />}
       </div>
     </>

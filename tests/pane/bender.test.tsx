@@ -189,6 +189,11 @@ describe("in the pane", () => {
     await screen.findByText("1 of 2 made");
     const row = MADE_HEADERS.map((_, column) => book.sheet("Made").at(1, column));
     expect(row.slice(1, 4)).toEqual(["P-1/1", 1, 0]);
+    await user.click(screen.getByRole("tab", { name: "Totals" }));
+    await user.click(await screen.findByRole("tab", { name: "Made" }));
+    await screen.findByText("1 of 2 pieces made, 1 left, 0 scrapped. 1 of 2 bends made.");
+    const drawing = screen.getByRole("img", { name: /Pieces made and scrapped by day/ });
+    expect(drawing.textContent).toMatch(/\d{4}-\d\d-\d\d: 1 made, 0 scrapped, 1 left\./);
   });
 
   test("records of a tablet are added once, however often they are pasted", async () => {
