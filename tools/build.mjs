@@ -4,6 +4,7 @@ import { spawn } from "node:child_process";
 import fs from "node:fs";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { compress } from "./compress.mjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const stamps = path.join(root, "dist", ".built");
@@ -104,6 +105,7 @@ export async function build(parts = Object.keys(sources), { force = false } = {}
       for (let part = queue.shift(); part; part = queue.shift()) await webpack(part);
     };
     await Promise.all([worker(), worker()]);
+    await compress(path.join(root, "dist"));
   });
 }
 

@@ -6,6 +6,7 @@ import https from "node:https";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "./build.mjs";
+import { encodings, isFresh } from "./compress.mjs";
 
 const dist = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..", "dist");
 const types = {
@@ -27,6 +28,12 @@ const policy = [
   "font-src 'self' data:",
 ].join("; ");
 
+/** Whether the browser takes an encoding; "br;q=0" is a refusal. */
+const accepts = (request, encoding) =>
+  String(request.headers["accept-encoding"] ?? "")
+    .split(",")
+    .some((part) => new RegExp(`^\\s*${encoding}\\s*(;\\s*q=(?!0(\\.0*)?\\s*$).*)?$`).test(part));
+
 function answer(request, response, headers) {
   const { pathname } = new URL(request.url ?? "/", "http://localhost");
   if (pathname === "/") return response.writeHead(302, { Location: "/workbench/" }).end();
@@ -39,8 +46,11 @@ function answer(request, response, headers) {
   }
   if (!fs.statSync(file, { throwIfNoEntry: false })?.isFile()) return response.writeHead(404).end("Not found");
   const type = types[path.extname(file)] ?? "application/octet-stream";
+  const sent = encodings.find(({ name, ending }) => accepts(request, name) && isFresh(file, ending));
+  if (sent) response.setHeader("Content-Encoding", sent.name);
+  response.setHeader("Vary", "Accept-Encoding");
   response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headers });
-  fs.createReadStream(file)
+  fs.createReadStream(file + (sent?.ending ?? ""))
     .on("error", () => response.destroy())
     .pipe(response);
 }

@@ -15,5 +15,6 @@ export type { DescribedFunctions, FunctionMetadata, FunctionsMetadata, Parameter
 export { openBook } from "./open";
 export { CellRange } from "./range";
 export type { FunctionSet } from "./functions/register";
+export { type Results, showResults } from "./results";
 export { Sheet } from "./sheet";
 export { calculateIn } from "./worker/pageSide";

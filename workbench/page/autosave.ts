@@ -11,6 +11,11 @@ export type SaveState =
   | { kind: "failed"; reason: string }
   | { kind: "off" };
 
+/** Keeps what formulas spill beside the workbook saved at that time. */
+interface ResultKeeper {
+  keep(savedAt: number): Promise<void>;
+}
+
 /** Saves the workbook after every change and when the page goes away, and tells its state. */
 export class Autosave {
   private timer: ReturnType<typeof setTimeout> | null = null;
@@ -18,15 +23,20 @@ export class Autosave {
   private changes = 0;
   private stored = 0;
   private stopped = false;
+  private savedAt: number | null = null;
   private writing: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly book: Book,
     private readonly store: BookStore,
     private readonly tell: (state: SaveState) => void,
+    private readonly results: ResultKeeper,
   ) {}
 
-  start(): void {
+  /** @param savedAt when the open workbook was saved, should it come from the store */
+  start(savedAt: number | null): void {
+    this.savedAt = savedAt;
+    this.book.calculation.onFinished(() => this.keepResults());
     this.book.onChange(() => {
       this.changes += 1;
       this.tell({ kind: "changed" });
@@ -63,6 +73,12 @@ export class Autosave {
     if (this.unsaved) void this.save();
   }
 
+  /** Results belong to one saving: they are kept once both it and the calculation are done. */
+  private keepResults(): void {
+    if (this.savedAt === null || this.stopped || this.unsaved || this.book.calculation.busy) return;
+    void this.results.keep(this.savedAt).catch(() => undefined);
+  }
+
   private get unsaved(): boolean {
     return !this.stopped && this.stored < this.changes;
   }
@@ -75,7 +91,9 @@ export class Autosave {
     try {
       await this.store.save(saved);
       this.stored = upTo;
+      this.savedAt = saved.savedAt;
       this.tell(this.unsaved ? { kind: "changed" } : { kind: "saved", at: saved.savedAt });
+      this.keepResults();
     } catch (error) {
       this.tell({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
     }

@@ -23,7 +23,7 @@ import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
-import { type Book, calculateIn, type DescribedFunctions, openBook } from "../engine";
+import { type Book, calculateIn, type DescribedFunctions, openBook, type Results, showResults } from "../engine";
 import { teachManners } from "./manners";
 import { tables } from "./tables";
 
@@ -43,6 +43,7 @@ export async function openGrid(
   functions: DescribedFunctions,
   worker: Worker,
   data: IWorkbookData,
+  results: Results | null,
   dark: boolean,
 ): Promise<Grid> {
   const univer = new Univer({
@@ -78,6 +79,7 @@ export async function openGrid(
     }
   }
   const book = openBook(univer, functions, data);
+  if (results) showResults(book.services, results);
   // The parts that compute are ready only once the grid is drawn.
   const lifecycle = univer.__getInjector().get(LifecycleService);
   if (lifecycle.stage < LifecycleStages.Rendered) await inTime(lifecycle.onStage(LifecycleStages.Rendered));

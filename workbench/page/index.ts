@@ -5,10 +5,12 @@ import { Autosave, type SaveState } from "./autosave";
 import { startFileMenu } from "./files/fileMenu";
 import { busy } from "./files/telling";
 import { words } from "./files/words";
-import { startWorker } from "./calculator";
+import { describeFunctions } from "./calculator";
 import { openGrid } from "./grid";
 import { claimWorkbook } from "./onlyTab";
 import { startPane } from "./pane";
+import { tellProgress } from "./progress";
+import { readResults, resultKeeper } from "./results";
 import { begin, takeBeginning } from "./start/begin";
 import { startJobName } from "./start/jobName";
 import { whatToOpen } from "./start/whatToOpen";
@@ -37,6 +39,9 @@ function tellSaveState(state: SaveState): void {
 }
 
 async function open(): Promise<void> {
+  const loading = describeFunctions();
+  // It fails below, where it is awaited; not while somebody still reads the first screen.
+  loading.catch(() => undefined);
   const store = new BookStore();
   let mayStore = await claimWorkbook();
   if (!mayStore) notice("This workbook is open in another tab. Changes made here are not saved.");
@@ -64,27 +69,24 @@ async function open(): Promise<void> {
   if (mayStore) startAgainButtons(store, current, replace);
   else for (const id of ["restart", "earlier"]) byId<HTMLButtonElement>(id).disabled = true;
 
-  const loading = startWorker();
-  // It fails below, where it is awaited; not while somebody still reads the first screen.
-  loading.catch(() => undefined);
   const { data, isNew, begins } = await whatToOpen(saved, byId("grid"), async (put) => {
     if (mayStore) await store.keep(put, Date.now());
   });
 
   await busy(words.opening, async () => {
-    const { functions, worker } = await loading;
+    const [functions, results] = await Promise.all([loading, saved && !isNew ? readResults(saved.savedAt) : null]);
     const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-    const grid = await openGrid(byId("grid"), functions, worker, data, darkScheme.matches);
+    const grid = await openGrid(byId("grid"), functions, window.calculator, data, results, darkScheme.matches);
     darkScheme.addEventListener("change", () => grid.setDark(darkScheme.matches));
     const open = (book = grid.book);
     startJobName(byId<HTMLInputElement>("book-name"), open);
     startStrip(byId("strip"), open);
+    tellProgress(open.calculation);
     const showPane = startPane(byId("pane-toggle"), byId("pane"), open);
 
-    await open.settled();
     if (mayStore) {
-      autosave = new Autosave(open, store, tellSaveState);
-      autosave.start();
+      autosave = new Autosave(open, store, tellSaveState, resultKeeper(open.services));
+      autosave.start(isNew ? null : (saved?.savedAt ?? null));
       if (isNew) await autosave.save();
     }
     const desk = {
@@ -108,6 +110,8 @@ async function open(): Promise<void> {
     Object.assign(window, { ledgerBook: open });
   });
 }
+
+window.calculatorFailed.then(() => notice(words.noCalculator));
 
 open().catch((error: unknown) => {
   const reason = error instanceof Error ? error.message : String(error);

@@ -1,4 +1,5 @@
 import type { IWorkbookData } from "@univerjs/core";
+import { bookDatabase } from "./database";
 import { createStore, del, get, keys, set, type UseStore } from "idb-keyval";
 
 /** A workbook as it is kept between visits. */
@@ -34,7 +35,7 @@ export function isSavedBook(value: unknown): value is SavedBook {
 
 /** The browser's store of workbooks. */
 export class BookStore {
-  private readonly store: UseStore = createStore("raceway-ledger", "workbooks");
+  private readonly store: UseStore = createStore(...bookDatabase);
 
   /**
    * The newest work saved, or null for none. What cannot be read is put aside, never thrown away, and `tellKept` called.

@@ -2,6 +2,7 @@
 import { createRuntime } from "../engine/functions/customFunctions";
 import type { DescribedFunctions } from "../engine/functions/metadata";
 import { calculateForPage } from "../engine/worker/workerSide";
+import { keepResultsOnRequest } from "./results";
 
 declare function importScripts(address: string): void;
 
@@ -12,6 +13,7 @@ importScripts("../functions.js");
 // The first message describes the functions; the rest is the engine's own talk.
 addEventListener(
   "message",
-  ({ data }: MessageEvent<DescribedFunctions>) => calculateForPage({ ...data, implementations }),
+  ({ data }: MessageEvent<DescribedFunctions>) =>
+    keepResultsOnRequest(calculateForPage({ ...data, implementations }).__getInjector()),
   { once: true },
 );

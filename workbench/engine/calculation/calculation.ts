@@ -47,6 +47,7 @@ export class Calculation {
   private spills: Spills = new Map();
   private followUps = 0;
   private waiting: (() => void)[] = [];
+  private readonly startListeners = new Set<() => void>();
   private readonly listeners = new Set<() => void>();
   private readonly commands: ICommandService;
   private readonly model: FormulaDataModel;
@@ -81,6 +82,12 @@ export class Calculation {
     return () => this.listeners.delete(listener);
   }
 
+  /** Calls back when results are out of date, until they are settled again. */
+  onStarted(listener: () => void): () => void {
+    this.startListeners.add(listener);
+    return () => this.startListeners.delete(listener);
+  }
+
   /**
    * Recalculates every formula. (The engine's own forced calculation runs each of them a second time as soon as one of
    * them spills; a whole sheet said to have changed runs them once.)
@@ -104,7 +111,9 @@ export class Calculation {
     if (this.running && this.changes.length === 0 && this.inWorker) {
       this.commands.syncExecuteCommand(SetFormulaCalculationStopMutation.id, {}, { onlyLocal: true });
     }
+    const wasSettled = !this.busy;
     this.changes.push(change);
+    if (wasSettled) for (const listener of this.startListeners) listener();
     this.timer ??= setTimeout(() => this.begin(), together);
   }
 

@@ -13,6 +13,9 @@ export const words = {
     paste: "Add runs from the clipboard …",
   },
   opening: "Opening the workbook …",
+  calculating: "Working out the formulas …",
+  noCalculator:
+    "The part of the page that calculates did not load or broke down: results are no longer up to date. Your cells are saved; load the page again.",
   notLoadedTitle: "That part of the page did not load",
   notLoaded: "Your workbook is as it was. See whether the server still runs (npm start), and try again.",
   close: "Close",
