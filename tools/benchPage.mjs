@@ -47,7 +47,7 @@ async function opened(browser, address, count) {
   await context.grantPermissions(["clipboard-read", "clipboard-write"], { origin: new URL(address).origin });
   const page = await context.newPage();
   await page.addInitScript(watchTasks);
-  await page.goto(address);
+  await page.goto(`${address}workbench/?job=demo`);
   await ready(page);
   const workbook = workbookOf(count);
   if (workbook) {
@@ -114,14 +114,14 @@ async function coldStart(browser, address, count) {
   const client = await context.newCDPSession(page);
   await client.send("Network.enable");
   if (count !== undefined) {
-    await page.goto(address);
+    await page.goto(`${address}workbench/?job=demo`);
     await ready(page);
     const workbook = workbookOf(count);
     if (workbook) await page.evaluate(store, workbook);
     await page.goto("about:blank");
   }
   await client.send("Network.setCacheDisabled", { cacheDisabled: true });
-  await page.goto(address, { waitUntil: "commit" });
+  await page.goto(`${address}workbench/${count === undefined ? "?job=demo" : ""}`, { waitUntil: "commit" });
   const usable = await page.evaluate(usableAt);
   const all = await page.evaluate(async () => {
     await window.ledgerBook.settled();
