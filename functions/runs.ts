@@ -1,4 +1,5 @@
 import { readEdition } from "../src/raceway/rules";
+import { checkCells } from "../src/shop/checks/checkCells";
 import { checkRow } from "../src/shop/checks/checks";
 import { findingsText } from "../src/shop/checks/findings";
 import { buildOneRow } from "../src/shop/job/job";
@@ -71,6 +72,7 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
 /**
  * Every rule the run breaks, in words; "OK" when none was found.
  *
+ * With headers and row it says what JOB.CHECKS says of that run: quantity, conductors and straps count as well.
  * Example: =CONDUIT.RUN.CHECK("up 36, east 60", "EMT", "1/2") //=> OK
  * Source: each finding names its rule.
  * @customfunction RUN.CHECK
@@ -81,13 +83,31 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
+ * @param {any[][]} [headers] header row of the Runs table, where all of the run's cells are to be checked
+ * @param {any[][]} [row] the run's row under those headers; then route, raceway and size are read from it
  * @returns {string} the findings, or OK
  */
-export function runCheck(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): string {
-  return answer([route, raceway, size, shoes, edition, rules], (route, raceway, size, shoes, edition, rules) => {
-    const codeEdition = readEdition(edition);
-    return findingsText(checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition));
-  });
+export function runCheck(
+  route: any,
+  raceway: any,
+  size: any,
+  shoes?: any[][],
+  edition?: any,
+  rules?: any[][],
+  headers?: any[][],
+  row?: any[][],
+): string {
+  return answer(
+    [route, raceway, size, shoes, edition, rules, headers, row],
+    (route, raceway, size, shoes, edition, rules, headers, row) => {
+      const codeEdition = readEdition(edition);
+      const findings =
+        headers && row
+          ? checkCells(headers, row, { shoes, rules }, codeEdition)
+          : checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition);
+      return findingsText(findings);
+    },
+  );
 }
 
 /**

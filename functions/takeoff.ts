@@ -22,7 +22,7 @@ import { inSlices } from "./inSlices";
  * @param {any} [by] columns to group by, for example: Job, Area; omitted: no grouping
  * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
- * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; not together with by
+ * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; with by, all are bought
  * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
  * @param invocation lets a newer edit end it
  * @returns {any[][]} take-off with a header row
@@ -62,7 +62,7 @@ export function jobTakeoff(
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any} [by] columns the take-off is grouped by, for example: Job, Area; omitted: no grouping
- * @param {any[][]} [stock] Stock table the take-off starts from; not together with by
+ * @param {any[][]} [stock] Stock table the take-off starts from
  * @param invocation lets a newer edit end it
  * @returns {any[][]} runs and amounts with a header row
  */

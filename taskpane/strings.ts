@@ -38,6 +38,8 @@ export const strings = {
       InsertDeleteConflict: "Excel would have to move cells of another table. Make room, then try again.",
       RequestAborted: "Excel broke off. Try again.",
     } as Record<string, string>,
+    moved:
+      "The sheet has changed since the pane read it: sorted, moved or written over. Nothing was written. Look at the row, then try again.",
     otherProblem: (detail: string) => `Excel would not do that: ${detail} Nothing was changed; try again.`,
   },
   cautions: {
@@ -55,9 +57,11 @@ export const strings = {
     openOne: "Open a workbook, then open this pane again.",
     ready: "This workbook is set up. Write runs in the Runs sheet, or build them here.",
     toRun: "Build a run",
-    there: "There already; left as it is.",
     about: {
       Runs: "one row for each conduit run",
+      Made: "what the shop made, day by day",
+      Issued: "runs as they were issued",
+      "One bend": "a bend's numbers, to try and to change",
       Shoes: "what your bender's shoes measure",
       Stock: "sticks and offcuts you have",
       Prices: "what each item costs",
@@ -70,6 +74,14 @@ export const strings = {
       "Bend counts": "bends by job, size and kind",
       Checks: "what breaks a rule, with a fix",
       "Cutting plan": "which piece from which stick",
+      "Takeoff by area": "the same by area",
+      Traced: "the runs behind an item of the take-off",
+      "Shop load": "bends by day and crew",
+      Progress: "needed, made and left",
+      Daily: "pieces of each day and crew",
+      Changes: "what changed since the runs were issued",
+      Standing: "what of it still fits what was made",
+      "Rules in force": "every rule, yours and the built-in ones",
     } as Record<string, string>,
     /** What stands beside each setting of a new Bench table. */
     bench: {
@@ -85,6 +97,12 @@ export const strings = {
       someTaken:
         "Some names are taken by sheets of yours, which stay as they are. These sheets are added under other names:",
       button: "Set up",
+      extras: (names: string) => `More sheets: ${names}`,
+    },
+    extras: {
+      title: "More sheets",
+      about: "Made when you want them; nothing that is there is changed.",
+      button: "Add them",
     },
     names: {
       label: (item: string) => `${item} is taken. Name to use instead`,
@@ -120,6 +138,7 @@ export const strings = {
       linked: (table: string) => `A Runs sheet now reads ${table}. Change your table, and it follows.`,
     },
     units: { title: "Show lengths in", feet: "ft and in.", inches: "in.", mm: "mm" },
+    currency: { title: "Currency", about: "A sign or a code, such as $ or CAD. New sheets show prices in it." },
   },
   bend: {
     which: "Kind of bend",

@@ -4,13 +4,14 @@ const { transformFileSync } = require("@swc/core");
 
 const folder = path.join(__dirname, "..", "workbench", "demo");
 const FILES = {
-  "ferryTerminal.ts": { demoRuns: "Runs" },
+  "ferryTerminal.ts": { demoRuns: "Runs", issuedRuns: "Issued" },
   "ferryTables.ts": {
     demoStock: "Stock",
     demoPrices: "Prices",
     demoLabor: "Labor",
     demoRules: "Rules",
     demoBench: "Bench",
+    demoMade: "Made",
   },
 };
 

@@ -1,6 +1,8 @@
 import type { Cell } from "../workbook/items";
-import { batch } from "./batch";
+import { strings } from "../strings";
+import { batch, ExcelProblem } from "./batch";
 import type { Place } from "./selection";
+import { stillThere, type Seen } from "./stillThere";
 
 /** Cells to write (values or formulas) with their number formats; both of the same shape. */
 export interface Block {
@@ -14,6 +16,8 @@ export interface Block {
 export interface Before extends Place {
   formulas: Cell[][];
   formats: string[][];
+  /** What stands there since. */
+  written: Cell[][];
   /** Rows the block prints in bold, and whether they were; null where some cells were and some not. */
   bold: { row: number; was: boolean | null }[];
 }
@@ -40,7 +44,7 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
       sheet.getRangeByIndexes(place.row + row, place.column, 1, columns).format.font.load("bold"),
     );
     await context.sync();
-    const before: Before = {
+    const before: Omit<Before, "written"> = {
       ...place,
       formulas: range.formulas as Cell[][],
       formats: range.numberFormat as string[][],
@@ -53,16 +57,23 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
     sheet.activate();
     range.select();
     await context.sync();
-    return before;
+    const now = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
+    await context.sync();
+    return { ...before, written: now.formulas as Cell[][] };
   });
 }
 
-/** Puts back what stood there before a block was written. */
+/**
+ * Puts back what stood there before a block was written.
+ * @throws ExcelProblem when the place no longer holds what was written
+ */
 export function takeBack(before: Before): Promise<void> {
   return batch(async (context) => {
     const [rows, columns] = [before.formulas.length, before.formulas[0]?.length ?? 0];
     const sheet = context.workbook.worksheets.getItem(before.sheet);
-    const range = sheet.getRangeByIndexes(before.row, before.column, rows, columns);
+    const range = sheet.getRangeByIndexes(before.row, before.column, rows, columns).load("formulas");
+    await context.sync();
+    if (JSON.stringify(range.formulas) !== JSON.stringify(before.written)) throw new ExcelProblem(strings.excel.moved);
     for (const { row, was } of before.bold) {
       if (was !== null) sheet.getRangeByIndexes(before.row + row, before.column, 1, columns).format.font.bold = was;
     }
@@ -72,9 +83,14 @@ export function takeBack(before: Before): Promise<void> {
   });
 }
 
-/** Writes cells of one place without asking: for cells that are ours, such as a run's route. */
-export function writeCells(place: Place, cells: Cell[][]): Promise<void> {
+/**
+ * Writes cells of one place, once it is known again: for cells that are ours, such as a run's route. A cell of null is
+ * left as it is.
+ * @throws ExcelProblem when the place no longer holds what was read
+ */
+export function writeCells(place: Place, cells: (Cell | null)[][], seen: readonly Seen[]): Promise<void> {
   return batch(async (context) => {
+    await stillThere(context, seen);
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     sheet.getRangeByIndexes(place.row, place.column, cells.length, cells[0]?.length ?? 0).formulas = cells;
     await context.sync();

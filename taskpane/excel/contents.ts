@@ -12,6 +12,8 @@ export interface Contents {
   sheets: string[];
   /** Formula of A1 for each sheet, in the order of `sheets`. */
   corners: string[];
+  /** The only sheet, where it is empty: what a new workbook begins with. */
+  blank?: string;
   tables: TableInfo[];
 }
 
@@ -25,9 +27,12 @@ export function readContents(): Promise<Contents> {
     const corners = worksheets.items.map((sheet) => sheet.getRange("A1").load("formulas"));
     const headers = tables.items.map((table) => table.getHeaderRowRange().load("values"));
     const sheets = tables.items.map((table) => table.worksheet.load("name"));
+    const only = worksheets.items.length === 1 ? worksheets.items[0] : undefined;
+    const used = only?.getUsedRangeOrNullObject().load("rowIndex");
     await context.sync();
     return {
       sheets: worksheets.items.map((sheet) => sheet.name),
+      ...(only && used?.isNullObject && tables.items.length === 0 && { blank: only.name }),
       corners: corners.map((range) => String(range.formulas[0]?.[0] ?? "")),
       tables: tables.items.map((table, index) => ({
         name: table.name,

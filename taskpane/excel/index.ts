@@ -4,9 +4,10 @@
  * workbook.settings (items, add), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
  * getRange, getRangeByIndexes, getUsedRangeOrNullObject, tables.add; table.name, worksheet, getRange,
  * getHeaderRowRange, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
- * select, format.font.bold, format.autofitColumns, dataValidation.rule. For a sheet to be printed also
- * format.columnWidth, format.wrapText, format.font.size and, where there are any, worksheet.horizontalPageBreaks and
- * worksheet.pageLayout.setPrintMargins and setPrintTitleRows.
+ * select, getEntireColumn, format.font.bold, format.autofitColumns, dataValidation.rule, errorAlert. For looks, where the
+ * host has them: format.columnWidth, rowHeight, wrapText, horizontalAlignment, verticalAlignment, fill.color, font.color
+ * and font.size, range.columnHidden, dataValidation.prompt, worksheet.tabColor, freezePanes, delete,
+ * horizontalPageBreaks and pageLayout.
  */
 export * from "./addRows";
 export * from "./addSheet";
@@ -17,6 +18,8 @@ export * from "./events";
 export * from "./names";
 export * from "./printSheet";
 export * from "./readTables";
+export * from "./replaceCells";
 export * from "./selection";
 export * from "./settings";
 export * from "./setUp";
+export * from "./stillThere";

@@ -1,4 +1,5 @@
 import { batch } from "./batch";
+import { ifThere, knows } from "./ifThere";
 
 /** A part of a sheet: zero-based first row and column, and how many of each. */
 export interface PrintArea {
@@ -60,17 +61,8 @@ export function addPrintSheet({
 
 /** Page breaks, margins and the heads of pages, where this Excel has them (ExcelApi 1.9). */
 function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[], titleRows: number): void {
-  if (globalThis.Office?.context?.requirements?.isSetSupported("ExcelApi", "1.9") === false) return;
+  if (!knows("1.9")) return;
   for (const row of pageStarts) sheet.horizontalPageBreaks.add(`A${row + 1}`);
   sheet.pageLayout.setPrintTitleRows(`$1:$${titleRows}`);
   sheet.pageLayout.setPrintMargins("Points", { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN });
-}
-
-/** Leaves out a look that this host does not have, as the local page has fewer: the words are what counts. */
-function ifThere(look: () => void): void {
-  try {
-    look();
-  } catch (error) {
-    if ((error as { code?: string }).code !== "ApiNotFound") throw error;
-  }
 }

@@ -1,57 +1,79 @@
-import type { Cell } from "../workbook/items";
+import type { NewSheet } from "../workbook/design/newSheets";
+import { LIST_ROOM } from "../workbook/design/newSheets";
 import { batch } from "./batch";
-
-/** A sheet to make with a table in it: header row first. */
-export interface NewTable {
-  sheet: string;
-  table: string;
-  cells: Cell[][];
-  /** Number format of each cell, of the same shape; "@" keeps 1/2 from becoming a date. */
-  formats: string[][];
-  /** Allowed values of a column, by its zero-based place. */
-  choices: { column: number; list: string[] }[];
-}
-
-/** A sheet to make with one formula that spills from A1. */
-export interface NewResult {
-  sheet: string;
-  formula: string;
-}
+import { HEADING_HEIGHT, layOutForPrint, paint, POINTS } from "./dressSheet";
+import { ifThere } from "./ifThere";
 
 /**
  * Makes sheets that do not exist yet, all of them in one round trip. Every table gets its name before any cell gets a
  * formula: Excel refuses a formula that names a table it does not know.
+ *
+ * @param leftOver an empty sheet to take away, such as the one a new workbook begins with
  */
-export function setUp(tables: readonly NewTable[], results: readonly NewResult[]): Promise<void> {
+export function setUp(sheets: readonly NewSheet[], leftOver?: string): Promise<void> {
   return batch(async (context) => {
     const { worksheets } = context.workbook;
-    const ranges = tables.map((item) => addTable(worksheets.add(item.sheet), item));
-    tables.forEach((item, index) => fillTable(ranges[index] as Excel.Range, item));
-    for (const { sheet, formula } of results) worksheets.add(sheet).getRange("A1").formulas = [[formula]];
-    const first = tables[0];
+    const made = sheets.map((item) => ({ item, sheet: worksheets.add(item.sheet) }));
+    for (const { item, sheet } of made) {
+      dress(sheet, item);
+      if (item.table !== undefined) addTable(sheet, item);
+    }
+    for (const { item, sheet } of made) fill(sheet, item);
+    const first = made[0];
     if (first) {
-      const sheet = worksheets.getItem(first.sheet);
-      sheet.activate();
-      sheet.getRange("A2").select();
+      first.sheet.activate();
+      first.sheet.getRange("A2").select();
     }
     await context.sync();
+    if (leftOver !== undefined && first) {
+      ifThere(() => worksheets.getItem(leftOver).delete());
+      await context.sync();
+    }
   });
 }
 
-function addTable(sheet: Excel.Worksheet, { table, cells, formats, choices }: NewTable): Excel.Range {
-  const columns = cells[0]?.length ?? 0;
-  const range = sheet.getRangeByIndexes(0, 0, cells.length, columns);
-  range.numberFormat = formats;
-  sheet.getRangeByIndexes(0, 0, 1, columns).formulas = cells.slice(0, 1);
-  sheet.tables.add(range, true).name = table;
-  for (const { column, list } of choices) {
-    const body = sheet.getRangeByIndexes(1, column, cells.length - 1, 1);
-    body.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
-  }
-  return range;
+function dress(sheet: Excel.Worksheet, { columns, tab, frozenColumns, cells }: NewSheet): void {
+  columns.forEach(({ width, look, hidden }, place) => {
+    const column = sheet.getRangeByIndexes(0, place, 1, 1).getEntireColumn();
+    paint(column, look);
+    ifThere(() => (column.format.columnWidth = width * POINTS));
+    if (hidden) ifThere(() => (column.columnHidden = true));
+  });
+  ifThere(() => (sheet.tabColor = `#${tab}`));
+  ifThere(() => {
+    if (frozenColumns > 0) sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, 1, frozenColumns));
+    else sheet.freezePanes.freezeRows(1);
+  });
+  ifThere(() => layOutForPrint(sheet));
+  columns.forEach(({ header, list, note }, place) => {
+    if (list) {
+      const body = sheet.getRangeByIndexes(1, place, cells.length - 1 + LIST_ROOM, 1).dataValidation;
+      body.rule = { list: { inCellDropDown: true, source: list.join(",") } };
+      // The functions read many spellings: another value is taken.
+      body.errorAlert = { showAlert: false, message: "", title: "", style: "Information" };
+    }
+    if (note !== undefined) {
+      ifThere(() => {
+        sheet.getRangeByIndexes(0, place, 1, 1).dataValidation.prompt = {
+          showPrompt: true,
+          title: header,
+          message: note,
+        };
+      });
+    }
+  });
 }
 
-function fillTable(range: Excel.Range, { cells }: NewTable): void {
-  range.formulas = cells;
-  range.format.autofitColumns();
+function addTable(sheet: Excel.Worksheet, { table, cells, columns }: NewSheet): void {
+  sheet.getRangeByIndexes(0, 0, 1, columns.length).formulas = cells.slice(0, 1);
+  const made = sheet.tables.add(sheet.getRangeByIndexes(0, 0, cells.length, columns.length), true);
+  made.name = table as string;
+}
+
+function fill(sheet: Excel.Worksheet, { cells, columns, heading, beside }: NewSheet): void {
+  sheet.getRangeByIndexes(0, 0, cells.length, cells[0]?.length ?? 1).formulas = cells;
+  beside?.cells.forEach((cell, row) => (sheet.getRangeByIndexes(row, beside.column, 1, 1).formulas = [[cell]]));
+  const headings = sheet.getRangeByIndexes(0, 0, 1, columns.length - (beside ? 2 : 0));
+  paint(headings, heading);
+  ifThere(() => (headings.format.rowHeight = HEADING_HEIGHT));
 }

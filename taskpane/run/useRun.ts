@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from "react";
+import { useCallback, useEffect, useMemo, useRef } from "react";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
@@ -7,6 +7,7 @@ import { appendRows } from "../workbook/appendRows";
 import { columnPlaces } from "../workbook/columns";
 import type { Cell } from "../workbook/items";
 import { plainText } from "../workbook/plainText";
+import { namedTables } from "../workbook/namedTables";
 import { writtenRows } from "../workbook/rows";
 import { freeRunName } from "../workbook/runRow";
 
@@ -37,14 +38,26 @@ export function useRun(): SelectedRun {
   const runs = useMemo(() => listRuns(cells ?? [], places), [cells, places]);
   const row = runs.some((run) => run.row === runRow) ? runRow : (runs[0]?.row ?? 0);
 
+  /** Cells written since the table was read last: they hold these by now. */
+  const written = useRef(new Map<string, Cell>());
+  useEffect(() => written.current.clear(), [table]);
+
   const setCell = useCallback(
     async (column: string, value: Cell) => {
       const place = places.get(column);
       if (!table || place === undefined || row === 0) return;
-      await workbook.writeCells({ sheet: table.sheet, row: table.row + row, column: table.column + place }, [
-        [plainText(value)],
-      ]);
-      await reload();
+      const at = (line: number, column: number) => {
+        const cell = written.current.get(`${line},${column}`) ?? table.cells[line]?.[column] ?? "";
+        return { sheet: table.sheet, row: table.row + line, column: table.column + column, value: cell };
+      };
+      const own = [place, ...["Run", "Route"].flatMap((name) => places.get(name) ?? [])];
+      const seen = [at(0, place), ...own.map((column) => at(row, column))];
+      try {
+        await workbook.writeCells(at(row, place), [[plainText(value)]], seen);
+        written.current.set(`${row},${place}`, value);
+      } finally {
+        await reload();
+      }
     },
     [workbook, table, places, row, reload],
   );
@@ -64,14 +77,11 @@ export function useRun(): SelectedRun {
         ...given,
       };
       const asText = Object.fromEntries(Object.entries(entries).map(([column, cell]) => [column, plainText(cell)]));
-      const free = await appendRows(workbook, "Runs", table, [asText], {
-        shoes: names.Shoes,
-        rules: tables.Rules && names.Rules,
-      });
+      const free = await appendRows(workbook, "Runs", table, [asText], namedTables(names, tables));
       await reload();
       await selectRun(free);
     },
-    [workbook, table, names, places, runs, row, reload, selectRun],
+    [workbook, table, tables, names, places, runs, row, reload, selectRun],
   );
 
   return {

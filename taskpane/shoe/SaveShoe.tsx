@@ -5,13 +5,12 @@ import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import { Notice } from "../components/Notice";
 import { useTask } from "../components/useTask";
-import type { Place } from "../excel";
+import type { Replaced, Seen } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
-import type { Cell } from "../workbook/items";
 import type { MeasuredSpringback } from "./measures";
-import { measuredCells, missingColumns, shoeRowOf, withMeasured } from "./shoeRow";
+import { measuredCells, measuredPlaces, missingColumns, shoeRowOf } from "./shoeRow";
 
 const t = strings.shoe.save;
 
@@ -30,7 +29,7 @@ export function SaveShoe({
   const workbook = useWorkbook();
   const { tables, reload } = useLedger();
   const task = useTask();
-  const [before, setBefore] = useState<{ place: Place; cells: Cell[] } | "new">();
+  const [saved, setSaved] = useState<{ replaced: Replaced[]; seen: Seen[] } | "new">();
   const table = tables.Shoes;
   if (!table) return <Notice intent="warning">{t.noTable}</Notice>;
   const headers = table.cells[0] ?? [];
@@ -39,20 +38,34 @@ export function SaveShoe({
   const missing = missingColumns(headers, measured);
 
   const save = async () => {
-    if (row === 0) {
-      await workbook.addRows(table.name, [withMeasured(headers, [], { Raceway: raceway, Size: size, ...measured })]);
-      setBefore("new");
-    } else {
-      const place = { sheet: table.sheet, row: table.row + row, column: table.column };
-      const cells = table.cells[row] ?? [];
-      await workbook.writeCells(place, [withMeasured(headers, cells, measured)]);
-      setBefore({ place, cells: [...cells] });
+    const at = (line: number, place: number) => ({
+      ...{ sheet: table.sheet, row: table.row + line, column: table.column + place },
+      value: table.cells[line]?.[place] ?? "",
+    });
+    try {
+      if (row === 0) {
+        const cells = measuredPlaces(headers, { Raceway: raceway, Size: size, ...measured });
+        await workbook.addRows(table.name, [
+          headers.map((_, at) => cells.find(({ place }) => place === at)?.cell ?? null),
+        ]);
+        setSaved("new");
+      } else {
+        const key = measuredPlaces(headers, { Raceway: raceway, Size: size }).map(({ place }) => place);
+        const cells = measuredPlaces(headers, measured);
+        const seen = [...cells.map(({ place }) => at(0, place)), ...key.map((place) => at(row, place))];
+        const replaced = await workbook.replaceCells(
+          cells.map(({ place, cell }) => ({ ...at(row, place), cell })),
+          [...seen, ...cells.map(({ place }) => at(row, place))],
+        );
+        setSaved({ replaced, seen });
+      }
+    } finally {
+      await reload();
     }
-    await reload();
   };
-  const takeBack = async (old: { place: Place; cells: Cell[] }) => {
-    await workbook.writeCells(old.place, [old.cells]);
-    setBefore(undefined);
+  const takeBack = async ({ replaced, seen }: { replaced: Replaced[]; seen: Seen[] }) => {
+    await workbook.putBack(replaced, seen);
+    setSaved(undefined);
     await reload();
   };
 
@@ -63,12 +76,12 @@ export function SaveShoe({
       </Button>
       {missing.length > 0 && <Notice intent="warning">{t.noColumns(missing.join(", "))}</Notice>}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
-      {before && (
+      {saved && (
         <Notice
           intent="success"
           actions={
-            before === "new" ? undefined : (
-              <Button size="small" onClick={() => void task.run(() => takeBack(before))}>
+            saved === "new" ? undefined : (
+              <Button size="small" onClick={() => void task.run(() => takeBack(saved))}>
                 {strings.bend.put.takeBack}
               </Button>
             )

@@ -46,17 +46,14 @@ export function shoeRowOf(cells: readonly (readonly Cell[])[], raceway: Raceway,
   );
 }
 
-/** The row with the measured values in it; its other cells stay as they are. */
-export function withMeasured(
+/** The places of measured values in a row of the Shoes table; its other cells are not ours to write. */
+export function measuredPlaces(
   headers: readonly Cell[],
-  row: readonly Cell[],
   measured: Readonly<Record<string, Cell>>,
-): Cell[] {
+): { place: number; cell: Cell }[] {
   const places = columnPlaces(headers, SHOE_COLUMNS);
-  const next = headers.map((_, place) => row[place] ?? "");
-  for (const [name, value] of Object.entries(measured)) {
+  return Object.entries(measured).flatMap(([name, cell]) => {
     const place = places.get(name);
-    if (place !== undefined) next[place] = value;
-  }
-  return next;
+    return place === undefined ? [] : [{ place, cell }];
+  });
 }

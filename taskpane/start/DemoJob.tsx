@@ -10,6 +10,7 @@ import { useRun } from "../run/useRun";
 import { strings } from "../strings";
 import { appendRows } from "../workbook/appendRows";
 import type { TableName } from "../workbook/items";
+import { namedTables } from "../workbook/namedTables";
 import { columnsOf } from "../workbook/plan";
 import { writtenRows } from "../workbook/rows";
 import { readDemoJob } from "./demoJob";
@@ -33,11 +34,11 @@ export function DemoJob({ setUp }: { setUp: SetUp }) {
       const job = await readDemoJob().catch((error: Error) => {
         throw new Error(t.notFound(error.message));
       });
-      const inUse = (await setUp.carryOut(job)) ?? names;
+      const inUse = (await setUp.carryOut(true, job)) ?? names;
       for (const [name, known] of Object.entries(tables) as [TableName, TableCells | undefined][]) {
         const rows = job[name];
         if (!known || !rows || (name !== "Runs" && writtenRows(known.cells, columnsOf(name)).length > 0)) continue;
-        await appendRows(workbook, name, known, rows, { shoes: inUse.Shoes, rules: inUse.Rules });
+        await appendRows(workbook, name, known, rows, namedTables(inUse, tables));
       }
       await reload();
       setStep("done");

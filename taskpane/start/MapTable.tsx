@@ -54,10 +54,17 @@ function MapColumns({ table, setUp }: { table: TableInfo; setUp: SetUp }) {
   const useIt = async () => {
     const sheet = freeSheetName("Runs", await workbook.readContents());
     const names = { ...(await workbook.readNames()), Runs: asItIs ? table.name : tableName(sheet) };
-    if (!asItIs) {
+    if (!asItIs && setUp.wishes) {
+      const { wishes } = setUp;
       const [source] = await workbook.readTables([table.name]);
       if (!source) throw new Error(t.gone(table.name));
-      await workbook.setUp([linkedRuns(source, columns, sheet, names)], []);
+      await workbook.setUp(
+        linkedRuns(source, columns, {
+          ...wishes,
+          sheets: { ...wishes.sheets, Runs: sheet },
+          tables: { ...wishes.tables, Runs: { ...wishes.tables.Runs, name: names.Runs } },
+        }),
+      );
     }
     await workbook.writeNames(names);
     await reload();

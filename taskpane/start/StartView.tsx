@@ -1,15 +1,18 @@
-import { Button, Spinner } from "@fluentui/react-components";
+import { Button, Checkbox, Spinner } from "@fluentui/react-components";
+import { useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { useTask } from "../components/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { Cautions } from "./Cautions";
+import { CurrencyEntry } from "./CurrencyEntry";
 import { DemoJob } from "./DemoJob";
 import { MapTable } from "./MapTable";
 import { PlanList } from "./PlanList";
 import { UnitChoice } from "./UnitChoice";
 import { useSetUp } from "./useSetUp";
+import { EXTRAS } from "../workbook/items";
 import { sheetNameProblem } from "../workbook/plan";
 
 const t = strings.start;
@@ -19,13 +22,17 @@ export function StartView({ toRun }: { toRun(): void }) {
   const { state, problem } = useLedger();
   const setUp = useSetUp();
   const task = useTask();
+  const [wanted, setWanted] = useState(false);
   const { contents, plan } = setUp;
   if (state === "failed")
     return <Notice intent="error" title={strings.common.notRead}>{`${problem} ${t.openOne}`}</Notice>;
   if (!contents) return <Spinner label={strings.common.reading} />;
   const missing = plan.filter(({ there }) => !there);
-  const ready = missing.length === 0;
+  const needed = missing.filter(({ item }) => !EXTRAS.includes(item));
+  const extras = missing.filter(({ item }) => EXTRAS.includes(item));
+  const ready = needed.length === 0;
   const namesFit = missing.every((item) => sheetNameProblem(item, plan, contents) === undefined);
+  const make = (withExtras: boolean) => void task.run(async () => void (await setUp.carryOut(withExtras)));
   return (
     <>
       <p>{t.intro}</p>
@@ -43,13 +50,25 @@ export function StartView({ toRun }: { toRun(): void }) {
       ) : (
         <Section title={t.setUp.title}>
           <p>{missing.some(({ taken }) => taken) ? t.setUp.someTaken : t.setUp.what}</p>
-          <PlanList setUp={setUp} />
-          <Button
-            appearance="primary"
-            disabledFocusable={task.busy || !namesFit}
-            onClick={() => void task.run(async () => void (await setUp.carryOut()))}
-          >
+          <PlanList setUp={setUp} items={needed} />
+          {extras.length > 0 && (
+            <Checkbox
+              checked={wanted}
+              onChange={(_, { checked }) => setWanted(checked === true)}
+              label={t.setUp.extras(extras.map(({ item }) => item).join(", "))}
+            />
+          )}
+          <Button appearance="primary" disabledFocusable={task.busy || !namesFit} onClick={() => make(wanted)}>
             {task.busy ? strings.common.working : t.setUp.button}
+          </Button>
+        </Section>
+      )}
+      {ready && extras.length > 0 && (
+        <Section title={t.extras.title}>
+          <p>{t.extras.about}</p>
+          <PlanList setUp={setUp} items={extras} />
+          <Button disabledFocusable={task.busy || !namesFit} onClick={() => make(true)}>
+            {task.busy ? strings.common.working : t.extras.button}
           </Button>
         </Section>
       )}
@@ -58,6 +77,9 @@ export function StartView({ toRun }: { toRun(): void }) {
       <MapTable setUp={setUp} />
       <Section title={t.units.title}>
         <UnitChoice />
+      </Section>
+      <Section title={t.currency.title}>
+        <CurrencyEntry />
       </Section>
       <Cautions />
     </>

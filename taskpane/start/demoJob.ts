@@ -1,5 +1,5 @@
 import { TABLES, type Cell, type TableName } from "../workbook/items";
-import type { Rows } from "../workbook/newTables";
+import type { Rows } from "../workbook/design/startRows";
 
 /** Rows for each table the demo job fills. */
 export type DemoRows = Partial<Record<TableName, Rows>>;

@@ -1,18 +1,22 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Contents, Names } from "../excel";
+import { useCurrency } from "../hooks/useCurrency";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
-import type { ResultName, TableName } from "../workbook/items";
-import { newResult, newTable, type Rows } from "../workbook/newTables";
-import { isTable, plannedNames, planSetUp, type PlanItem } from "../workbook/plan";
+import { newSheets, type SheetWishes } from "../workbook/design/newSheets";
+import type { Rows } from "../workbook/design/startRows";
+import { EXTRAS, type TableName } from "../workbook/items";
+import { plannedNames, plannedSheets, planSetUp, type PlanItem } from "../workbook/plan";
 
 export interface SetUp {
   contents: Contents | undefined;
   names: Names | undefined;
   plan: PlanItem[];
   setPlan(plan: PlanItem[]): void;
-  /** Makes what is not there; new tables take the rows given for them. Answers the names in use from then on. */
-  carryOut(rows?: Partial<Record<TableName, Rows>>): Promise<Names | undefined>;
+  /** Makes what is not there, with or without the sheets a workbook does well without; new tables take the rows given. */
+  carryOut(extras: boolean, rows?: SheetWishes["rows"]): Promise<Names | undefined>;
+  /** What formulas and looks of new sheets go by. */
+  wishes: SheetWishes | undefined;
   look(): Promise<void>;
 }
 
@@ -20,6 +24,7 @@ export interface SetUp {
 export function useSetUp(): SetUp {
   const workbook = useWorkbook();
   const ledger = useLedger();
+  const { currency } = useCurrency();
   const [found, setFound] = useState<{ contents: Contents; names: Names; plan: PlanItem[] }>();
 
   const look = useCallback(async () => {
@@ -32,16 +37,16 @@ export function useSetUp(): SetUp {
     void look().catch(() => undefined);
   }, [look, ledger.tables]);
 
-  const carryOut = async (rows: Partial<Record<TableName, Rows>> = {}) => {
-    if (!found) return undefined;
-    const names = plannedNames(found.plan, found.names);
-    const missing = found.plan.filter(({ there }) => !there);
+  const wishes = found && { ...plannedSheets(found.contents, found.names, found.plan), currency };
+
+  const carryOut = async (extras: boolean, rows: Partial<Record<TableName, Rows>> = {}) => {
+    if (!found || !wishes) return undefined;
+    const missing = found.plan.filter(({ item, there }) => !there && (extras || !EXTRAS.includes(item)));
+    const names = plannedNames(missing, found.names);
     if (missing.length === 0) return names;
     await workbook.writeNames(names);
-    await workbook.setUp(
-      missing.flatMap(({ item, sheet }) => (isTable(item) ? [newTable(item, sheet.trim(), names, rows[item])] : [])),
-      missing.flatMap(({ item, sheet }) => (isTable(item) ? [] : [newResult(item as ResultName, sheet.trim(), names)])),
-    );
+    const items = missing.map(({ item }) => item);
+    await workbook.setUp(newSheets(items, { ...wishes, rows }), found.contents.blank);
     await ledger.reload();
     await look();
     return names;
@@ -53,6 +58,7 @@ export function useSetUp(): SetUp {
     plan: found?.plan ?? [],
     setPlan: (plan) => setFound((before) => before && { ...before, plan }),
     carryOut,
+    wishes,
     look,
   };
 }

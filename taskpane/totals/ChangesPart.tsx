@@ -47,7 +47,7 @@ export function ChangesPart() {
     if (!tables.Runs) return;
     const taken = new Date();
     const made = snapshotTable(tables.Runs, await workbook.readContents(), taken.toISOString().slice(0, 10));
-    await workbook.setUp([made], []);
+    await workbook.setUp([made]);
     const next = [...snapshots, { table: made.table, taken: taken.toISOString() }];
     await workbook.writeSettings({ [SNAPSHOTS]: next });
     setSnapshots(next);

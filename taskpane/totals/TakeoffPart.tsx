@@ -1,5 +1,6 @@
 import { Fragment, useMemo, useState } from "react";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
+import { LACKING } from "../../src/takeoff/lines/takeoffTable";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
@@ -28,7 +29,8 @@ export function TakeoffPart() {
   const lines = found.value ?? [];
   const total = lines.find(isTotal);
   const columns = ["Extension", "Hours"].filter((column) => lines[0] && column in lines[0]);
-  const rows = lines.filter((line) => line !== total);
+  // What the total lacks stands under it.
+  const rows = lines.filter((line) => line !== total && !isLacking(line));
   return (
     <Section title={t.title}>
       <Choice<By>
@@ -78,6 +80,9 @@ export function TakeoffPart() {
     </Section>
   );
 }
+
+const isLacking = ({ Item }: OrderLine): boolean =>
+  Object.values(LACKING).some((words) => String(Item).startsWith(`${words}:`));
 
 const isCounted = (line: OrderLine): boolean => typeof line.Quantity === "number";
 

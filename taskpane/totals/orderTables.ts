@@ -7,7 +7,6 @@ export interface OrderTables {
   prices: Cell[][] | undefined;
   labor: Cell[][] | undefined;
   rules: Cell[][] | undefined;
-  /** Not where the order has groups: what is on hand belongs to none. */
   stock: Cell[][] | undefined;
   by: string;
 }
@@ -19,7 +18,7 @@ export function orderTables({ Shoes, Prices, Labor, Rules, Stock }: Ledger["tabl
     prices: Prices?.cells,
     labor: Labor?.cells,
     rules: Rules?.cells,
-    stock: by === "" ? Stock?.cells : undefined,
+    stock: Stock?.cells,
     by,
   };
 }

@@ -1,4 +1,5 @@
-import type { NewTable, TableCells } from "../excel";
+import type { TableCells } from "../excel";
+import { keptTable, type NewSheet } from "../workbook/design/newSheets";
 import type { Cell } from "../workbook/items";
 import { freeSheetName, tableName } from "../workbook/plan";
 import type { Contents } from "../excel";
@@ -19,16 +20,13 @@ export function readSnapshots(stored: unknown): Snapshot[] {
 }
 
 /** A sheet to make that holds the runs as they are now: values, no formulas. */
-export function snapshotTable(runs: TableCells, contents: Contents, day: string): NewTable {
+export function snapshotTable(runs: TableCells, contents: Contents, day: string): NewSheet & { table: string } {
   const sheet = freeSheetName(`Runs ${day}`, contents);
-  const headers = runs.cells[0] ?? [];
-  return {
+  return keptTable(
     sheet,
-    table: tableName(sheet),
-    cells: runs.cells.map((row) => row.map(asValue)),
-    formats: runs.cells.map(() => headers.map((header) => (/size|run/i.test(String(header)) ? "@" : "General"))),
-    choices: [],
-  };
+    tableName(sheet),
+    runs.cells.map((row) => row.map(asValue)),
+  );
 }
 
 /** Text that begins like a formula stays text. */

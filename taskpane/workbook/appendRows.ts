@@ -1,13 +1,15 @@
 import type { TableCells } from "../excel";
 import type { WorkbookApi } from "../hooks/useWorkbook";
+import type { NamedTables } from "./design/formulas";
+import type { Rows } from "./design/startRows";
 import type { Cell, TableName } from "./items";
-import type { Rows } from "./newTables";
 import { columnsOf } from "./plan";
 import { firstFreeRow } from "./rows";
-import { runRowCells, type RunTables } from "./runRow";
+import { runRowCells } from "./runRow";
 
 /**
- * Writes rows under the last written one of a table: empty rows are filled first, then the table grows.
+ * Writes rows under the last written one of a table: empty rows are filled first, then the table grows. Columns that are
+ * none of ours are left alone.
  * @returns the table's row the first of them stands in
  */
 export async function appendRows(
@@ -15,19 +17,24 @@ export async function appendRows(
   name: TableName,
   table: TableCells,
   rows: Rows,
-  tables: RunTables,
+  tables: NamedTables,
 ): Promise<number> {
   const headers = table.cells[0] ?? [];
   const free = firstFreeRow(table.cells, columnsOf(name));
-  const lines = rows.map((given, index): Cell[] => {
-    if (name === "Runs") return runRowCells(headers, table.row + free + index, table.column, given, tables);
-    return headers.map((header) => given[String(header)] ?? "");
+  const lines = rows.map((given): (Cell | null)[] => {
+    if (name === "Runs") return runRowCells(headers, given, tables);
+    return headers.map((header) => given[String(header)] ?? null);
   });
   const room = Math.max(0, table.cells.length - free);
   if (room > 0 && lines.length > 0) {
     const place = { sheet: table.sheet, row: table.row + free, column: table.column };
-    await workbook.writeCells(place, lines.slice(0, room));
+    const seen = rowSeen(table, 0).concat(...lines.slice(0, room).map((_, index) => rowSeen(table, free + index)));
+    await workbook.writeCells(place, lines.slice(0, room), seen);
   }
   if (lines.length > room) await workbook.addRows(table.name, lines.slice(room));
   return free;
 }
+
+/** The cells of a table's row as they were read: 0 for the headers. */
+const rowSeen = ({ cells, sheet, row, column }: TableCells, at: number) =>
+  (cells[at] ?? []).map((value, place) => ({ sheet, row: row + at, column: column + place, value }));

@@ -1,10 +1,28 @@
 /** The tables and result sheets the pane sets up, and how they hang together. */
 export type Cell = string | number | boolean;
 
-export const TABLES = ["Runs", "Shoes", "Stock", "Prices", "Labor", "Rules", "Bench"] as const;
+export const TABLES = [
+  ...(["Runs", "Made", "Issued", "Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "One bend"] as const),
+] as const;
 export type TableName = (typeof TABLES)[number];
 
-export const RESULTS = ["Schedule", "Set-up", "Takeoff", "Bend counts", "Checks", "Cutting plan"] as const;
+export const RESULTS = [
+  ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Takeoff by area", "Traced"] as const),
+  ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
+] as const;
 export type ResultName = (typeof RESULTS)[number];
 
 export type ItemName = TableName | ResultName;
+
+/** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
+export const TABS: readonly ItemName[] = [
+  ...(["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Takeoff by area", "Traced"] as const),
+  ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Standing"] as const),
+  ...(["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "Rules in force", "One bend"] as const),
+];
+
+/** What a workbook does well without until somebody wants it. */
+export const EXTRAS: readonly ItemName[] = [
+  ...(["Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
+  ...(["Rules in force", "One bend"] as const),
+];

@@ -1,8 +1,7 @@
-import type { NewTable, TableCells } from "../excel";
-import type { Names } from "../excel/names";
+import type { TableCells } from "../excel";
 import { cellName } from "./address";
 import type { Cell } from "./items";
-import { newTable } from "./newTables";
+import { asResult, newSheets, type NewSheet, type SheetWishes } from "./design/newSheets";
 
 /** Empty rows a linked table keeps for rows that its source will grow [rows]. */
 const SPARE = 50;
@@ -16,9 +15,8 @@ const SPARE = 50;
 export function linkedRuns(
   source: TableCells,
   columns: Readonly<Record<string, number>>,
-  sheet: string,
-  names: Names,
-): NewTable {
+  wishes: SheetWishes,
+): NewSheet[] {
   const theirs = `'${source.sheet.replace(/'/g, "''")}'!`;
   const rows = Array.from({ length: source.cells.length - 1 + SPARE }, (_, index): Record<string, Cell> => {
     const row = source.row + 1 + index;
@@ -29,7 +27,12 @@ export function linkedRuns(
       }),
     );
   });
-  const table = newTable("Runs", sheet, names, rows);
-  // A formula in a cell of text format would stay text.
-  return { ...table, formats: table.formats.map((row) => row.map(() => "General")), choices: [] };
+  return newSheets(["Runs"], { ...wishes, rows: { Runs: rows } }).map((sheet) => ({
+    ...sheet,
+    // A formula in a cell of text format would stay text.
+    columns: sheet.columns.map(({ list: _, ...column }) => ({
+      ...column,
+      look: asResult(column.look),
+    })),
+  }));
 }

@@ -1,3 +1,4 @@
+import { MADE_COLUMNS } from "../../src/made/madeTable";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
 import type { Column } from "../../src/table/headerTable";
@@ -5,8 +6,10 @@ import { attempt } from "../components/attempt";
 import { sameName, type Contents, type Names } from "../excel";
 import { strings } from "../strings";
 import { missingColumns } from "./columns";
-import { RESULTS, TABLES, type ItemName, type TableName } from "./items";
-import { HEADERS } from "./newTables";
+import { isResultFormula, type NamedTables } from "./design/formulas";
+import { isTable, type SheetWishes } from "./design/newSheets";
+import { INPUTS, sheetColumns } from "./design/sheets";
+import { TABLES, TABS, type ItemName, type TableName } from "./items";
 
 /** What becomes of one table or result sheet when the workbook is set up. */
 export interface PlanItem {
@@ -22,7 +25,7 @@ export interface PlanItem {
 /** What there is to make in a workbook, so that nothing in it is written over. */
 export function planSetUp(contents: Contents, names: Names): PlanItem[] {
   const sheets = [...contents.sheets];
-  return [...TABLES, ...RESULTS].map((item): PlanItem => {
+  return TABS.map((item): PlanItem => {
     if (isThere(contents, names, item)) return { item, there: true, sheet: names[item], taken: false };
     const sheet = freeSheetName(item, contents, sheets);
     sheets.push(sheet);
@@ -37,7 +40,25 @@ export function plannedNames(plan: readonly PlanItem[], names: Names): Names {
   return next;
 }
 
-export const isTable = (item: ItemName): item is TableName => (TABLES as readonly string[]).includes(item);
+/** The names of sheets and tables that formulas will find: those that are there, and those a plan makes. */
+export function plannedSheets(
+  contents: Contents,
+  names: Names,
+  plan: readonly PlanItem[],
+): Omit<SheetWishes, "currency"> {
+  const next = plannedNames(plan, names);
+  const there = (table: TableName) => contents.tables.find(({ name }) => sameName(name, next[table]));
+  const sheetOf = ({ item, sheet }: PlanItem) => (isTable(item) && there(item)?.sheet) || sheet.trim();
+  return {
+    sheets: Object.fromEntries(plan.map((item) => [item.item, sheetOf(item)])) as SheetWishes["sheets"],
+    tables: Object.fromEntries(
+      TABLES.map((table) => {
+        const headers = there(table)?.headers ?? sheetColumns(table, "").map(({ header }) => header);
+        return [table, { name: next[table], headers }];
+      }),
+    ) as unknown as NamedTables,
+  };
+}
 
 export const tableName = (sheet: string): string => sheet.trim().replace(/[^\p{L}\p{N}_]/gu, "_");
 
@@ -56,19 +77,21 @@ export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], cont
   return undefined;
 }
 
-const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes">, readonly string[]> = {
+const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, readonly string[]> = {
   Stock: ["Raceway", "Size", "Length"],
   Prices: ["Item", "Price"],
   Labor: ["Operation", "Minutes"],
   Rules: ["Rule", "Value"],
   Bench: ["Setting", "Value"],
+  "One bend": ["Result"],
 };
 
 /** Columns a table of ours must have to be used as it is. */
 export const columnsOf = (table: TableName): readonly Column[] => {
-  if (table === "Runs") return RUN_COLUMNS;
+  if (table === "Runs" || table === "Issued") return RUN_COLUMNS;
   if (table === "Shoes") return SHOE_COLUMNS;
-  return HEADERS[table].map((name) => ({
+  if (table === "Made") return MADE_COLUMNS;
+  return INPUTS[table].map((name) => ({
     name,
     required: NEEDED[table].includes(name),
     ...(name === "Price" ? { also: ["Unit price"] } : {}),
@@ -85,7 +108,7 @@ export function lacking(table: TableName, headers: readonly string[]): string[] 
 function isThere(contents: Contents, names: Names, item: ItemName): boolean {
   if (!isTable(item)) {
     const place = contents.sheets.findIndex((name) => sameName(name, names[item]));
-    return place >= 0 && /^=\s*CONDUIT\./i.test(contents.corners[place] ?? "");
+    return place >= 0 && isResultFormula(contents.corners[place] ?? "");
   }
   const table = contents.tables.find(({ name }) => sameName(name, names[item]));
   return table !== undefined && lacking(item, table.headers).length === 0;

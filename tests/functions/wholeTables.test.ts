@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { demoBench, demoLabor, demoMade, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns, issuedRuns } from "../../workbench/demo/ferryTerminal";
-import { demoBook } from "../../workbench/demo/demoBook";
+import { setUpSheets } from "../support/setUpSheets";
 import { loadBundle } from "../../workbench/engine/functions/customFunctions";
 
 type Cells = readonly (readonly unknown[])[];
@@ -14,7 +14,7 @@ const { functions } = JSON.parse(readFileSync(join(dist, "functions.json"), "utf
   functions: { id: string; description: string }[];
 };
 
-const shoes = demoBook.sheets.find(({ name }) => name === "Shoes")!.rows;
+const shoes = setUpSheets(["Shoes"])[0]!.cells;
 const RANGES: Readonly<Record<string, Cells>> = {
   ...{ Runs: demoRuns, Issued: issuedRuns, Shoes: shoes, Stock: demoStock, Prices: demoPrices, Labor: demoLabor },
   ...{ Bench: demoBench, Made: demoMade, "A2:A9": [[40], ["3' 4\""], [28.5]], "B2:B9": [[2], [1], [3]] },

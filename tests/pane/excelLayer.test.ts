@@ -1,3 +1,4 @@
+import { setUpSheets } from "../support/setUpSheets";
 import * as excel from "../../taskpane/excel";
 import { FakeBook } from "./support/fakeBook";
 import { useFakeExcel } from "./support/fakeExcel";
@@ -21,7 +22,7 @@ const syncsOf = async (book: FakeBook, body: () => Promise<unknown>): Promise<nu
   return book.syncs - before;
 };
 
-const TABLE = { cells: [["Item"], [""]], formats: [["General"], ["General"]], choices: [] };
+const TABLE = setUpSheets(["Prices"])[0]!;
 
 test.each([
   ["contents", (_: number) => excel.readContents(), 2],
@@ -30,10 +31,7 @@ test.each([
   [
     "set-up",
     (count: number) =>
-      excel.setUp(
-        Array.from({ length: count }, (_, n) => ({ ...TABLE, sheet: `N${n}`, table: `N${n}` })),
-        [],
-      ),
+      excel.setUp(Array.from({ length: count }, (_, n) => ({ ...TABLE, sheet: `N${n}`, table: `N${n}` }))),
     1,
   ],
 ])("%s takes the same round trips for 2 tables and for 40", async (_, body, expected) => {
@@ -71,7 +69,7 @@ test("a property that was not loaded cannot be read: the stand-in keeps Excel's 
 
 test("a sheet that is there already is not replaced", async () => {
   const book = bookOf(1);
-  const again = excel.setUp([{ ...TABLE, sheet: "S1", table: "Other" }], []);
+  const again = excel.setUp([{ ...TABLE, sheet: "S1", table: "Other" }]);
   await expect(again).rejects.toThrow("A sheet or table of that name is there already");
   expect(book.sheet("S1").at(0, 0)).toBe("Item");
 });

@@ -1,6 +1,6 @@
 /** The calls to Excel against Microsoft's own mock, which refuses a property that was not loaded and synced. */
 import { OfficeMockObject } from "office-addin-mock";
-import { addRows, batch, ExcelProblem, lookAt, readSelection, writeCells } from "../../taskpane/excel";
+import { batch, ExcelProblem, lookAt, readSelection, writeCells } from "../../taskpane/excel";
 
 /** A workbook with one sheet; every range asked for is the same one. */
 function mockExcel() {
@@ -73,18 +73,12 @@ test("taken cells are counted, and the first free row is two below what is used"
 
 test("cells are written in their place", async () => {
   const { mock, asked } = mockExcel();
-  await writeCells({ sheet: "Notes", row: 3, column: 1 }, [["up 4'", 2]]);
+  await writeCells({ sheet: "Notes", row: 3, column: 1 }, [["up 4'", 2]], []);
   expect(asked).toEqual([["Notes"], [3, 1, 1, 2]]);
   const { range } = (
     mock as unknown as { context: { workbook: { worksheets: { sheet: { range: { formulas: unknown } } } } } }
   ).context.workbook.worksheets.sheet;
   expect(range.formulas).toEqual([["up 4'", 2]]);
-});
-
-test("rows are added at a table's end", async () => {
-  const { asked } = mockExcel();
-  await addRows("Runs", [["P-1", "EMT"]]);
-  expect(asked).toEqual([["Runs"], [undefined, [["P-1", "EMT"]]]]);
 });
 
 test("what Excel refuses is told in words, with what to do", async () => {

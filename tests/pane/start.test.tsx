@@ -1,6 +1,8 @@
-import { screen } from "@testing-library/react";
+import { screen, waitFor } from "@testing-library/react";
 import { readBench, USUAL_BENCH } from "../../src/shop/bench/bench";
 import { readRules, rulesTable } from "../../src/rules/rules";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
+import { TABS } from "../../taskpane/workbook/items";
 import { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
@@ -11,46 +13,59 @@ const pressSetUp = async (book?: FakeBook) => {
   return shown;
 };
 
-test("an empty workbook gets seven tables and six result sheets", async () => {
+test("an empty workbook gets the sheets of the work, in its order, and loses its empty first sheet", async () => {
   const { book } = await pressSetUp();
-  expect(book.tables.map(({ name }) => name)).toEqual(["Runs", "Shoes", "Stock", "Prices", "Labor", "Rules", "Bench"]);
   expect(book.sheets.map(({ name }) => name)).toEqual([
-    "Sheet1",
-    "Runs",
-    "Shoes",
-    "Stock",
-    "Prices",
-    "Labor",
-    "Rules",
-    "Bench",
-    "Schedule",
-    "Set-up",
-    "Takeoff",
-    "Bend counts",
-    "Checks",
-    "Cutting plan",
+    ...["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
+    ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
   ]);
-  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All],Rules[#All])");
-  expect(book.sheet("Set-up").at(0, 0)).toBe("=CONDUIT.JOB.SETUP(Runs[#All],Shoes[#All],Bench[#All],Rules[#All])");
+  const runs = "Runs[[#All],[Run]:[Straps]]";
+  expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
+  expect(book.sheet("Set-up").at(0, 0)).toBe(`=CONDUIT.JOB.SETUP(${runs},Shoes[#All],Bench[#All],Rules[#All])`);
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
-    "=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All])",
+    `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All])`,
   );
-  expect(book.cellsOf("Runs")[1]!.at(-1)).toBe('=IF(F2="","",CONDUIT.RUN.CHECK(F2,D2,E2,Shoes[#All],,Rules[#All]))');
-  // The rules as they are built in, each with its source; a size among them is text.
+  // The rules as they are built in, each with its source; what is typed there stays text, a size too.
   expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)));
-  const sized = book.cellsOf("Rules").findIndex(([rule]) => rule === "Factory elbows above size, metal");
-  expect([book.sheet("Rules").formats.get(`${sized},1`), book.sheet("Rules").formats.get("1,1")]).toEqual([
-    "@",
-    "General",
-  ]);
+  expect(book.sheet("Rules").columnFormats.get(1)).toBe("@");
   expect(readBench(book.cellsOf("Bench"))).toEqual(USUAL_BENCH);
+});
+
+test("input columns stand left, computed columns right, each given no more than it reads; seldom used ones are out of sight", async () => {
+  const { book } = await pressSetUp();
+  const [headers, row] = book.cellsOf("Runs") as [string[], string[]];
+  expect(headers.slice(-4)).toEqual(["Length in.", "Bends", "Degrees", "Check"]);
+  expect(headers.slice(0, -4).sort()).toEqual(RUN_COLUMNS.map(({ name }) => name).sort());
+  const own = (column: string) => `Runs[[#This Row],[${column}]]`;
+  expect(row.at(-4)).toBe(
+    `=IF(${own("Route")}="","",CONDUIT.RUN.LENGTH(${own("Route")},${own("Raceway")},${own("Size")},` +
+      "Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
+  );
+  expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual(
+    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps"], // prettier-ignore
+  );
+});
+
+test("more sheets are made when they are wanted", async () => {
+  const { book, user } = await pressSetUp();
+  await user.click(await screen.findByRole("button", { name: "Add them" }));
+  await waitFor(() => expect(book.sheets.some(({ name }) => name === "Standing")).toBe(true));
+  expect(screen.queryByRole("button", { name: "Add them" })).toBeNull();
+  expect(book.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining([...TABS]));
+});
+
+test("a first sheet with something in it stays", async () => {
+  const book = new FakeBook();
+  book.sheet("Sheet1").put(4, 2, "mine");
+  await pressSetUp(book);
+  expect(book.sheet("Sheet1").at(4, 2)).toBe("mine");
 });
 
 test("sizes are text, so that 1/2 does not become a date, and have a drop-down", async () => {
   const { book } = await pressSetUp();
   const runs = book.sheet("Runs");
   const size = book.cellsOf("Runs")[0]?.indexOf("Size") ?? -1;
-  expect(runs.formats.get(`1,${size}`)).toBe("@");
+  expect(runs.columnFormats.get(size)).toBe("@");
   expect(runs.rules.find(({ column }) => column === size)?.rule).toMatchObject({
     list: { source: expect.stringMatching(/^1\/2,3\/4,1,/) },
   });
@@ -62,5 +77,7 @@ test("a sheet of the person's named Runs stays; another name is offered", async 
   await pressSetUp(book);
   expect(book.sheet("Runs").at(0, 0)).toBe("my own");
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
-  expect(book.sheet("Schedule").at(0, 0)).toBe("=CONDUIT.JOB.SCHEDULE(Runs_2[#All],Shoes[#All],Rules[#All])");
+  expect(book.sheet("Schedule").at(0, 0)).toBe(
+    "=CONDUIT.JOB.SCHEDULE(Runs_2[[#All],[Run]:[Straps]],Shoes[#All],Rules[#All])",
+  );
 });

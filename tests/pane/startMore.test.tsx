@@ -62,7 +62,7 @@ test("with runs in the workbook the demo job asks, and goes below them", async (
   expect(book.table("Runs").rows).toBe(3);
   await user.click(screen.getByRole("button", { name: "Add below" }));
   await waitFor(() => expect(book.table("Runs").rows).toBe(5));
-  expect(book.cellsOf("Runs")[3]?.[10]).toBe('=IF(F4="","",CONDUIT.RUN.LENGTH(F4,D4,E4,Shoes[#All],Rules[#All]))');
+  expect(book.cellsOf("Runs")[3]?.at(-4)).toBe(book.cellsOf("Runs")[1]?.at(-4));
 });
 
 test("a demo job that cannot be read is told with what to do", async () => {
@@ -108,7 +108,7 @@ test("a table with other headers is linked cell by cell, and stays as it is", as
   await user.click(use);
   await waitFor(() => expect(book.sheet("Runs")).toBeTruthy());
   expect(book.sheet("Runs").at(1, 5)).toBe(`=IF('Take-off list'!D2="","",'Take-off list'!D2)`);
-  expect(book.sheet("Runs").formats.get("1,4")).toBe("General");
+  expect(book.sheet("Runs").columnFormats.get(4)).toBeUndefined();
   expect(book.cellsOf("Feeders")).toEqual(rows);
 });
 

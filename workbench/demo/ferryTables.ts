@@ -1,5 +1,7 @@
 /** The rest of the demo job's tables. Prices, minutes and stock are invented for it; put your own in their place. */
-import type { DemoCell } from "./types";
+
+/** A cell of the demo; null for a blank. */
+type DemoCell = string | number | null;
 
 export const demoStock: readonly (readonly DemoCell[])[] = [
   ["Raceway", "Size", "Length", "On hand", "Price"],
@@ -115,34 +117,6 @@ export const demoBench: readonly (readonly DemoCell[])[] = [
   ["Plane", "vertical"],
   ["Shoe height", 36],
   ["Support beyond", 60],
-];
-
-const example = (what: string, formula: string): DemoCell[] => [what, `=${formula}`, formula];
-
-/** One-bend functions side by side: what it is, the result, the formula as text. */
-export const oneBendRows: readonly (readonly DemoCell[])[] = [
-  ["One bend, in inches and degrees", "Result", "Formula"],
-  example("Offset 6 at 30°: mark spacing, printed constants", 'CONDUIT.OFFSET.SPACING(6,30,"table")'),
-  example("the same, on a shoe of 4 in. radius", "CONDUIT.OFFSET.SPACING(6,30,4)"),
-  example("the same: shrink on that shoe", "CONDUIT.OFFSET.SHRINK(6,30,4)"),
-  example("Angle that makes an offset of 6 with marks 12 apart", "CONDUIT.OFFSET.ANGLE(6,12)"),
-  example("Three-bend saddle 4 high, 45°: outer mark to center", "CONDUIT.SADDLE.SPACING(4,45,4)"),
-  example("Stub-up 10, deduct 5: mark", "CONDUIT.STUB.MARK(10,5)"),
-  example("Back-to-back 20: star mark from the back of the first", "CONDUIT.BACK.MARK(20)"),
-  example("Back-to-back 20, deduct 5: arrow mark", "CONDUIT.BACK.MARK(20,5)"),
-  example("Kick of 20° over 18: rise", "CONDUIT.KICK.RISE(18,20)"),
-  example("Arc of a 90 on a radius of 4", "CONDUIT.BEND.ARC(90,4)"),
-  example("Gain of that 90, outside to outside, OD 0.706", "CONDUIT.BEND.GAIN(90,4,0.706)"),
-  example("Dial for a 90 with 5° springback, from zero", "CONDUIT.BEND.DIAL(90,5)"),
-  example("the same, from 5° below zero", "CONDUIT.BEND.DIAL(90,5,-5)"),
-  example("Conduit 3/4 EMT: outside diameter", 'CONDUIT.DATA("EMT","3/4","outside diameter")'),
-  example("Nine #12 THHN in 1/2 EMT: part filled", 'CONDUIT.FILL("EMT","1/2","9 #12 THHN")'),
-  example("Text to inches", `CONDUIT.LENGTH("3' 4-1/2""")`),
-  example(
-    "An offset on a card; in words where Excel has no cards",
-    'CONDUIT.BEND.CARD("east 24, offset 6 up at 30, ahead 36","EMT","1/2")',
-  ),
-  example("A run on a card; its length where Excel has no cards", 'CONDUIT.RUN.CARD("up 36, east 60","EMT","1/2")'),
 ];
 
 /** What the shop wrote down in its first three days: piece by piece, with a few bends measured. Invented. */

@@ -6,6 +6,7 @@ import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
 import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-table/facade";
+import { formatByColumn } from "./columnFormats";
 import { Book } from "./book";
 import { registerHints } from "./functions/hints";
 import type { DescribedFunctions } from "./functions/metadata";
@@ -22,5 +23,6 @@ export function openBook(univer: Univer, functions: DescribedFunctions, data: Pa
   // The engine's services exist only once a workbook does, so the hints come after it.
   registerHints(injector, functions);
   readTablesAfresh(injector);
+  formatByColumn(injector);
   return new Book(api, injector, workbook);
 }

@@ -48,7 +48,11 @@ export class CellRange {
   }
 
   get numberFormats(): string[][] {
-    return this.target.getNumberFormats();
+    const { column } = this.place;
+    // A cell that is not written yet has its column's format.
+    return this.target
+      .getNumberFormats()
+      .map((row) => row.map((own, at) => own || (this.worksheet.getColumnStyle(column + at)?.n?.pattern ?? "")));
   }
 
   /**

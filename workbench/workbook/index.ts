@@ -1,6 +1,8 @@
 /** Workbooks as files: .xlsx and CSV, in and out. */
 import type { Book, DescribedFunctions } from "../engine";
 import { contentOfBook } from "./content/bookContent";
+import { withRowHeights } from "./file/dress";
+import { withoutEmpty } from "./file/withoutEmpty";
 import { readXlsx } from "./readXlsx";
 import { valuesOnly } from "./file/valuesOnly";
 import { writeXlsx } from "./file/writeXlsx";
@@ -12,12 +14,12 @@ export { runsFromCsv } from "./csv/runsFromCsv";
 
 /** The bytes of an .xlsx file with everything in an open workbook. Wait for `book.settled()` first. */
 export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
-  return writeXlsx(contentOfBook(book), { title, namespace });
+  return writeXlsx(withRowHeights(contentOfBook(book)), { title, namespace });
 }
 
 /** The same with every result as a plain value, for programs without the add-in. */
 export function saveValuesXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
-  return writeXlsx(valuesOnly(contentOfBook(book)), { title, namespace });
+  return writeXlsx(withRowHeights(valuesOnly(withoutEmpty(contentOfBook(book)))), { title, namespace });
 }
 
 /** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */

@@ -1,7 +1,8 @@
 import type { CellValue, FunctionSet } from "../engine";
 import { openHeadless } from "../engine/headless";
 import { contentOfBook } from "./content/bookContent";
-import { dressResults } from "./file/dress";
+import { withRowHeights } from "./file/dress";
+import { withoutEmpty } from "./file/withoutEmpty";
 import { jobContent } from "./content/jobContent";
 import { openData } from "./openData";
 import { plainNames, plainSheet, toFileLambda } from "./file/plainSheet";
@@ -22,14 +23,12 @@ export async function makeWorkbook(
   functions: FunctionSet,
   { title, plain = false, ...tickets }: WorkbookWishes,
 ) {
-  const { book, close } = openHeadless(
-    functions,
-    openData(plain ? [...jobContent(runs), plainSheet()] : jobContent(runs)),
-  );
+  const content = plain ? [...jobContent(runs), plainSheet()] : jobContent(runs);
+  const { book, close } = openHeadless(functions, openData(content));
   try {
     await book.settled();
-    const live = dressResults(contentOfBook(book));
-    const sheets = plain ? live.map(withoutAddIn) : live;
+    const live = withNotes(contentOfBook(book), content);
+    const sheets = withRowHeights(plain ? withoutEmpty(live).map(withoutAddIn) : live);
     const names = plain ? plainNames().map(({ name, formula }) => ({ name, formula: toFileLambda(formula) })) : [];
     const rows = sheets.reduce(
       (sum, sheet) => sum + (sheet.tables.length > 0 ? 0 : Math.max(0, sheet.cells.length - 1)),
@@ -44,6 +43,10 @@ export async function makeWorkbook(
 }
 
 const shownValue = (cell: ContentCell | null): CellValue => cell?.error?.code ?? cell?.value ?? null;
+
+/** Words on headings, which the engine does not keep. */
+const withNotes = (sheets: readonly SheetContent[], content: readonly SheetContent[]): SheetContent[] =>
+  sheets.map((sheet, index) => ({ ...sheet, ...(content[index]?.notes && { notes: content[index].notes }) }));
 
 /** Results of the add-in as values; formulas of built-in functions stay. */
 function withoutAddIn(sheet: SheetContent): SheetContent {

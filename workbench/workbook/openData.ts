@@ -13,6 +13,8 @@ import type { ContentCell, Look, SheetContent } from "./content/sheetContent";
 /** Empty room below and beside what a sheet holds; a sheet of results needs more. */
 const spare = { rows: 500, columns: 40 };
 const spareForResults = 50_000;
+/** Two lines of a heading [px]. */
+const headingHeight = 40;
 
 /** Workbook data the engine opens, from what its sheets hold. Formulas come without results: the engine works them out. */
 export function openData(sheets: readonly SheetContent[]): IWorkbookData {
@@ -53,8 +55,12 @@ function sheetData(id: string, sheet: SheetContent, styled: (look: Look | undefi
     columnCount: Math.max(0, sheet.columns.length, ...sheet.cells.map((row) => row.length)) + spare.columns,
     freeze: { xSplit: frozenColumns, ySplit: frozenRows, startRow: frozenRows, startColumn: frozenColumns },
     showGridlines: BooleanNumber.TRUE,
+    ...(sheet.frozenRows === 1 && !sheet.rowHeights && { rowData: { 0: { h: headingHeight } } }),
     columnData: Object.fromEntries(
-      sheet.columns.map(({ width, look }, column) => [column, { w: width ?? 100, ...styled(look) }]),
+      sheet.columns.map(({ width, look, hidden }, column) => [
+        column,
+        { w: width ?? 100, ...styled(look), ...(hidden && { hd: BooleanNumber.TRUE }) },
+      ]),
     ),
     cellData,
   };

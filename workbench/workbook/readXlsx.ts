@@ -48,7 +48,8 @@ function contentOf(sheet: Sheet, functions: readonly string[]): SheetContent {
         return contentCell(spilled.has(key) ? null : value, sheet.cells?.get(key), functions);
       }),
     ),
-    columns: (sheet.columns ?? []).map(({ width, style }) => ({
+    columns: (sheet.columns ?? []).map(({ width, style, hidden }) => ({
+      ...(hidden && { hidden }),
       ...(width && { width: Math.round(width * 7 + 5) }),
       ...(lookOfFile(style) && { look: lookOfFile(style) }),
     })),

@@ -67,7 +67,8 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Find
 /** A sentence that ends in "in." takes no second stop. */
 const oneStop = (sentence: string): string => sentence.replace(/\.\.$/, ".");
 
-const quantityFindings = (job: Job): Finding[] =>
+/** Quantities that count as 1 without saying so. */
+export const quantityFindings = (job: Job): Finding[] =>
   zeroQuantities(readableRuns(job)).map((finding) => ({
     run: "Runs",
     weight: "look",

@@ -1,24 +1,30 @@
-import { InputError } from "../../units/errors";
 import { stockIn, type StockBook } from "../cuts/cutStock";
 import { readBy, RUN_GROUP_NAMES } from "../amounts/groupBy";
 
-/** How an order is put together: its groups, or the stock it starts from. */
+/** How an order is put together: its groups, and the stock it starts from. */
 export interface Order {
   readonly by: readonly string[];
   readonly stock: StockBook | undefined;
+  /** Said of an order in groups that has a stock. */
+  readonly notes: readonly string[];
 }
 
 /**
- * Reads the groups and the stock of an order; it has one or the other.
- * @throws InputError when `by` names no column, when the stock lacks a needed one, or when both are given
+ * Reads the groups and the stock of an order. What is on hand belongs to no one group: an order in groups has lengths and
+ * prices from the stock, and takes nothing from the rack.
+ *
+ * @throws InputError when `by` names no column, or the stock lacks a needed one
  */
 export function readOrder(ranges: { readonly by?: unknown; readonly stock?: unknown }): Order {
   const by = readBy(ranges.by, RUN_GROUP_NAMES, []);
   const stock = stockIn(ranges.stock);
-  if (stock && by.length > 0) {
-    throw new InputError(
-      `stock must be left out where the order has groups, for what is on hand belongs to none; got by ${by.join(", ")}.`,
-    );
-  }
-  return { by, stock };
+  if (by.length === 0) return { by, stock, notes: [] };
+  const notes = ["sticks are counted within each group" + (stock ? ", none of them taken from what is on hand" : "")];
+  return { by, stock: stock && toBuy(stock), notes };
 }
+
+/** The stock without what is on hand. */
+const toBuy = (stock: StockBook): StockBook => ({
+  ...stock,
+  sticksFor: (raceway, size) => stock.sticksFor(raceway, size).filter(({ onHand }) => onHand === null),
+});

@@ -22,15 +22,15 @@ export interface TakeoffRanges {
 
 /**
  * Take-off of a Runs range as a table with a header row.
- * @throws InputError when a range lacks a needed column, `by` names none, or stock comes with groups
+ * @throws InputError when a range lacks a needed column or `by` names none
  */
 export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] {
-  const { by, stock } = readOrder(ranges);
+  const { by, stock, notes } = readOrder(ranges);
   const job = buildJob({ runs, ...ranges });
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
   const problems = notRead(job, job.rules, stock, prices, labor);
   const lines = takeoffLines(work.works, by, job.rules, stock);
-  return takeoffTable(lines, work, { by, prices, labor, told, problems });
+  return takeoffTable(lines, work, { by, prices, labor, told, notes, problems });
 }

@@ -15,6 +15,8 @@ export interface TakeoffView {
   readonly labor?: LaborBook | undefined;
   /** What was made and left out, in words. */
   readonly told?: readonly Told[];
+  /** Said of the whole order, below its total. */
+  readonly notes: readonly string[];
   /** Rows of the user's other tables that could not be used, in words. */
   readonly problems: readonly string[];
 }
@@ -43,6 +45,8 @@ export function takeoffTable(lines: readonly TakeoffLine[], job: JobWork, view: 
     headers,
     ...priced.map((entry) => row(lineCells(entry, view))),
     ...(view.prices || view.labor ? [row(totalCells(priced, job, view))] : []),
+    ...lackingRows(priced).map(row),
+    ...view.notes.map((words) => row({ Item: "in groups", Note: words })),
     ...job.problems.map(({ name, message }) => row({ Item: `not counted: ${name}`, Note: message })),
     ...(view.told ?? []).map(({ what, words }) => row({ Item: what, Note: words })),
     ...view.problems.map((problem) => row({ Item: "not read", Note: problem })),
@@ -97,5 +101,18 @@ function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffVi
     Note: notes.join("; "),
   };
 }
+
+/** Words of the lines for what the total lacks. */
+export const LACKING = { prices: "without a price", labor: "without minutes" } as const;
+
+/** A line of its own for all that has no price, and one for work that has no minutes: seen without opening the note. */
+const lackingRows = (priced: readonly PricedLine[]): Record<string, Cell>[] => {
+  const noPrice = [...new Set(priced.flatMap((entry) => entry.noPrice ?? []))];
+  const noLabor = [...new Set(priced.flatMap((entry) => entry.noLabor))];
+  return [
+    ...(noPrice.length > 0 ? [{ Item: `${LACKING.prices}: ${noPrice.length}`, Note: noPrice.join(", ") }] : []),
+    ...(noLabor.length > 0 ? [{ Item: `${LACKING.labor}: ${noLabor.length}`, Note: noLabor.join(", ") }] : []),
+  ];
+};
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -13,6 +13,11 @@ export interface FakeTable {
 export class FakeSheet {
   readonly cells = new Map<string, Cell>();
   readonly formats = new Map<string, string>();
+  /** Formats, widths [pt] and hidden of whole columns. */
+  readonly columnFormats = new Map<number, string>();
+  readonly columnWidths = new Map<number, number>();
+  readonly hiddenColumns = new Set<number>();
+  tabColor = "";
   readonly bold = new Set<number>();
   /** First cells of pages. */
   readonly pageBreaks: string[] = [];

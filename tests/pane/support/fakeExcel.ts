@@ -21,13 +21,19 @@ function rangeOf(context: Context, area: () => Area) {
     );
   };
   const cells = () => read((sheet, row, column) => sheet.at(row, column));
-  const formats = () => read((sheet, row, column) => sheet.formats.get(`${row},${column}`) ?? "General");
-  const write = <T>(value: T[][], put: (sheet: FakeSheet, row: number, column: number, cell: T) => void) => {
+  const formats = () => read((sheet, row, column) => formatAt(sheet, row, column));
+  const write = <T>(
+    given: T[][],
+    put: (sheet: FakeSheet, row: number, column: number, cell: NonNullable<T>) => void,
+  ) => {
     const { sheet, row, column, rows, columns } = area();
+    const value = Array.isArray(given) ? given : Array.from({ length: rows }, () => new Array<T>(columns).fill(given));
     if (value.length !== rows || value.some((line) => line.length !== columns)) {
       throw Object.assign(new Error("the array's size is not the range's"), { code: "InvalidArgument" });
     }
-    value.forEach((line, r) => line.forEach((cell, c) => put(sheet, row + r, column + c, cell)));
+    value.forEach((line, r) =>
+      line.forEach((cell, c) => cell === null || put(sheet, row + r, column + c, cell as NonNullable<T>)),
+    );
   };
   const addRule = (rule: unknown) => {
     const { sheet, row, column, rows } = area();
@@ -42,8 +48,13 @@ function rangeOf(context: Context, area: () => Area) {
           const { sheet, row, column, rows, columns } = area();
           context.book.select(sheet, row, column, rows, columns);
         }),
-      format: { autofitColumns: () => undefined, font: fontOf(context, area) },
-      dataValidation: loadable(context, {}, () => ({}), { rule: addRule }),
+      getEntireColumn: () => columnOf(context, () => ({ sheet: area().sheet, column: area().column })),
+      format: { autofitColumns: () => undefined, font: fontOf(context, area), fill: {} },
+      dataValidation: loadable(context, {}, () => ({}), {
+        rule: addRule,
+        errorAlert: () => undefined,
+        prompt: () => undefined,
+      }),
     },
     () => ({
       values: cells(),
@@ -51,6 +62,7 @@ function rangeOf(context: Context, area: () => Area) {
       numberFormat: formats(),
       rowIndex: area().row,
       columnIndex: area().column,
+      rowCount: area().rows,
     }),
     {
       formulas: (value: Cell[][]) => {
@@ -70,7 +82,28 @@ function fontOf(context: Context, area: () => Area) {
     if (on) sheet.bold.add(row);
     else sheet.bold.delete(row);
   };
-  return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), { bold, size: () => undefined });
+  return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), {
+    bold,
+    size: () => undefined,
+    color: () => undefined,
+  });
+}
+
+/** A cell's number format: its own, else its column's. */
+const formatAt = (sheet: FakeSheet, row: number, column: number): string =>
+  sheet.formats.get(`${row},${column}`) ?? sheet.columnFormats.get(column) ?? "General";
+
+/** A whole column: its format, width and whether it is out of sight. */
+function columnOf(context: Context, area: () => { sheet: FakeSheet; column: number }) {
+  const format = {
+    set columnWidth(points: number) {
+      context.later(() => area().sheet.columnWidths.set(area().column, points));
+    },
+  };
+  return loadable(context, { format }, () => ({}), {
+    numberFormat: (value: string) => area().sheet.columnFormats.set(area().column, value),
+    columnHidden: () => area().sheet.hiddenColumns.add(area().column),
+  });
 }
 
 function sheetOf(context: Context, sheet: () => FakeSheet) {
@@ -81,7 +114,13 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
     {
       activate: () => context.later(() => (context.book.active = sheet())),
       horizontalPageBreaks: { add: (cell: string) => context.later(() => sheet().pageBreaks.push(cell)) },
-      pageLayout: { setPrintMargins: () => undefined, setPrintTitleRows: () => undefined },
+      pageLayout: {
+        setPrintMargins: () => undefined,
+        setPrintTitleRows: () => undefined,
+        headersFooters: { defaultForAllPages: {} },
+      },
+      freezePanes: { freezeAt: () => undefined, freezeRows: () => undefined },
+      delete: () => context.later(() => context.book.sheets.splice(context.book.sheets.indexOf(sheet()), 1)),
       getRangeByIndexes: range,
       getRange: (address: string) => {
         const [, letter = "A", number = "1"] = /^([A-Z])(\d+)$/.exec(address) ?? [];
@@ -119,6 +158,7 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
       },
     },
     () => ({ name: sheet().name }),
+    { tabColor: (color: string) => (sheet().tabColor = color) },
   );
 }
 
@@ -131,7 +171,7 @@ function tableOf(context: Context, table: () => FakeTable) {
       getRange: () => area(() => table().rows),
       getHeaderRowRange: () => area(() => 1),
       rows: {
-        add: (_: undefined, lines: Cell[][]) =>
+        add: (_?: undefined, lines: Cell[][] = [[]]) =>
           context.later(() => {
             const target = table();
             for (const line of lines) {

@@ -138,12 +138,18 @@ test("boxes are bought and set: prices and minutes find them, and they stand bef
   const run = { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Conductors: "3 #12 THHN" };
   const table = takeoff(runsRange(run), { prices, labor });
   expect(rowWhere(table, { Item: "Box" })).toMatchObject({ Quantity: 2, Extension: 6, Hours: 0.5 });
-  expect(items(table).slice(-3, -1)).toEqual(["Box", "#12 THHN conductor"]);
+  expect(items(table).slice(-4, -2)).toEqual(["Box", "#12 THHN conductor"]);
   const none = takeoff(runsRange(run), {
     labor: [
       ["Operation", "Minutes"],
       ["paint", 9],
     ],
   });
-  expect(records(none).pop()!["Note"]).toBe("no minutes for conduit, connector, strap, box, conductor");
+  expect(rowWhere(none, { Item: "Total, without what the note names" })["Note"]).toBe(
+    "no minutes for conduit, connector, strap, box, conductor",
+  );
+  expect(records(none).pop()).toMatchObject({
+    Item: "without minutes: 5",
+    Note: "conduit, connector, strap, box, conductor",
+  });
 });

@@ -97,12 +97,18 @@ test("bad stock rows are told, and an empty stock table is as good as none", () 
   expect(takeoff(runs, { stock: [STOCK, STOCK.map(() => null)] })).toEqual(takeoff(runs));
 });
 
-test("groups and stock exclude each other, in the order and in its trace", () => {
-  const runs = runsRange(straight("A", 100));
-  const both = { by: "Area", stock: [STOCK, ["EMT", "1/2", 120, null, 5]] };
-  const words = "stock must be left out where the order has groups, for what is on hand belongs to none; got by Area.";
-  expect(() => takeoff(runs, both)).toThrow(words);
-  expect(() => trace(runs, "EMT 1/2 strap", both)).toThrow(words);
+test("an order in groups has the stock's lengths and prices, takes nothing from the rack, and says so", () => {
+  const runs = runsRange(straight("A", 100, { Area: "east" }), straight("B", 100, { Area: "west" }));
+  const stock = [STOCK, ["EMT", "1/2", 240, null, 9], ["EMT", "1/2", 110, 5, null]];
+  const order = takeoff(runs, { by: "Area", stock, prices: [["Item", "Price"], ["paint", 1]] }); // prettier-ignore
+  // One 20 ft stick for each group at the stock's price, though both pieces could come from offcuts.
+  const sticks = records(order).filter(({ Item }) => Item === "EMT 1/2 conduit, 20 ft stick");
+  expect(sticks.map(({ Area, Quantity, Extension }) => [Area, Quantity, Extension])).toEqual([
+    ["east", 1, 9],
+    ["west", 1, 9],
+  ]);
+  expect(rowWhere(order, { Item: "in groups" })["Note"]).toMatch(/none of them taken from what is on hand/);
+  expect(trace(runs, "EMT 1/2 conduit, 20 ft stick", { by: "Area", stock }).at(-1)).toContain(2);
 });
 
 const randomStock = fc

@@ -1,5 +1,5 @@
-import { demoBook } from "../../../workbench/demo/demoBook";
-import { buildDemo } from "../../../workbench/demo/buildDemo";
+import { demoData } from "../../../workbench/demo/demoData";
+import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import type { Book } from "../../../workbench/engine";
 import { type HeadlessBook, openHeadless } from "../../../workbench/engine/headless";
 import { officeFor } from "../../../workbench/office";
@@ -7,10 +7,9 @@ import { listTables } from "../../../workbench/office/table/tableEdits";
 import { findRunsTable } from "../../../workbench/page/files/runsTable";
 import { matchRuns, openXlsx, saveValuesXlsx, saveXlsx } from "../../../workbench/workbook";
 import { builtFunctions } from "../workbook/demoFile";
+import { setUpSheets, wishesForEmpty } from "../../support/setUpSheets";
 import { readWithExcelJs, shownValues } from "../workbook/otherReader";
 import { linkedRuns } from "../../../taskpane/workbook/linkedRuns";
-import { newTable } from "../../../taskpane/workbook/newTables";
-import { defaultNames } from "../../../taskpane/excel/names";
 import { setUp } from "../../../taskpane/excel/setUp";
 
 jest.setTimeout(120_000);
@@ -29,7 +28,7 @@ async function open(data: Parameters<typeof openHeadless>[1]): Promise<void> {
 afterEach(() => headless.close());
 
 /** Rows of the demo's Runs table with its header [rows]. */
-const demoRows = demoBook.sheets.find(({ name }) => name === "Runs")!.rows.length;
+const demoRows = demoRuns.length;
 const list = (rows: string) => `Route;Size;Run;Conduit\n${rows}`;
 
 async function add(text: string) {
@@ -42,7 +41,7 @@ async function add(text: string) {
 const runs = () => book.sheet("Runs").used()!;
 
 describe("rows added to the demo's runs", () => {
-  beforeEach(() => open(buildDemo(demoBook)));
+  beforeEach(() => open(demoData()));
 
   test("stand under the last one, the formula columns go on, and nothing above changes", async () => {
     const before = runs().values;
@@ -91,18 +90,13 @@ describe("rows added to the demo's runs", () => {
 });
 
 describe("a table the pane set up", () => {
-  const names = defaultNames();
-
   test("has its empty rows filled before it grows", async () => {
     await open({ id: "w", sheetOrder: ["s"], sheets: { s: { id: "s", name: "Sheet1" } } });
-    await setUp(
-      (["Runs", "Shoes", "Rules"] as const).map((table) => newTable(table, table, names)),
-      [],
-    );
+    await setUp(setUpSheets(["Runs", "Shoes", "Rules"]));
     const { place, values } = await add(list("up 36, east 60;1/2;R-1;EMT\nup 48, east 60;1/2;R-2;EMT"));
     expect(place.row).toBe(1);
     expect(runs().place.rows).toBe(3);
-    const length = runs().values[0]!.indexOf("Length");
+    const length = runs().values[0]!.indexOf("Length in.");
     expect(values.map((row) => row[0])).toEqual(["R-1", "R-2"]);
     expect(values[1]![length]).toBeCloseTo(108 - (8 - 2 * Math.PI), 9);
   });
@@ -112,7 +106,7 @@ describe("a table the pane set up", () => {
     const mine = [["Tag", "Pipe", "Size", "Path"], ["T-1", "EMT", "1/2", "up 4"]]; // prettier-ignore
     const source = { name: "Mine", sheet: "Mine", row: 0, column: 0, cells: mine };
     const columns = { Run: 0, Raceway: 1, Size: 2, Route: 3 };
-    await setUp([linkedRuns(source, columns, "Runs", names), newTable("Shoes", "Shoes", names)], []);
+    await setUp([...linkedRuns(source, columns, wishesForEmpty()), ...setUpSheets(["Shoes", "Rules"])]);
     await book.settled();
     expect(() => findRunsTable(book)).toThrow("follow another table by formulas");
   });
@@ -124,7 +118,7 @@ describe("a table the pane set up", () => {
 });
 
 test("saved with values only, a file has what the sheets show and no formula", async () => {
-  await open(buildDemo(demoBook));
+  await open(demoData());
   // Not a straight run: the other reader passes over a result of 0 degrees.
   await add(list("up 36, east 60;1/2;=1+1;EMT"));
   const [live, plain] = [await saveXlsx(book, "Demo"), await saveValuesXlsx(book, "Demo")];
@@ -136,14 +130,14 @@ test("saved with values only, a file has what the sheets show and no formula", a
   };
   expect(formulasIn(withFormulas)).toBeGreaterThan(50);
   expect(formulasIn(without)).toBe(0);
-  for (const { name } of withFormulas.worksheets) {
+  for (const { name } of without.worksheets) {
     expect([name, shownValues(without, name)]).toEqual([name, shownValues(withFormulas, name)]);
   }
   expect(without.getWorksheet("Runs")!.getCell(demoRows + 1, 1).value).toBe("=1+1");
 });
 
 test("saved, opened and worked out anew, every sheet of the demo shows the same", async () => {
-  await open(buildDemo(demoBook));
+  await open(demoData());
   const shown = () => book.sheets().map((sheet) => [sheet.name, sheet.used()!.values.map((row) => row.map(blank))]);
   const blank = (value: unknown) => (value === "" ? null : value);
   const before = shown();

@@ -56,7 +56,9 @@ test("in a workbook they are texts, in the table and in the schedule, and stay t
   expect(
     formulas.filter(
       (formula) =>
-        !/^(_xldudf_CONDUIT_JOB_|IF\(Runs\[\[#This Row\],\[Route\]\]="","",_xldudf_CONDUIT_RUN_)/.test(formula),
+        !/^(_xldudf_CONDUIT_JOB_|IF\((Runs\[\[#This Row\],\[Route\]\]=""|COUNTA\(Runs\[\[#This Row\],[^()]*\]\)=0),"",_xldudf_CONDUIT_RUN_|IF\(COUNTA\(Made\[Piece\]\)=0,"[^"]*",_xldudf_CONDUIT_JOB_)/.test(
+          formula,
+        ),
     ),
   ).toEqual([]);
   // A text format keeps them text when somebody edits the cell.

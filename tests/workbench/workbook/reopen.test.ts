@@ -42,7 +42,7 @@ test("a written workbook, opened again, works out every value anew and the same"
     }
     // Worked out, not read: a changed run changes the schedule.
     expect(book.sheet("Schedule").range("A1").formulas[0]![0]).toBe(
-      "=CONDUIT.JOB.SCHEDULE(Runs[#All],Shoes[#All],Rules[#All])",
+      "=CONDUIT.JOB.SCHEDULE(Runs[[#All],[Run]:[Straps]],Shoes[#All],Rules[#All])",
     );
   });
 });
@@ -65,7 +65,7 @@ test("what changes after opening changes the results", async () => {
 test("saved from the engine and opened again, twice over, tables and lists are still there", async () => {
   const once = await withBook(await demoWorkbook(), (book) => saveXlsx(book, "Demo"));
   const file = await readWithExcelJs(once);
-  expect(file.worksheets.flatMap((sheet) => sheet.getTables())).toHaveLength(7);
+  expect(file.worksheets.flatMap((sheet) => sheet.getTables())).toHaveLength(8);
   const twice = await withBook(once, (book) => saveXlsx(book, "Demo"));
   const again = await readWithExcelJs(twice);
   for (const { name } of file.worksheets) expect(shownValues(again, name)).toEqual(shownValues(file, name));

@@ -5,7 +5,10 @@ import type { Area } from "./place";
 import type { Requests } from "../base/requests";
 import { whole } from "../base/whole";
 
-class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataValidation, "rule" | "clear"> {
+class DataValidationPart
+  extends ClientObject<Area>
+  implements Pick<Excel.DataValidation, "errorAlert" | "rule" | "clear">
+{
   protected override readonly readers: Readers = {
     rule: () => {
       const found = this.target.cells.native.getDataValidation();
@@ -29,6 +32,19 @@ class DataValidationPart extends ClientObject<Area> implements Pick<Excel.DataVa
       // Excel's own choice where nothing is said: another value is refused.
       list.setAllowBlank(true).setAllowInvalid(false).setOptions({ renderMode: DataValidationRenderMode.ARROW });
       cells.native.setDataValidation(list.build());
+    });
+  }
+
+  get errorAlert(): Excel.DataValidationErrorAlert {
+    return this.loaded("errorAlert");
+  }
+  /** Of it only whether another value is refused. */
+  set errorAlert(alert: Excel.DataValidationErrorAlert) {
+    this.change("errorAlert", alert, ({ cells }) => {
+      const found = cells.native.getDataValidation();
+      if (!found) return;
+      const refused = alert.showAlert && (alert.style === undefined || alert.style === "Stop");
+      cells.native.setDataValidation(found.copy().setAllowInvalid(!refused).build());
     });
   }
 

@@ -5,6 +5,8 @@ import { invalidArgument } from "../base/officeError";
 export interface Area {
   sheet: Sheet;
   cells: CellRange;
+  /** Whole columns, and rows to come: a look is the columns' own. */
+  wholeColumns?: true;
 }
 
 /** Excel's size of a sheet. */

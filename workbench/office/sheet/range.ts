@@ -3,6 +3,7 @@ import { ClientObject, type Readers } from "../base/clientObject";
 import { dataValidationOf } from "./dataValidation";
 import { invalidArgument } from "../base/officeError";
 import { type Area, cellsAt } from "./place";
+import { restyleColumns } from "./columnStyle";
 import { rangeFormatOf } from "./rangeFormat";
 import type { Lookup, Requests } from "../base/requests";
 import { fill, writeTyped } from "./typed";
@@ -11,11 +12,13 @@ import { whole } from "../base/whole";
 type Members =
   | "address"
   | "columnCount"
+  | "columnHidden"
   | "columnIndex"
   | "dataValidation"
   | "format"
   | "formulas"
   | "getCell"
+  | "getEntireColumn"
   | "getOffsetRange"
   | "getResizedRange"
   | "isNullObject"
@@ -84,9 +87,21 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
     return this.loaded("numberFormat");
   }
   set numberFormat(formats: unknown[][]) {
-    this.change("numberFormat", formats, ({ cells }) => {
+    this.change("numberFormat", formats, ({ cells, sheet, wholeColumns }) => {
+      if (wholeColumns) return restyleColumns({ cells, sheet }, { n: { pattern: String(formats) } });
       const { rows, columns } = cells.place;
       cells.setNumberFormats(fill(formats, rows, columns, cells.address).map((line) => line.map(String)));
+    });
+  }
+
+  get columnHidden(): boolean {
+    return this.loaded("columnHidden");
+  }
+  set columnHidden(hidden: boolean) {
+    this.change("columnHidden", hidden, ({ sheet, cells }) => {
+      const { column, columns } = cells.place;
+      if (hidden) sheet.native.hideColumns(column, columns);
+      else sheet.native.showColumns(column, columns);
     });
   }
 
@@ -106,6 +121,15 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
 
   select(): void {
     this.requests.later(() => this.cells.select());
+  }
+
+  getEntireColumn(): Excel.Range {
+    const find = (): Area => {
+      const { sheet, cells } = this.target;
+      const { column, columns } = cells.place;
+      return { sheet, cells: cellsAt(sheet, 0, column, sheet.native.getMaxRows(), columns), wholeColumns: true };
+    };
+    return rangeOf(this.requests, { find, what: "a column" });
   }
 
   getCell(row: number, column: number): Excel.Range {

@@ -1,5 +1,9 @@
+import { HorizontalAlign, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import type { CellRange } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import type { Area } from "./place";
+import { restyleColumns } from "./columnStyle";
+import { notImplemented } from "../base/officeError";
 import type { Requests } from "../base/requests";
 import { whole } from "../base/whole";
 
@@ -9,7 +13,35 @@ const width = { character: 7.5, air: 34, least: 60, most: 420 };
 /** The grid's pixels in a point. */
 const pixels = 96 / 72;
 
-type Members = "autofitColumns" | "columnWidth" | "font" | "wrapText";
+type Members =
+  | "autofitColumns"
+  | "columnWidth"
+  | "fill"
+  | "font"
+  | "horizontalAlignment"
+  | "rowHeight"
+  | "verticalAlignment"
+  | "wrapText";
+
+const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
+  Left: HorizontalAlign.LEFT,
+  Center: HorizontalAlign.CENTER,
+  Right: HorizontalAlign.RIGHT,
+};
+const HORIZONTAL_WORDS = { Left: "left", Center: "center", Right: "normal" } as const;
+const VERTICAL: Readonly<Record<string, VerticalAlign>> = { Top: VerticalAlign.TOP, Center: VerticalAlign.MIDDLE };
+
+/** Changes a look of cells, or of the columns where those are whole. */
+function restyle(area: Area, change: IStyleData, ofCells: (range: CellRange["native"]) => unknown): void {
+  if (area.wholeColumns) restyleColumns(area, change);
+  else ofCells(area.cells.native);
+}
+
+function aligned<T>(known: Readonly<Record<string, T>>, given: string): T {
+  const found = known[given];
+  if (found === undefined) throw notImplemented(`the alignment ${given}`);
+  return found;
+}
 
 class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeFormat, Members> {
   protected override readonly readers: Readers = {
@@ -36,7 +68,50 @@ class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeForm
     return this.loaded("wrapText");
   }
   set wrapText(wrap: boolean) {
-    this.change("wrapText", wrap, ({ cells }) => void cells.native.setWrap(wrap));
+    this.change("wrapText", wrap, (area) =>
+      restyle(area, { tb: wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW }, (range) => range.setWrap(wrap)),
+    );
+  }
+
+  /** In points. */
+  get rowHeight(): number {
+    return this.loaded("rowHeight");
+  }
+  set rowHeight(height: number) {
+    this.change("rowHeight", height, ({ sheet, cells }) => {
+      sheet.native.setRowHeights(cells.place.row, cells.place.rows, height * pixels);
+    });
+  }
+
+  get horizontalAlignment(): Excel.RangeFormat["horizontalAlignment"] {
+    return this.loaded("horizontalAlignment");
+  }
+  set horizontalAlignment(align: Excel.RangeFormat["horizontalAlignment"]) {
+    this.change("horizontalAlignment", align, (area) =>
+      restyle(area, { ht: aligned(HORIZONTAL, align) }, (range) =>
+        range.setHorizontalAlignment(aligned(HORIZONTAL_WORDS, align)),
+      ),
+    );
+  }
+
+  get verticalAlignment(): Excel.RangeFormat["verticalAlignment"] {
+    return this.loaded("verticalAlignment");
+  }
+  set verticalAlignment(align: Excel.RangeFormat["verticalAlignment"]) {
+    this.change("verticalAlignment", align, (area) =>
+      restyle(area, { vt: aligned(VERTICAL, align) }, (range) =>
+        range.setVerticalAlignment(align === "Top" ? "top" : "middle"),
+      ),
+    );
+  }
+
+  get fill(): Excel.RangeFill {
+    return this.part("fill", () =>
+      whole<Excel.RangeFill>(
+        new RangeFillPart(this.requests, { find: () => this.target, what: "a fill" }),
+        "RangeFill",
+      ),
+    );
   }
 
   get font(): Excel.RangeFont {
@@ -62,7 +137,20 @@ class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeForm
   }
 }
 
-class RangeFontPart extends ClientObject<Area> implements Pick<Excel.RangeFont, "bold" | "size"> {
+class RangeFillPart extends ClientObject<Area> implements Pick<Excel.RangeFill, "color"> {
+  protected override readonly readers: Readers = {};
+
+  get color(): string {
+    return this.loaded("color");
+  }
+  set color(color: string) {
+    this.change("color", color, (area) =>
+      restyle(area, { bg: { rgb: color } }, (range) => range.setBackgroundColor(color)),
+    );
+  }
+}
+
+class RangeFontPart extends ClientObject<Area> implements Pick<Excel.RangeFont, "bold" | "color" | "size"> {
   protected override readonly readers: Readers = {
     bold: () => same(this.styles.map((style) => style?.bold ?? false)),
     size: () => same(this.styles.map((style) => style?.fontSize ?? usualSize)),
@@ -77,6 +165,13 @@ class RangeFontPart extends ClientObject<Area> implements Pick<Excel.RangeFont, 
   }
   set bold(bold: boolean) {
     this.change("bold", bold, ({ cells }) => void cells.native.setFontWeight(bold ? "bold" : "normal"));
+  }
+
+  get color(): string {
+    return this.loaded("color");
+  }
+  set color(color: string) {
+    this.change("color", color, (area) => restyle(area, { cl: { rgb: color } }, (range) => range.setFontColor(color)));
   }
 
   /** In points. */

@@ -47,6 +47,8 @@ function typed(value: unknown, format: string): { cell: ICellData; format?: stri
   if (format === "@") return { cell: text(value) };
   if (value.startsWith("'")) return { cell: text(value.slice(1)) };
   if (value.startsWith("=") && value.length > 1) return { cell: { ...blank, f: value } };
+  // Feet and inches: the grid's reader takes 10' for a number, Excel does not.
+  if (/['"]/.test(value)) return { cell: text(value) };
   const read = mixedNumber(value) ?? numfmt.parseValue(value);
   if (!read) return { cell: text(value) };
   const { cell } = typed(read.v, "");

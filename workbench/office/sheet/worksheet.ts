@@ -3,12 +3,16 @@ import { ClientObject, type Readers } from "../base/clientObject";
 import { type Area, cellsAt, cellsByAddress, usedCells } from "./place";
 import { rangeOf } from "./range";
 import type { Lookup, Requests } from "../base/requests";
+import { freezePanesOf } from "./freezePanes";
+import { invalidArgument } from "../base/officeError";
 import { checkSheetName } from "./sheets";
 import { tablesOf } from "../table/tables";
 import { whole } from "../base/whole";
 
 type Members =
   | "activate"
+  | "delete"
+  | "freezePanes"
   | "getCell"
   | "getRange"
   | "getRangeByIndexes"
@@ -17,6 +21,7 @@ type Members =
   | "id"
   | "isNullObject"
   | "name"
+  | "tabColor"
   | "tables";
 
 class WorksheetPart extends ClientObject<Sheet> implements Pick<Excel.Worksheet, Members> {
@@ -37,6 +42,26 @@ class WorksheetPart extends ClientObject<Sheet> implements Pick<Excel.Worksheet,
       const { book } = this.requests.host;
       if (sheet.name.toLowerCase() !== name.toLowerCase()) checkSheetName(book, name);
       sheet.rename(name);
+    });
+  }
+
+  get tabColor(): string {
+    return this.loaded("tabColor");
+  }
+  set tabColor(color: string) {
+    this.change("tabColor", color, (sheet) => void sheet.native.setTabColor(color));
+  }
+
+  get freezePanes(): Excel.WorksheetFreezePanes {
+    return this.part("freezePanes", () => freezePanesOf(this.requests, () => this.target));
+  }
+
+  /** Takes the sheet away; the last one stays, as in Excel. */
+  delete(): void {
+    this.requests.write(() => {
+      const { book } = this.requests.host;
+      if (book.sheets().length === 1) throw invalidArgument("a workbook keeps one worksheet at least.");
+      book.native.deleteSheet(this.target.native);
     });
   }
 

@@ -30,6 +30,10 @@ class TableRowsPart extends ClientObject<GridTable> implements Pick<Excel.TableR
   /** Adds rows under the last one; they take after it in format and allowed values, as in Excel. */
   add(index?: number | null, values?: unknown): Excel.TableRow {
     if (index != null && index !== -1) throw notImplemented("rows added anywhere but under the last one");
+    if (values === undefined) {
+      this.requests.write(() => void addEmptyRows(this.requests.host.book, this.sheet(), this.info(), 1));
+      return whole<Excel.TableRow>({}, "TableRow");
+    }
     if (!Array.isArray(values)) throw invalidArgument("rows of values were expected.");
     const rows = Array.from(values as unknown[], (row) => (Array.isArray(row) ? Array.from<unknown>(row) : [row]));
     this.requests.write(() => this.append(rows));

@@ -1,42 +1,25 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { TABLES, RESULTS } from "../../../taskpane/workbook/items";
-import { defaultNames } from "../../../taskpane/excel/names";
-import { newResult, newTable, type Rows } from "../../../taskpane/workbook/newTables";
-import { buildDemo } from "../../demo/buildDemo";
+import { shoeRows, startRows } from "../../../taskpane/workbook/design/startRows";
+import { EXTRAS, TABS } from "../../../taskpane/workbook/items";
+import { setUpContent } from "../../workbook/content/jobContent";
+import { openData } from "../../workbook/openData";
 import { hasShoe, type JobWishes } from "./jobWishes";
 
 /** A job of one's own, set up as the pane does it, as the data the engine opens. */
 export function newJobData(wishes: JobWishes): IWorkbookData {
-  const names = defaultNames();
-  const rows: Record<string, Rows | undefined> = { Runs: wishes.example ? [exampleRun(wishes)] : [] };
-  const sheets = [
-    ...TABLES.map((table) => {
-      const made = newTable(table, table, names, rows[table]);
-      const shoes = made.cells.filter(
-        ([raceway, size], at) =>
-          table !== "Shoes" ||
-          at === 0 ||
-          (wishes.raceways.includes(raceway as never) && wishes.sizes.includes(size as never)),
-      );
-      return {
-        name: table,
-        table,
-        columns: made.cells[0]!.map((_, at) => ({
-          width: 100,
-          format: made.formats[1]![at] === "@" ? "@" : undefined,
-        })),
-        rows: shoes.map((row) => row.map((cell) => (cell === "" ? null : cell))),
-      };
-    }),
-    ...RESULTS.map((result) => ({
-      name: result,
-      columns: [],
-      rows: [[newResult(result, result, names).formula]],
-      result: true,
-    })),
-  ];
-  const data = buildDemo({ name: wishes.name, sheets: sheets as never });
-  return { ...data, resources: [...(data.resources ?? []), settings(wishes)] };
+  const { raceways, sizes, plane } = wishes;
+  const content = setUpContent(
+    TABS.filter((item) => !EXTRAS.includes(item)),
+    {
+      rows: {
+        Runs: wishes.example ? [exampleRun(wishes)] : [],
+        Shoes: shoeRows(raceways, sizes),
+        Bench: startRows("Bench").map((row) => (row.Setting === "Plane" ? { ...row, Value: plane } : row)),
+      },
+    },
+  );
+  const data = openData(content);
+  return { ...data, name: wishes.name, resources: [...(data.resources ?? []), settings(wishes)] };
 }
 
 /** The unit that the pane shows lengths in. */

@@ -1,4 +1,11 @@
-import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
+import {
+  BooleanNumber,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  type Nullable,
+} from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, Sheet } from "../../engine";
 import { currentSpills } from "../../engine/calculation/spills";
@@ -65,7 +72,11 @@ function columnsOf(stored: Partial<IWorksheetData>, looks: Looks): SheetContent[
   return Array.from({ length: places.length > 0 ? Math.max(...places) + 1 : 0 }, (_, column) => {
     const data = stored.columnData?.[column];
     const look = looks.of(data);
-    return { ...(data?.w && { width: data.w }), ...(look && { look }) };
+    return {
+      ...(data?.w && { width: data.w }),
+      ...(look && { look }),
+      ...(data?.hd === BooleanNumber.TRUE && { hidden: true }),
+    };
   });
 }
 

@@ -1,113 +1,56 @@
-import { RACEWAYS, readRaceway } from "../../../src/raceway/raceway";
-import { readTradeSize, TRADE_SIZES } from "../../../src/raceway/tradeSize";
+import { readRaceway } from "../../../src/raceway/raceway";
+import { readTradeSize } from "../../../src/raceway/tradeSize";
 import { STICK } from "../../../src/shop/run/runsTable";
 import { attempt } from "../../../taskpane/components/attempt";
-import { RESULTS, TABLES } from "../../../taskpane/workbook/items";
-import { newResult, newTable } from "../../../taskpane/workbook/newTables";
-import { runArguments, RUN_FORMULAS } from "../../../taskpane/workbook/runRow";
+import { CURRENCY } from "../../../taskpane/workbook/design/look";
+import { newSheets, type SheetWishes } from "../../../taskpane/workbook/design/newSheets";
+import { sheetColumns } from "../../../taskpane/workbook/design/sheets";
+import { EXTRAS, TABLES, TABS, type Cell, type ItemName } from "../../../taskpane/workbook/items";
+import { tableName } from "../../../taskpane/workbook/plan";
+import { plainText } from "../../../taskpane/workbook/plainText";
+import { recordsOf } from "../../../taskpane/workbook/recordsOf";
 import type { CellValue } from "../../engine";
-import { columnLook, columnWidth, inputHeading } from "../file/dress";
 import type { RunList } from "../csv/runsFromCsv";
-import type { ContentCell, SheetContent } from "./sheetContent";
+import { designContent } from "./designContent";
+import type { SheetContent } from "./sheetContent";
 
-/** Each table and result sheet goes by its own name. */
-const names = Object.fromEntries([...TABLES, ...RESULTS].map((name) => [name, name])) as Parameters<
-  typeof newResult
->[2];
+/** A workbook as Set up makes it in an empty one: each table and sheet goes by its own name. */
+export function setUpContent(items: readonly ItemName[], given: Pick<SheetWishes, "rows" | "traced">): SheetContent[] {
+  const sheets = Object.fromEntries(TABS.map((item) => [item, item])) as SheetWishes["sheets"];
+  const tables = Object.fromEntries(
+    TABLES.map((table) => [
+      table,
+      { name: tableName(table), headers: sheetColumns(table, CURRENCY).map(({ header }) => header) },
+    ]),
+  ) as unknown as SheetWishes["tables"];
+  return designContent(newSheets(items, { sheets, tables, currency: CURRENCY, ...given }));
+}
 
-const RUN_TABLES = { shoes: names.Shoes, rules: names.Rules };
+/** Rows by their headers; empty cells are left out, and what looks like a formula stays the text it is. */
+export const recordsIn = (table: readonly (readonly CellValue[])[]): Record<string, Cell>[] =>
+  recordsOf(table).map((row) =>
+    Object.fromEntries(
+      Object.entries(row).flatMap(([header, cell]) => (cell === null ? [] : [[header, asText(cell)] as const])),
+    ),
+  );
+
+const asText = (cell: Cell): Cell => (typeof cell === "string" && cell.startsWith("'") ? `'${cell}` : plainText(cell));
 
 /** The workbook of a job: what people fill in, and result sheets of one live formula each. */
-export function jobContent(runs: RunList): SheetContent[] {
-  const asSetUp = (table: "Shoes" | "Rules" | "Bench") => valueCells(newTable(table, table, names).cells);
-  return [
-    tableSheet("Runs", runsCells(runs)),
-    tableSheet("Shoes", asSetUp("Shoes")),
-    tableSheet("Stock", valueCells([["Raceway", "Size", "Length", "On hand", "Price"], ...stockRows(runs)])),
-    tableSheet(
-      "Prices",
-      valueCells([
-        ["Item", "Unit", "Price"],
-        [null, null, null],
-      ]),
-    ),
-    tableSheet(
-      "Labor",
-      valueCells([
-        ["Operation", "Minutes"],
-        [null, null],
-      ]),
-    ),
-    tableSheet("Rules", asSetUp("Rules")),
-    tableSheet("Bench", asSetUp("Bench")),
-    ...RESULTS.map((result): SheetContent => {
-      const { formula } = newResult(result, result, names);
-      return { ...empty(result), cells: [[{ value: null, formula }]], tabColor: "5B4A1F" };
-    }),
-  ];
-}
-
-function runsCells({ headers, rows }: RunList): (ContentCell | null)[][] {
-  const formulas = Object.values(RUN_FORMULAS).map(runFormula);
-  const body = rows.length > 0 ? rows : [headers.map(() => null)];
-  return [
-    ...valueCells([[...headers, ...Object.keys(RUN_FORMULAS)]]),
-    ...body.map((row) => [...valueCells([row])[0]!, ...formulas.map((formula) => ({ value: null, formula }))]),
-  ];
-}
-
-function runFormula(name: string): string {
-  const own = (column: string) => `Runs[[#This Row],[${column}]]`;
-  return `=IF(${own("Route")}="","",CONDUIT.RUN.${name}(${own("Route")},${own("Raceway")},${own("Size")}${runArguments(name, RUN_TABLES)}))`;
-}
+export const jobContent = (runs: RunList): SheetContent[] =>
+  setUpContent(
+    TABS.filter((item) => !EXTRAS.includes(item)),
+    { rows: { Runs: recordsIn([runs.headers, ...runs.rows]), Stock: stockRows(runs) } },
+  );
 
 /** Sticks to buy for each raceway and size the runs name. */
-function stockRows({ headers, rows }: RunList): CellValue[][] {
+function stockRows({ headers, rows }: RunList): Record<string, Cell>[] {
   const at = (row: readonly CellValue[], name: string) => row[headers.indexOf(name)];
-  const kinds = new Map<string, CellValue[]>();
+  const kinds = new Map<string, Record<string, Cell>>();
   for (const row of rows) {
     const { value: raceway } = attempt(() => readRaceway(at(row, "Raceway")));
     const { value: size } = attempt(() => readTradeSize(at(row, "Size")));
-    if (raceway && size) kinds.set(`${raceway} ${size}`, [raceway, size, STICK, null, null]);
+    if (raceway && size) kinds.set(`${raceway} ${size}`, { Raceway: raceway, Size: size, Length: STICK });
   }
-  return kinds.size > 0 ? [...kinds.values()] : [[null, null, null, null, null]];
+  return [...kinds.values()];
 }
-
-function valueCells(rows: readonly (readonly CellValue[])[]): (ContentCell | null)[][] {
-  return rows.map((row) => row.map((value) => (value === null || value === "" ? null : { value })));
-}
-
-function tableSheet(name: string, cells: (ContentCell | null)[][]): SheetContent {
-  const headers = cells[0]!.map((cell) => String(cell?.value ?? ""));
-  const range = { startRow: 0, endRow: cells.length - 1, startColumn: 0, endColumn: headers.length - 1 };
-  const looks = headers.map((header) => columnLook(header, name === "Runs" && !(header in RUN_FORMULAS)));
-  const list = (header: string, values: readonly string[]) => {
-    const column = headers.indexOf(header);
-    if (column < 0) return [];
-    // Room for rows to come: a table grows when one types below it.
-    return [
-      { list: [...values], range: { startRow: 1, endRow: cells.length + 499, startColumn: column, endColumn: column } },
-    ];
-  };
-  return {
-    ...empty(name),
-    cells: cells.map((row, at) =>
-      row.map((cell, column) => ({ value: null, ...cell, look: at === 0 ? inputHeading : looks[column] })),
-    ),
-    columns: headers.map((header, column) => ({
-      width: columnWidth(
-        cells.map((row) => row[column]?.value ?? null),
-        header,
-      ),
-      look: looks[column],
-    })),
-    frozenColumns: name === "Runs" ? 1 : 0,
-    tabColor: "1F4E5F",
-    tables: [{ name, range, headers }],
-    choices: [...list("Raceway", RACEWAYS), ...list("Size", TRADE_SIZES)],
-  };
-}
-
-const empty = (name: string): SheetContent => {
-  return { name, cells: [], columns: [], frozenRows: 1, frozenColumns: 0, tables: [], choices: [] };
-};

@@ -1,22 +1,7 @@
+import type { Look } from "../../../taskpane/workbook/design/look";
 import type { CellErrorInfo, CellValue } from "../../engine";
 
-/** How a cell or a column looks, as far as a file and the page both know it. */
-export interface Look {
-  format?: string;
-  bold?: boolean;
-  italic?: boolean;
-  wrap?: boolean;
-  align?: "left" | "center" | "right";
-  /** Height of the letters [pt], where it is not the workbook's own. */
-  size?: number;
-  /** Text in the middle of the row's height; at its top where this is not said. The page shows all text so. */
-  middle?: boolean;
-  /** A thin line under the cell. */
-  underline?: boolean;
-  /** Colors as RRGGBB. */
-  color?: string;
-  fill?: string;
-}
+export type { Look };
 
 /** One cell: its exact value, the formula behind it, and how far the formula spills. */
 export interface ContentCell {
@@ -63,7 +48,7 @@ export interface Picture {
 export interface SheetContent {
   name: string;
   cells: (ContentCell | null)[][];
-  columns: { width?: number; look?: Look }[];
+  columns: { width?: number; look?: Look; hidden?: boolean }[];
   /** Lines of text each row shows, where it is more than the program that opens the file would find out. */
   rowLines?: number[];
   /** Height of each row [pt], where the sheet lays its rows out itself. */
@@ -71,6 +56,8 @@ export interface SheetContent {
   /** Printed upright, at its own size, with pages that begin at these rows. */
   pageStarts?: readonly number[];
   pictures?: Picture[];
+  /** Said where a heading is selected, by its column. */
+  notes?: { column: number; title: string; text: string }[];
   frozenRows: number;
   frozenColumns: number;
   tabColor?: string;

@@ -1,7 +1,7 @@
 import { readRuns, RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { readTable, type Column } from "../../../src/table/headerTable";
 import { columnPlaces } from "../../../taskpane/workbook/columns";
-import { RUN_FORMULAS } from "../../../taskpane/workbook/runRow";
+import { RUN_FORMULAS } from "../../../taskpane/workbook/design/formulas";
 import type { CellValue } from "../../engine";
 import { readCsv } from "./csv";
 

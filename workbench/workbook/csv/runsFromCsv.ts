@@ -1,7 +1,8 @@
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { readTable } from "../../../src/table/headerTable";
 import { columnPlaces } from "../../../taskpane/workbook/columns";
-import { RUN_ENTRIES, RUN_FORMULAS } from "../../../taskpane/workbook/runRow";
+import { RUN_FORMULAS } from "../../../taskpane/workbook/design/formulas";
+import { INPUTS } from "../../../taskpane/workbook/design/sheets";
 import type { CellValue } from "../../engine";
 import { readCsv } from "./csv";
 
@@ -25,14 +26,13 @@ export function runsFromCsv(text: string, fileName: string): RunList {
   const [given = [], ...lines] = readCsv(text);
   readTable([given], fileName, RUN_COLUMNS);
   const places = columnPlaces(given, RUN_COLUMNS);
-  const known = [...places.keys()].filter((name) => !(RUN_ENTRIES as readonly string[]).includes(name));
   const claimed = new Set(places.values());
-  const worked = Object.keys(RUN_FORMULAS).map((name) => name.toLowerCase());
+  const worked = ["Length", ...Object.keys(RUN_FORMULAS)].map((name) => name.toLowerCase());
   const others = given.flatMap((header, place) =>
     claimed.has(place) || header.trim() === "" || worked.includes(header.trim().toLowerCase()) ? [] : [place],
   );
   const sources = [
-    ...[...RUN_ENTRIES, ...known].map((name) => ({ header: name, place: places.get(name) })),
+    ...INPUTS.Runs.map((name) => ({ header: name, place: places.get(name) })),
     ...others.map((place) => ({ header: given[place]!.trim(), place })),
   ];
   const headers = sources.map(({ header }) => header);

@@ -26,6 +26,7 @@ export function lookOfStyle(style: Nullable<IStyleData>): Look | undefined {
     wrap: style.tb === WrapStrategy.WRAP || undefined,
     align: aligns.find((name) => toAlign[name] === style.ht),
     size: style.fs ?? undefined,
+    middle: style.vt === VerticalAlign.MIDDLE || undefined,
     underline: style.bd?.b ? true : undefined,
     color: hex(style.cl?.rgb),
     fill: hex(style.bg?.rgb),
@@ -34,7 +35,7 @@ export function lookOfStyle(style: Nullable<IStyleData>): Look | undefined {
 
 export function styleOfLook(look: Look): IStyleData {
   return {
-    vt: VerticalAlign.MIDDLE,
+    vt: look.middle ? VerticalAlign.MIDDLE : VerticalAlign.TOP,
     ...(look.format && { n: { pattern: look.format } }),
     ...(look.bold && { bl: BooleanNumber.TRUE }),
     ...(look.italic && { it: BooleanNumber.TRUE }),

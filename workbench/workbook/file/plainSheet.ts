@@ -1,5 +1,5 @@
 import { columnLetters } from "../../../taskpane/workbook/address";
-import { columnLook, inputHeading } from "./dress";
+import { FORMATS, heading } from "../../../taskpane/workbook/design/look";
 import { PLAIN_FUNCTIONS, type PlainFunction } from "./plainFunctions";
 import type { ContentCell, SheetContent } from "../content/sheetContent";
 
@@ -12,15 +12,16 @@ const firstInput = 2;
  */
 export function plainSheet(): SheetContent {
   const range = { startRow: 0, endRow: PLAIN_FUNCTIONS.length, startColumn: 0, endColumn: headers.length - 1 };
-  const look = (header: string, column: number) =>
-    column >= firstInput && column < firstInput + 3 ? {} : columnLook(header === "Result" ? "Length" : header);
   return {
     name: "Bends",
     cells: [
-      headers.map((value) => ({ value, look: inputHeading })),
+      headers.map((value) => ({ value, look: heading("input") })),
       ...PLAIN_FUNCTIONS.map((plain, index) => row(plain, index + 2)),
     ],
-    columns: [160, 330, 70, 70, 70, 110, 120].map((width, column) => ({ width, look: look(headers[column]!, column) })),
+    columns: [160, 330, 70, 70, 70, 110, 120].map((width, column) => ({
+      width,
+      look: headers[column] === "Result" ? { format: FORMATS.number } : {},
+    })),
     frozenRows: 1,
     frozenColumns: 1,
     tabColor: "1F4E5F",

@@ -30,8 +30,12 @@ export function choicesOf(data: IWorkbookData, sheetId: string): Choices[] {
   const rules = read<StoredRule[]>(data, names.choices, sheetId) ?? [];
   return rules
     .filter(({ type, formula1 }) => type === "list" && formula1 && !formula1.startsWith("="))
-    .flatMap(({ formula1, ranges }) => ranges.map((range) => ({ list: formula1!.split(","), range: block(range) })));
+    .flatMap(({ formula1, ranges }) => ranges.map((range) => ({ list: listOf(formula1!), range: block(range) })));
 }
+
+/** The grid keeps a list as a JSON array or with commas. */
+export const listOf = (source: string): string[] =>
+  source.startsWith("[") ? (JSON.parse(source) as string[]) : source.split(",");
 
 /** The same for a workbook to be opened: `ids` names each sheet's id. */
 export function resourcesFor(sheets: readonly SheetContent[], ids: readonly string[]): IWorkbookData["resources"] {

@@ -42,8 +42,9 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
   return {
     name: sheet.name,
     cells,
-    columns: sheet.columns.map(({ width, look }) => ({
+    columns: sheet.columns.map(({ width, look, hidden }) => ({
       width: charactersWide(width ?? 100),
+      ...(hidden && { hidden }),
       ...(look && { style: fileStyle(look) }),
     })),
     rowDefs: rowDefs(sheet),
@@ -56,13 +57,17 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
       range: blockAddress(range),
       columns: headers.map((header) => ({ name: header })),
     })),
-    dataValidations: sheet.choices.map(({ list, range }) => ({
-      type: "list",
-      values: list,
-      range: blockAddress(range),
-      allowBlank: true,
-      showErrorMessage: false,
-    })),
+    dataValidations: [
+      ...sheet.choices.map(({ list, range }) => ({
+        ...{ type: "list" as const, values: list, range: blockAddress(range) },
+        ...{ allowBlank: true, showErrorMessage: false },
+      })),
+      ...(sheet.notes ?? []).map(({ column, title, text }) => ({
+        // Whatever stands in the heading is right; the rule is there for its words.
+        ...{ type: "custom" as const, formula1: "TRUE", range: `${columnLetters(column)}1`, allowBlank: true },
+        ...{ showErrorMessage: false, showInputMessage: true, inputTitle: title, inputMessage: text },
+      })),
+    ],
     pageSetup: printSettings(sheet),
     // A break in the file stands after a row.
     rowBreaks: sheet.pageStarts?.map((row) => row - 1),

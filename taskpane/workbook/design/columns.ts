@@ -1,0 +1,161 @@
+import { RACEWAYS } from "../../../src/raceway/raceway";
+import { TRADE_SIZES } from "../../../src/raceway/tradeSize";
+import { FORMATS, money, type Look } from "./look";
+
+/** One column of a sheet we make. */
+export interface ColumnDesign {
+  header: string;
+  /** [px], at 96 to the inch. */
+  width: number;
+  look: Look;
+  /** Values to choose from; others may be typed. */
+  list?: readonly string[];
+  /** Said where the heading is selected. */
+  note?: string;
+  /** Out of sight until something stands in it, or somebody wants it. */
+  hidden?: boolean;
+}
+
+/** What is said of a column beside its width. */
+type Kind = Omit<ColumnDesign, "header" | "width">;
+
+const plain: Kind = { look: {} };
+const text: Kind = { look: { format: FORMATS.text } };
+const long: Kind = { look: { wrap: true } };
+const as = (format: string): Kind => ({ look: { format } });
+const [inches, degrees, room, count] = [as(FORMATS.inches), as(FORMATS.degrees), as(FORMATS.room), as(FORMATS.count)];
+const centered: Kind = { look: { align: "center" } };
+
+/** Columns by their headers: the same header looks the same on every sheet. Money is added by the workbook's currency. */
+const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
+  Run: [80, text],
+  Job: [105, text],
+  Area: [105, text],
+  Raceway: [115, { look: {}, list: RACEWAYS }],
+  Size: [60, { look: { format: FORMATS.text, align: "center" }, list: TRADE_SIZES }],
+  Route: [
+    300,
+    {
+      look: { format: FORMATS.text, wrap: true },
+      note: `From the datum end, steps parted by commas: up 4', east 12' 6", offset 6 up at 30, ahead 8'`,
+    },
+  ],
+  Quantity: [80, { look: { align: "right" } }],
+  From: [105, { ...text, note: "Where the run begins. A name with the word panel is no box to buy; open is a stub." }],
+  To: [105, { ...text, note: "Where the run ends. Six equal runs to each of six boxes: write each Receptacle" }],
+  Conductors: [115, { ...text, note: "3 #12 THHN, 1 #12 THHN" }],
+  Stick: [75, { look: { align: "right" }, note: "Length of a stick, where it is not 10': a number of inches, or 20'" }],
+  Date: [95, { look: { format: FORMATS.date, align: "left" } }],
+  Crew: [60, { look: { format: FORMATS.text, align: "center" } }],
+  Fittings: [100, { look: {}, list: ["set-screw", "compression", "threaded"] }],
+  "Grounding bushing": [90, { look: {}, list: ["from", "to", "both"] }],
+  Straps: [60, { look: { align: "right" }, note: "Straps you plan; checked against the code" }],
+  "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
+  Bends: [65, count],
+  Degrees: [75, { ...degrees, note: "The most between two boxes; follows by formula" }],
+  Check: [230, long],
+  // Shoes
+  "Made for": [100, { ...text, note: "A shoe made for another size: 1, or RMC 1" }],
+  Radius: [85, { ...inches, note: "Centerline, finished, at 90°" }],
+  Deduct: [85, { ...inches, note: "Back of the 90 to the arrow's mark" }],
+  Springback: [90, { ...degrees, note: "Of a 90" }],
+  "Dial from": [75, degrees],
+  "Dial to": [75, degrees],
+  "Dial start": [75, degrees],
+  "Shortest tail": [85, inches],
+  "Second test": [105, { ...text, note: "Angle and dial of another test bend, as 30 at 31.5" }],
+  Measured: [150, long],
+  // Lists
+  Length: [85, { look: { align: "right" }, note: "A number of inches, or 10'" }],
+  "On hand": [75, { look: { align: "right" }, note: "How many of this length; empty: as many as you buy" }],
+  Item: [300, long],
+  Unit: [75, { look: {} }],
+  Operation: [170, text],
+  Minutes: [80, as(FORMATS.minutes)],
+  Rule: [310, long],
+  Value: [150, { look: { format: FORMATS.text, align: "right", wrap: true } }],
+  Source: [420, long],
+  Setting: [160, plain],
+  Note: [300, long],
+  "What it is": [440, long],
+  Result: [220, { look: { format: "0.0###", align: "left" } }],
+  "As it is written": [520, long],
+  // Made
+  Piece: [75, text],
+  Good: [65, { look: { align: "right" } }],
+  Scrapped: [80, { look: { align: "right" } }],
+  By: [80, text],
+  Bend: [55, centered],
+  "Dial reached": [80, degrees],
+  "Angle measured": [85, degrees],
+  Shape: [90, text],
+  Id: [80, text],
+  // Results
+  Weight: [65, plain],
+  Finding: [430, long],
+  Fix: [360, long],
+  "Cut length": [95, inches],
+  "Cut 1/16": [90, { look: { align: "right" } }],
+  Kind: [120, plain],
+  Mark: [90, inches],
+  "Mark 1/16": [90, { look: { align: "right" } }],
+  "Line up": [60, plain],
+  Hook: [60, plain],
+  Angle: [65, degrees],
+  Dial: [65, degrees],
+  Turn: [210, long],
+  Plane: [70, degrees],
+  Pull: [50, centered],
+  "Handbook off": [95, inches],
+  Step: [50, centered],
+  "Room above": [80, room],
+  "Room below": [80, room],
+  "Room beside": [80, room],
+  "Reach behind": [80, room],
+  "Reach ahead": [85, room],
+  Verdict: [260, long],
+  Extension: [105, plain],
+  Hours: [75, as(FORMATS.hours)],
+  "Hours left": [75, as(FORMATS.hours)],
+  Sticks: [60, centered],
+  Cut: [330, long],
+  "Left over": [110, plain],
+  For: [290, long],
+  Row: [60, { look: { align: "left" } }],
+  Each: [85, as(FORMATS.hours)],
+  Times: [65, { look: { align: "right" } }],
+  Amount: [95, as(FORMATS.hours)],
+  Change: [110, plain],
+  "Run or item": [280, long],
+  "Column or unit": [110, plain],
+  Before: [250, { look: { format: FORMATS.quantity, wrap: true, align: "left" } }],
+  After: [250, { look: { format: FORMATS.quantity, wrap: true, align: "left" } }],
+  Difference: [100, as(FORMATS.quantity)],
+  Made: [90, text],
+  Pieces: [70, count],
+  Standing: [190, plain],
+  "To do": [330, long],
+  Straight: [95, inches],
+  "Pieces needed": [80, count],
+  "Pieces made": [80, count],
+  "Pieces left": [80, count],
+  "Pieces scrapped": [85, count],
+  "Bends needed": [80, count],
+  "Bends made": [80, count],
+  "Bends left": [80, count],
+};
+
+const MONEY = ["Price", "Unit price", "Extension", "Cost"];
+
+/** Changes of a column on one sheet. */
+export type Change = Partial<Omit<ColumnDesign, "header">>;
+
+/** The design of a column by its header; one that is none of ours is given room for its words. */
+export function columnDesign(header: string, currency: string, change: Change = {}): ColumnDesign {
+  const [width, kind] = KINDS[header] ?? [100, plain];
+  const look = MONEY.includes(header) ? { format: money(currency) } : kind.look;
+  return { header, width, ...kind, look, ...change };
+}
+
+/** True for a header that has a design of its own. */
+export const isDesigned = (header: string): boolean => header in KINDS || MONEY.includes(header);

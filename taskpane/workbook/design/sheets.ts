@@ -1,0 +1,120 @@
+import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
+import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
+import { MADE_COLUMNS } from "../../../src/made/madeTable";
+import type { ItemName, TableName } from "../items";
+import { RUN_FORMULAS } from "./formulas";
+import { columnDesign, type Change, type ColumnDesign } from "./columns";
+import { FORMATS } from "./look";
+
+/** A column of a sheet: its header, or its header with what is different here. */
+type Listed = string | readonly [header: string, change: Change];
+
+const hidden = (header: string): Listed => [header, { hidden: true }];
+const wide = (header: string, width: number): Listed => [header, { width }];
+const number = (header: string, width: number): Listed => [header, { width, look: { align: "center" } }];
+
+/** Columns of Runs that many jobs never fill: out of sight until something stands in them. */
+const SELDOM = ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps"];
+const SELDOM_MADE = ["Crew", "Raceway", "Size", "Shape", "Id"];
+
+/** Ours first, in this order; whatever else the functions read follows, so that every column they read is offered. */
+const inOrder = (first: readonly string[], columns: readonly { name: string }[]): string[] => [
+  ...first,
+  ...columns.map(({ name }) => name).filter((name) => !first.includes(name)),
+];
+
+/** Columns that people fill in; those that follow by formula stand right of them. */
+export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
+  Runs: inOrder(
+    ["Run", "Job", "Area", "Raceway", "Size", "Route", "Quantity", "From", "To", "Conductors"],
+    RUN_COLUMNS,
+  ),
+  Made: inOrder(
+    ["Date", "Piece", "Good", "Scrapped", "By", "Bend", "Dial reached", "Angle measured", "Note"],
+    [...MADE_COLUMNS],
+  ),
+  Issued: RUN_COLUMNS.map(({ name }) => name),
+  // What a run's length reads stands together at the left.
+  Shoes: inOrder(["Raceway", "Size", "Made for", "Radius", "Deduct"], SHOE_COLUMNS),
+  Bench: ["Setting", "Value", "Note"],
+  Stock: ["Raceway", "Size", "Length", "On hand", "Price"],
+  Prices: ["Item", "Unit", "Price"],
+  Labor: ["Operation", "Minutes"],
+  Rules: ["Rule", "Value", "Unit", "Source"],
+  "One bend": ["What it is", "Result", "As it is written"],
+};
+
+const seldom = (headers: readonly string[], names: readonly string[]): Listed[] =>
+  headers.map((header) => (names.includes(header) ? hidden(header) : header));
+
+const takeoff: readonly Listed[] = [
+  "Item",
+  "Unit",
+  ["Quantity", { look: { format: FORMATS.quantity } }],
+  "Unit price",
+  "Extension",
+  "Minutes",
+  "Hours",
+  wide("Note", 420),
+];
+const bends: readonly Listed[] = ["Bends", "Hours", wide("Note", 320)];
+
+const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
+  Runs: [...seldom(INPUTS.Runs, SELDOM), ...Object.keys(RUN_FORMULAS)],
+  Made: seldom(INPUTS.Made, SELDOM_MADE),
+  Issued: seldom(inOrder(INPUTS.Runs, []), SELDOM),
+  Shoes: INPUTS.Shoes.map((header) => (header === "Source" ? wide(header, 330) : header)),
+  Bench: [...INPUTS.Bench.slice(0, 2), wide("Note", 420)],
+  Stock: INPUTS.Stock,
+  Prices: [
+    "Item",
+    ["Unit", { list: ["each", "ft", "C", "M"], note: "each, ft, C (100), M (1000); C ft and M ft by the foot" }],
+    "Price",
+  ],
+  Labor: INPUTS.Labor,
+  Rules: INPUTS.Rules,
+  "One bend": INPUTS["One bend"],
+  Checks: [wide("Run", 90), "Weight", wide("Rule", 230), "Finding", "Fix"],
+  Schedule: [
+    ...["Run", number("Piece", 50), wide("Cut length", 90), number("Bend", 48), wide("Kind", 110), wide("Mark", 86)],
+    ...["Line up", "Hook", "Angle", "Dial", wide("Turn", 190), hidden("Plane"), wide("Note", 215)],
+    ...[wide("Quantity", 72), hidden("Pull"), wide("Cut 1/16", 86), wide("Mark 1/16", 78), hidden("Handbook off")],
+    ...[hidden("Job"), hidden("Area"), wide("Raceway", 105), wide("Size", 55)],
+  ],
+  "Set-up": [
+    ...["Run", number("Piece", 50), "Step", number("Bend", 48), "Mark", "Line up", "Hook", "Dial", wide("Turn", 230)],
+    ...["Room above", "Room below", "Room beside", "Reach behind", "Reach ahead", "Verdict"],
+  ],
+  "Cutting plan": [...["Raceway", "Size", "Sticks", wide("Stick", 75), "Cut", "Left over", "For", wide("Note", 330)]],
+  Takeoff: takeoff,
+  "Takeoff by area": ["Area", ...takeoff],
+  Traced: [
+    wide("Run", 230),
+    wide("Row", 240),
+    "Each",
+    "Times",
+    "Amount",
+    wide("Note", 320),
+    number("", 30),
+    number("", 200),
+  ],
+  "Bend counts": ["Area", "Raceway", "Size", wide("Kind", 150), ...bends],
+  "Shop load": ["Date", "Crew", "Raceway", "Size", ...bends],
+  Progress: [
+    ...["Job", "Raceway", "Size", "Pieces needed", "Pieces made", "Pieces left", "Pieces scrapped"],
+    ...["Bends needed", "Bends made", "Bends left", "Hours left", wide("Note", 360)],
+  ],
+  Daily: ["Date", wide("Crew", 90), "Pieces made", "Pieces scrapped", "Bends made", "Pieces left"],
+  Changes: ["Change", "Run or item", "Column or unit", "Before", "After", "Difference"],
+  Standing: ["Made", "Shape", "Pieces", "Standing", wide("For", 110), "To do", "Straight"],
+  "Rules in force": INPUTS.Rules,
+};
+
+/** The columns of a sheet as they are made, in their order. */
+export const sheetColumns = (item: ItemName, currency: string): ColumnDesign[] =>
+  SHEETS[item].map((listed) =>
+    typeof listed === "string" ? columnDesign(listed, currency) : columnDesign(listed[0], currency, listed[1]),
+  );
+
+/** Columns at the left that stay in view. */
+export const frozenColumns = (item: ItemName): number => (item === "Runs" || item === "Issued" ? 1 : 0);

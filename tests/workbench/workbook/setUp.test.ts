@@ -1,0 +1,50 @@
+import { setUp } from "../../../taskpane/excel";
+import { TABS } from "../../../taskpane/workbook/items";
+import { DEMO_ITEM, DEMO_ROWS } from "../../../workbench/demo/demoBook";
+import { demoData } from "../../../workbench/demo/demoData";
+import { openHeadless } from "../../../workbench/engine/headless";
+import { officeFor } from "../../../workbench/office";
+import { emptyBook } from "../../../workbench/page/emptyBook";
+import { contentOfBook } from "../../../workbench/workbook/content/bookContent";
+import type { SheetContent } from "../../../workbench/workbook/content/sheetContent";
+import { setUpSheets } from "../../support/setUpSheets";
+import { builtFunctions } from "./demoFile";
+
+jest.setTimeout(120_000);
+
+/** Each cell that shows anything, with the look it has: its own over its column's. */
+function asSeen(name: string, cells: SheetContent["cells"], columns: SheetContent["columns"]) {
+  return cells.flatMap((row, at) =>
+    row.flatMap((cell, column) => {
+      const look = { ...columns[column]?.look, ...cell?.look };
+      const shows = cell !== null && (cell.value !== null || cell.formula !== undefined);
+      return shows ? [{ at: `${name} ${at},${column}`, ...cell, look }] : [];
+    }),
+  );
+}
+
+/** Set up in an empty workbook with the demo's rows, as the pane does it. */
+async function setUpBook() {
+  const opened = openHeadless(builtFunctions(), emptyBook());
+  Object.assign(globalThis, officeFor(opened.book));
+  await setUp(setUpSheets(TABS, { rows: DEMO_ROWS, traced: DEMO_ITEM }), "Sheet1");
+  await opened.book.settled();
+  return opened;
+}
+
+test("the demo is what Set up makes with the same rows: sheets, formats, widths, formulas, lists and results", async () => {
+  const made = await setUpBook();
+  const demo = openHeadless(builtFunctions(), demoData());
+  await demo.book.settled();
+  const [ours, theirs] = [contentOfBook(made.book), contentOfBook(demo.book)];
+  expect(ours.map(({ name }) => name)).toEqual(TABS);
+  for (const [index, sheet] of theirs.entries()) {
+    const { cells, columns, ...rest } = ours[index]!;
+    const { cells: theirCells, columns: theirColumns, ...others } = sheet;
+    expect(rest).toEqual(others);
+    expect({ sheet: sheet.name, columns }).toEqual({ sheet: sheet.name, columns: theirColumns });
+    expect(asSeen(sheet.name, cells, columns)).toEqual(asSeen(sheet.name, theirCells, theirColumns));
+  }
+  made.close();
+  demo.close();
+});
