@@ -138,7 +138,7 @@ test("boxes are bought and set: prices and minutes find them, and they stand bef
   const run = { Run: "A", Route: "east 60", From: "JB-1", To: "JB-2", Conductors: "3 #12 THHN" };
   const table = takeoff(runsRange(run), { prices, labor });
   expect(rowWhere(table, { Item: "Box" })).toMatchObject({ Quantity: 2, Extension: 6, Hours: 0.5 });
-  expect(items(table).slice(-4, -2)).toEqual(["Box", "#12 THHN conductor"]);
+  expect(items(table).slice(-5, -3)).toEqual(["Box", "#12 THHN conductor"]);
   const none = takeoff(runsRange(run), {
     labor: [
       ["Operation", "Minutes"],
