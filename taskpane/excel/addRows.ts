@@ -9,7 +9,7 @@ export function addRows(name: string, rows: (Cell | null)[][]): Promise<void> {
   return batch(async (context) => {
     const table = context.workbook.tables.getItem(name);
     const sheet = table.worksheet.load("name");
-    for (const _ of rows) table.rows.add();
+    rows.forEach(() => table.rows.add());
     const range = table.getRange().load("rowIndex,columnIndex,rowCount");
     await context.sync();
     const first = range.rowIndex + range.rowCount - rows.length;

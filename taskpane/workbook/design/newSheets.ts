@@ -73,9 +73,9 @@ function tableSheet(item: TableName, { sheets, tables, currency, rows }: SheetWi
 
 /** A sheet with a table of values, such as runs to keep as they are: it looks like ours, and nothing in it follows. */
 export function keptTable(sheet: string, table: string, cells: Cell[][]): NewSheet & { table: string } {
-  const columns = (cells[0] ?? []).map((header) => {
-    const { list: _, note: __, ...column } = columnDesign(String(header), "");
-    return column;
+  const columns = (cells[0] ?? []).map((header): ColumnDesign => {
+    const { width, look } = columnDesign(String(header), "");
+    return { header: String(header), width, look };
   });
   const common = { heading: heading("input"), frozenColumns: 0, tab: COLORS.input };
   return { sheet, table, cells, columns, ...common };
