@@ -3,6 +3,7 @@ import { MADE_COLUMNS } from "../../src/made/madeTable";
 import type { TableCells } from "../excel";
 import type { WorkbookApi } from "../hooks/useWorkbook";
 import type { Cell } from "../workbook/items";
+import { rowSeen } from "../workbook/appendRows";
 import { plainText } from "../workbook/plainText";
 import { firstFreeRow } from "../workbook/rows";
 
@@ -23,7 +24,8 @@ export async function addToMade(
   const room = Math.max(0, made.cells.length - free);
   const inside = rows.slice(0, room);
   if (inside.length > 0) {
-    await workbook.writeCells({ sheet: made.sheet, row: made.row + free, column: made.column }, inside);
+    const seen = rowSeen(made, 0).concat(...inside.map((_, index) => rowSeen(made, free + index)));
+    await workbook.writeCells({ sheet: made.sheet, row: made.row + free, column: made.column }, inside, seen);
   }
   if (rows.length > room) await workbook.addRows(made.name, rows.slice(room));
   return merged;

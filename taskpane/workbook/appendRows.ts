@@ -36,5 +36,5 @@ export async function appendRows(
 }
 
 /** The cells of a table's row as they were read: 0 for the headers. */
-const rowSeen = ({ cells, sheet, row, column }: TableCells, at: number) =>
+export const rowSeen = ({ cells, sheet, row, column }: TableCells, at: number) =>
   (cells[at] ?? []).map((value, place) => ({ sheet, row: row + at, column: column + place, value }));
