@@ -81,12 +81,12 @@ describe("shop and take-off count the same pieces", () => {
   });
 });
 
-test("no coupling stands on the last inch beside an elbow: the pieces are parted as straight conduit is", () => {
-  // 140 less 2 × 9.5 are 121: a whole stick would leave 1 in.; its sockets want 1.125 in. on either side.
+test("no pup stands beside an elbow: the pieces are parted as straight conduit is", () => {
+  // 140 less 2 × 9.5 are 121: a whole stick would leave 1 in.; a foot is the least where it costs no piece more.
   const rows = scheduleJob(
     buildJob({ runs: runsRange({ Run: "P", Raceway: "PVC 40", Size: "2", Route: "up 20, east 140, up 20" }) }),
   );
-  expect(rows.filter(({ Piece }) => Piece !== "").map((row) => Math.round(Number(row["Cut length"]) * 1e6) / 1e6)).toEqual([10.5, 118.75, 2.25, 10.5]); // prettier-ignore
+  expect(rows.filter(({ Piece }) => Piece !== "").map((row) => Math.round(Number(row["Cut length"]) * 1e6) / 1e6)).toEqual([10.5, 109, 12, 10.5]); // prettier-ignore
 });
 
 /** 4' 2-1/2" as the cutting plan writes it, in inches: 50-1/2". */

@@ -6,6 +6,7 @@ import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
 import { meetsItself } from "./meetsItself";
+import { unionsNeeded } from "./unions";
 import { unmeasuredShoes } from "./shoeChecks";
 import { zeroQuantities } from "../run/zeroQuantity";
 
@@ -59,6 +60,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Find
     ...pastTheDial(built),
     ...crowdedBends(built),
     ...meetsItself(built),
+    ...unionsNeeded(built),
     ...coarseSweeps(built),
     ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
   ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),

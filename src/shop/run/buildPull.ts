@@ -1,4 +1,5 @@
-import { NO_CONDUIT } from "../../units/tolerances";
+import { isAngle } from "../../geometry/angle";
+import { NO_CONDUIT, SAME_ANGLE } from "../../units/tolerances";
 import { arcLength } from "../../geometry/arc";
 import { pathParts, type PathParts } from "../../geometry/path";
 import { couplingSeat } from "../../raceway/sticks";
@@ -8,7 +9,7 @@ import { InputError } from "../../units/errors";
 import { showInches } from "../../units/show";
 import type { BuiltPull, FactoryElbow, Piece, PieceBend } from "./builtRun";
 import { isElbow } from "./factoryElbows";
-import { dividePull, type JoinZone } from "./couplings";
+import { fixedJoints, jointsOf, type CouplingZone } from "./pieceEnds";
 import { tailNeeded, type Shoe } from "../shoe/shoe";
 
 /** What the pulls of a run have in common. */
@@ -18,6 +19,10 @@ export interface PullMaking {
   readonly shoe: Shoe;
   /** Angles at which there are factory elbows [°]. */
   readonly elbows: readonly number[];
+  /** Where the pull is coupled, from its start [in], where the run's row says so. */
+  readonly joints?: readonly number[];
+  /** Where the pull starts along the run [in]. */
+  readonly start: number;
 }
 
 /** A stretch of a pull between elbows and ends, in developed positions [in]. */
@@ -34,7 +39,7 @@ interface Stretch {
 export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, making: PullMaking): BuiltPull {
   const parts = pathParts(pullPath(pull));
   const bends = placedBends(pull, parts);
-  const zones = joinZones(parts, bends, making.shoe);
+  const zones = joinZones(pull, parts, bends, making.shoe);
   const pieces: Piece[] = [];
   const elbows: FactoryElbow[] = [];
   /** Developed positions where a piece or an elbow ends. */
@@ -76,19 +81,23 @@ function stretches(bends: readonly PieceBend[], developed: number, elbows: reado
 }
 
 /** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
-function pieceEnds({ from, to, elbow }: Stretch, zones: readonly JoinZone[], { stick, shoe }: PullMaking): number[] {
+function pieceEnds({ from, to, elbow }: Stretch, zones: readonly CouplingZone[], making: PullMaking): number[] {
+  const { stick, shoe, start } = making;
   const length = to - from;
   const besideElbow = from > 0 || elbow !== undefined;
   if (besideElbow && length <= NO_CONDUIT) return [];
   const own = zones
     .filter((zone) => zone.from >= from && zone.to <= to)
-    .map((zone) => ({ from: zone.from - from, to: zone.to - from }));
-  const division = dividePull(length, stick, own, shortestPiece(shoe));
-  if ("joints" in division) return [...division.joints.map((joint) => from + joint), to];
-  const [start, end] = [from + division.tooLong.from, from + division.tooLong.to];
+    .map((zone) => ({ ...zone, from: zone.from - from, to: zone.to - from }));
+  const fixed = making.joints?.filter((joint) => joint > from && joint < to).map((joint) => joint - from);
+  const joints = fixed
+    ? fixedJoints(fixed, length, stick, own, start + from)
+    : jointsOf(length, stick, own, shortestPiece(shoe));
+  if (!("tooLong" in joints)) return [...joints.map((joint) => from + joint), to];
+  const [first, last] = [from + joints.tooLong.from, from + joints.tooLong.to];
   throw new InputError(
-    `A stick of ${stick} in. cannot span from ${showInches(start, 2)} to ${showInches(end, 2)} along the conduit: bends stand too ` +
-      `close together for a coupling in between. Make a leg longer or use a longer stick.`,
+    `A stick of ${showInches(stick)} cannot span from ${showInches(first, 2)} to ${showInches(last, 2)} along the conduit: bends ` +
+      `stand too close together for a coupling in between. Make a leg longer or use a longer stick.`,
   );
 }
 
@@ -109,17 +118,28 @@ function placedBends({ corners }: Pull, { bends, straights, legs }: PathParts): 
 }
 
 /** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
-function joinZones(parts: PathParts, bends: readonly PieceBend[], shoe: Shoe): JoinZone[] {
+function joinZones(pull: Pull, parts: PathParts, bends: readonly PieceBend[], shoe: Shoe): CouplingZone[] {
   const clear = besideBend(shoe);
-  const zones: JoinZone[] = [];
+  const zones: CouplingZone[] = [];
   let from = 0;
   for (let index = 0; index < parts.straights.length; index++) {
     const bend = bends[index];
     const to = bend?.start ?? parts.developed;
-    if (to - clear >= from + clear) zones.push({ from: from + clear, to: to - clear });
+    const parting = belongTogether(pull, parts, index);
+    if (to - clear >= from + clear) zones.push({ from: from + clear, to: to - clear, parting });
     if (bend) from = to + arcLength(bend.angle, bend.radius);
   }
   return zones;
+}
+
+/** True when the bends on both sides of a straight are one offset or saddle, or a kick and its return. */
+function belongTogether({ corners }: Pull, { bends }: PathParts, straight: number): boolean {
+  const [before, after] = [corners[straight - 1], corners[straight]];
+  if (!before || !after) return false;
+  if (before.group === after.group) return true;
+  const [first, second] = [bends[straight - 1]!, bends[straight]!];
+  const kicks = before.kind === "bend" && after.kind === "bend" && first.angle < 90 - SAME_ANGLE;
+  return kicks && isAngle(first.angle, second.angle) && isAngle(Math.abs(second.rotation), 180);
 }
 
 /** The bends that start on a piece of a stretch, measured from its start; beside an elbow that may be right at its end. */

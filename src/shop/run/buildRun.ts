@@ -6,11 +6,13 @@ import { pullPath, refuseShortLegs } from "../../route/problems";
 import { readRoute } from "../../route/readRoute";
 import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
 import { InputError, NotListedError } from "../../units/errors";
+import { formatLength } from "../../units/length";
+import { ROUNDING } from "../../units/tolerances";
 import type { Shoe } from "../shoe/shoe";
 import { radiusOf } from "../shoe/springback";
 import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
-import type { BuiltRun } from "./builtRun";
+import type { BuiltPull, BuiltRun } from "./builtRun";
 import { elbowAngles, elbowShoe, isElbow, straightOnly, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
 import type { Run } from "./runsTable";
 
@@ -52,17 +54,35 @@ const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
   const { pulls, endsInBox } = layOut(walked, (angle) => radiusOf(shoe, angle));
   refuseShortLegs(pulls, lengthsAsIn(walked.steps));
-  let pieceNumber = 0;
+  let [pieceNumber, start] = [0, 0];
+  const built = pulls.map((pull, index) => {
+    const joints = run.joints?.map((joint) => joint - start);
+    const made = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows, joints, start });
+    pieceNumber += made.pieces.length;
+    start += made.parts.developed;
+    return made;
+  });
+  refuseLostJoints(run, built, start);
   return {
     run,
     shoe,
-    pulls: pulls.map((pull, index) => {
-      const built = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows });
-      pieceNumber += built.pieces.length;
-      return built;
-    }),
+    pulls: built,
     endsInBox,
   };
+}
+
+/** Joints that the row asks for and that stand in a factory elbow, at a box or past the run's end. @throws InputError */
+function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], length: number): void {
+  let start = 0;
+  const made = pulls.flatMap((pull) => {
+    const own = pull.joints.map((joint) => joint + start);
+    start += pull.parts.developed;
+    return own;
+  });
+  const lost = joints.find((joint) => !made.some((one) => Math.abs(one - joint) < ROUNDING));
+  if (lost === undefined) return;
+  const why = lost < length ? "is at a box or in a factory elbow" : `is past the run's end at ${formatLength(length)}`;
+  throw new InputError(`Joints: ${formatLength(lost)} ${why}.`);
 }
 
 /** True when a run has bends and there is a factory elbow for each. */

@@ -27,6 +27,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Fittings" },
   { name: "Grounding bushing", also: ["Grounding bushings"] },
   { name: "Straps", zero: true },
+  { name: "Joints" },
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal, a threaded one with its coupling) [in]. */
@@ -62,6 +63,8 @@ export interface Run {
   readonly groundingBushing: string;
   /** Straps planned for the run, checked against the code; undefined when the cell is empty. */
   readonly straps?: number;
+  /** Where the run is coupled, from its datum end along the conduit [in]; undefined: where the program puts couplings. */
+  readonly joints?: readonly number[];
 }
 
 /** A row of the Runs table, by its place in the range: read, or told in words why not. */
@@ -121,6 +124,7 @@ function readRun(row: TableRow, name: string): Run {
   const quantity = row.get("Quantity");
   const stick = row.get("Stick");
   const straps = row.get("Straps");
+  const joints = row.get("Joints");
   return {
     name,
     job: text(row.get("Job")),
@@ -140,5 +144,12 @@ function readRun(row: TableRow, name: string): Run {
     fittings: text(row.get("Fittings")),
     groundingBushing: text(row.get("Grounding bushing")),
     straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
+    ...(joints === null ? {} : { joints: readJoints(joints) }),
   };
+}
+
+/** Positions parted by commas or semicolons, in their order along the run. */
+function readJoints(cell: unknown): number[] {
+  const parts = typeof cell === "number" ? [cell] : text(cell).split(/[,;]/);
+  return parts.map((part) => toInches(part, "Joints", { above: 0 })).sort((a, b) => a - b);
 }

@@ -116,6 +116,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Fittings: run.fittings,
   "Grounding bushing": run.groundingBushing,
   Straps: run.straps === undefined ? "" : String(run.straps),
+  Joints: (run.joints ?? []).map((joint) => formatLength(joint, 64)).join(", "),
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

@@ -37,3 +37,19 @@ test("what an inch of radius does to marks and cut is what the schedule shows", 
   );
   expect(words).toContain(`of a 45 ${change("east 20, bend 45 up, ahead 40", "mark").toFixed(2)} in.`);
 });
+
+const UNION = "threaded bent pieces between fixed ends need a union (common practice)";
+
+test("a threaded run whose bent piece is turned onto a coupling needs a union; EMT and threadless fittings do not", () => {
+  const found = (raceway: string, fittings = "", route = "east 130, up 60, east 40") =>
+    jobChecks([
+      ["Run", "Raceway", "Size", "Route", "Fittings"],
+      ["A", raceway, "1", route, fittings],
+    ])
+      .filter((row) => row[2] === UNION)
+      .map((row) => String(row[3]).split(":")[0]);
+  expect(found("RMC")).toEqual(["piece 2"]);
+  expect(found("EMT")).toEqual([]);
+  expect(found("RMC", "compression")).toEqual([]);
+  expect(found("RMC", "", "east 130")).toEqual([]);
+});

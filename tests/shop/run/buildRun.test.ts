@@ -18,15 +18,18 @@ const cutsOf = ({ pulls }: BuiltRun): number[] =>
   pulls.flatMap(({ pieces }) => pieces.map(({ cutLength }) => cutLength));
 
 describe("pieces of a run", () => {
-  test("a coupling stands 3 in. from an end at the least, and no piece is shorter than two such", () => {
-    expect(cutsOf(built("east 122"))).toEqual([116, 6]);
-    expect(cutsOf(built("east 130"))).toEqual([120, 10]);
+  test("no pup at the box where a longer last piece takes no stick more; else two couplings' room is the least", () => {
+    expect(cutsOf(built("east 122"))).toEqual([110, 12]);
+    expect(cutsOf(built("east 130"))).toEqual([118, 12]);
+    expect(cutsOf(built("east 40", { stick: 18 }))).toEqual([near(12), near(16), near(12)]);
+    // Two sticks of 16 in. and a piece of at least 6: no three pieces have a foot each.
+    expect(cutsOf(built("east 34", { stick: 16 }))).toEqual([near(12), near(16), near(6)]);
   });
 
   test("a coupling stands 3 in. from a bend at the least, on either side of it", () => {
     // Ends of 2 in. take no coupling, so it stands on the leg of 112 between the bends, where a piece gets shortest.
-    expect(cutsOf(built("up 6, east 120, up 6"))).toEqual([near(2 + ARC + 112 - 3), near(3 + ARC + 2)]);
-    expect(cutsOf(built("up 6, east 120, up 9", { stick: 125 }))).toEqual([near(2 + ARC + 3), near(112 - 3 + ARC + 5)]);
+    expect(cutsOf(built("up 6, east 120, up 6"))).toEqual([near(4 + 112 + 2 * ARC - 12), near(12)]);
+    expect(cutsOf(built("up 6, east 120, up 9", { stick: 125 }))).toEqual([near(12), near(2 + 112 + 5 + 2 * ARC - 12)]);
     // Six inches between two bends are just enough for a coupling, less is not.
     const far = (leg: number) => cutsOf(built(`up 30, east ${leg}, up 30`, { stick: 40 }));
     expect(far(14.001)).toEqual([near(26 + ARC + 3), near(3.001 + ARC + 26)]);

@@ -118,6 +118,7 @@ const OTHER_CELLS = [
   ["Fittings", "compression"],
   ["Grounding bushing", "from"],
   ["Straps", "3"],
+  ["Joints", "2' 0\""],
 ] as const;
 
 test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {
