@@ -1,3 +1,4 @@
+import { rememberLatest } from "../../memory/latest";
 import { readRaceway } from "../../raceway/raceway";
 import { usableStick } from "../../raceway/sticks";
 import { readTradeSize } from "../../raceway/tradeSize";
@@ -9,8 +10,13 @@ import { elbowRule } from "./factoryElbows";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "../shoe/shoeBook";
 
+/** Runs that are kept: several functions of a row ask for the same one. */
+const KEPT = 5000;
+
 /** The arguments every RUN function takes, read into a run. */
-export function oneRun(route: unknown, raceway: unknown, size: unknown): Run {
+export const oneRun: (route: unknown, raceway: unknown, size: unknown) => Run = rememberLatest(readOneRun, KEPT);
+
+function readOneRun(route: unknown, raceway: unknown, size: unknown): Run {
   if (typeof route !== "string" || route.trim() === "") {
     throw new InputError(`route must be text, as in up 4', east 12' 6"; got ${quoteValue(route)}.`);
   }
