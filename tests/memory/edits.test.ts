@@ -1,7 +1,7 @@
 /** What is remembered changes no answer: after every edit the functions say what they would say for the first time. */
 import { EDITS, follow } from "./session";
 
-test("60 runs, twenty edits one after the other", () => follow(60, EDITS));
+test("60 runs, each kind of edit one after the other", () => follow(60, EDITS));
 
 test("400 runs, every seventh edit", () =>
   follow(

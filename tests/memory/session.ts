@@ -144,7 +144,17 @@ export const EDITS: readonly (readonly [name: string, edit: (book: Workbook) => 
   ],
   ["a row is left blank", (book) => withRuns(book, (runs) => spliced(runs, 12, 0, []))],
   ["a shoe is measured", (book) => ({ ...book, shoes: [...book.shoes, ["IMC", "1", 6, 8.2, 5]] })],
-  ["a rule is changed", (book) => ({ ...book, rules: [...book.rules, ["Saw kerf", 0.125]] })],
+  [
+    "a rule is changed",
+    (book) => ({
+      ...book,
+      rules: [
+        ["Rule", "Value"],
+        ["Straps per support", 2],
+      ],
+    }),
+  ],
+  ["a rule is added", (book) => ({ ...book, rules: [...book.rules, ["Saw kerf", 0.125]] })],
   ["an offcut is put on the rack", (book) => ({ ...book, stock: [...book.stock, ["EMT", "1/2", 61, 2, ""]] })],
   ["minutes are written", (book) => ({ ...book, labor: [...book.labor, ["offset", 7]] })],
   [
