@@ -37,6 +37,12 @@ export function BendView() {
   const shoes = tables.Shoes?.cells;
   const shoe = useMemo(() => attempt(() => readShoes(shoes).shoeFor(raceway, size)), [shoes, raceway, size]);
   const { values, problems } = readFields(kind, own(kind, texts), units.typed);
+  const typedTexts = Object.fromEntries(
+    kind.fields.map(({ key, kind: what }) => {
+      const text = own(kind, texts)[key] ?? "";
+      return [key, what === "length" ? units.typed(text) : text.replace(/\s*°$/, "")];
+    }),
+  );
   const route = values && routeSteps(kind, values).join(", ");
   const worked = useMemo(
     () => (route === undefined ? undefined : attempt(() => buildOneRun(route, raceway, size, shoes))),
@@ -80,7 +86,7 @@ export function BendView() {
             </Section>
           </div>
           <PutInSheet kind={kind} values={values} raceway={raceway} size={size} built={built} rows={rows} />
-          <PutInRun kind={kind} values={values} raceway={raceway} size={size} />
+          <PutInRun kind={kind} values={values} texts={typedTexts} raceway={raceway} size={size} />
         </>
       )}
     </>

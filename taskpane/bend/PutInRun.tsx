@@ -1,12 +1,12 @@
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { Notice } from "../components/Notice";
 import { useTask } from "../components/useTask";
 import { joinRoute, splitRoute } from "../run/steps";
 import { useRun } from "../run/useRun";
 import { strings } from "../strings";
 import type { BendChoice, Values } from "./kinds";
-import { routeSteps } from "./readFields";
+import { stepsToAdd } from "./readFields";
 
 const t = strings.bend.run;
 
@@ -14,35 +14,38 @@ const t = strings.bend.run;
 export function PutInRun({
   kind,
   values,
+  texts,
   raceway,
   size,
 }: {
   kind: BendChoice;
   values: Values;
+  /** The same as they were typed. */
+  texts: Readonly<Record<string, string>>;
   raceway: string;
   size: string;
 }) {
   const run = useRun();
   const task = useTask();
   const [done, setDone] = useState<{ words: string; before?: string }>();
+  const addButton = useRef<HTMLButtonElement>(null);
   if (!run.table) return null;
-  const steps = routeSteps(kind, values);
   const route = run.text("Route");
   const name = run.text("Run");
   const add = async () => {
     const own = splitRoute(route);
-    await run.setCell("Route", joinRoute([...own, ...(own.length > 0 ? steps.slice(kind.lead) : steps)]));
+    await run.setCell("Route", joinRoute([...own, ...stepsToAdd(kind, values, texts, own.length > 0)]));
     setDone({ words: t.added(name), before: route });
   };
   const make = async () => {
-    await run.addRun({ Raceway: raceway, Size: size, Route: joinRoute(steps) });
+    await run.addRun({ Raceway: raceway, Size: size, Route: joinRoute(stepsToAdd(kind, values, texts, false)) });
     setDone({ words: t.made });
   };
   return (
     <div className="rl-stack">
       <div className="rl-row">
         {run.row > 0 && (
-          <Button disabledFocusable={task.busy} onClick={() => void task.run(add)}>
+          <Button ref={addButton} disabledFocusable={task.busy} onClick={() => void task.run(add)}>
             {t.add(name)}
           </Button>
         )}
@@ -62,6 +65,7 @@ export function PutInRun({
                   void task.run(async () => {
                     await run.setCell("Route", done.before ?? "");
                     setDone(undefined);
+                    addButton.current?.focus();
                   })
                 }
               >

@@ -1,6 +1,7 @@
 import { toAngle } from "../../src/units/angle";
 import { toInches } from "../../src/units/length";
 import { toNumber } from "../../src/units/number";
+import { readRoute } from "../../src/route/readRoute";
 import { attempt } from "../components/attempt";
 import type { BendField, BendChoice, Values } from "./kinds";
 
@@ -40,3 +41,21 @@ function readField({ kind, label }: BendField, text: string): number {
 /** The steps of a bend's route with the values in their places. */
 export const routeSteps = (kind: BendChoice, values: Readonly<Record<string, number | string>>): string[] =>
   kind.steps.map((step) => step.replace(/\{(\w+)\}/g, (_, key: string) => String(values[key] ?? "")));
+
+/**
+ * The steps of a bend as it is added to a run, in the person's own words (5-1/2 stays 5-1/2) where these are read as the
+ * values are. After steps that are there, what leads up to the bend goes on ahead.
+ *
+ * @param texts what stands in the fields, with its unit where a bare number is none of inches
+ */
+export function stepsToAdd(
+  kind: BendChoice,
+  values: Readonly<Record<string, number>>,
+  texts: Readonly<Record<string, string>>,
+  afterOthers: boolean,
+): string[] {
+  const read = (steps: readonly string[]) => attempt(() => JSON.stringify(readRoute(steps.join(", "))));
+  const [plain, written] = [routeSteps(kind, values), routeSteps(kind, texts)];
+  const steps = read(written).value === read(plain).value ? written : plain;
+  return steps.map((step, place) => (afterOthers && place < kind.lead ? step.replace(/^\w+/, "ahead") : step));
+}

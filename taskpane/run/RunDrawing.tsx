@@ -25,7 +25,16 @@ const START = { azimuth: -45, elevation: 25 };
  * The run to scale: from above, from the side, or turned any way by dragging or with two sliders. The bends of the step
  * the person is in are pointed out.
  */
-export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
+export function RunDrawing({
+  built,
+  step,
+  onPick,
+}: {
+  built: BuiltRun;
+  step: number;
+  /** The person points at a bend of this step. */
+  onPick(step: number): void;
+}) {
   const units = useUnits();
   const [watch, width] = useWidth(296);
   const [seen, setSeen] = useState<Seen>("isometric");
@@ -50,6 +59,10 @@ export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
       azimuth: wrapped(azimuth - right),
       elevation: Math.max(-90, Math.min(90, elevation + down)),
     }));
+  const pick = (target: Element) => {
+    const picked = stepOfBend(built, bendAt(target));
+    if (picked !== undefined) onPick(picked);
+  };
   const drag = useDrag((x, y) => {
     setSeen("turned");
     turnBy(x * DRAG, y * DRAG);
@@ -85,7 +98,7 @@ export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
           />
         </div>
       )}
-      <div ref={watch} className="rl-turnable" {...drag}>
+      <div ref={watch} className="rl-turnable" {...drag} onClick={(event) => pick(event.target as Element)}>
         <Drawing scene={scene} />
       </div>
     </Section>
@@ -95,6 +108,16 @@ export function RunDrawing({ built, step }: { built: BuiltRun; step: number }) {
 /** Bends that a step asks for, counted from 1 through the run. */
 const bendsOfStep = ({ pulls }: BuiltRun, step: number): number[] =>
   pulls.flatMap(({ pull }) => pull.corners).flatMap((corner, index) => (corner.step === step ? [index + 1] : []));
+
+/** The number that is pointed at: a circle is followed by its number. NaN elsewhere. */
+function bendAt(target: Element): number {
+  const text = target.tagName === "circle" ? target.nextElementSibling : target;
+  return text?.tagName === "text" ? Number(text.textContent) : NaN;
+}
+
+/** The step that asks for a bend, by its number through the run. */
+const stepOfBend = ({ pulls }: BuiltRun, bend: number): number | undefined =>
+  pulls.flatMap(({ pull }) => pull.corners)[bend - 1]?.step;
 
 interface SliderProps {
   label: string;

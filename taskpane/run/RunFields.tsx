@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { RACEWAYS, readRaceway } from "../../src/raceway/raceway";
 import { readTradeSize, TRADE_SIZES } from "../../src/raceway/tradeSize";
+import { dayText } from "../../src/units/day";
 import { toNumber } from "../../src/units/number";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
@@ -12,10 +13,16 @@ import type { SelectedRun } from "./useRun";
 
 const t = strings.run.fields;
 
-/** Name, raceway, size and quantity of the selected run, written to its row as they change. */
+/** Cells that say where a run goes and who makes it, as their headers name them. */
+const MORE = ["Area", "From", "To", "Conductors", "Date", "Crew"] as const;
+
+/** Name, raceway, size and quantity of the selected run, and what else is said of it, written to its row as they change. */
 export function RunFields({ run }: { run: SelectedRun }) {
   const task = useTask();
   const set = (column: string, value: string | number) => void task.run(() => run.setCell(column, value));
+  const more = MORE.filter((column) => run.has(column));
+  const shown = (column: string) =>
+    column === "Date" && Number(run.text(column)) > 0 ? dayText(Number(run.text(column))) : run.text(column);
   const raceway = attempt(() => readRaceway(run.text("Raceway")));
   const size = attempt(() => readTradeSize(run.text("Size")));
   return (
@@ -43,6 +50,16 @@ export function RunFields({ run }: { run: SelectedRun }) {
           onChange={(value) => set("Size", value)}
         />
       </div>
+      {more.length > 0 && (
+        <details className="rl-words">
+          <summary>{t.more}</summary>
+          <div className="rl-grid rl-grid-2">
+            {more.map((column) => (
+              <CellEntry key={column} label={column} text={shown(column)} onDone={(value) => set(column, value)} />
+            ))}
+          </div>
+        </details>
+      )}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
     </>
   );

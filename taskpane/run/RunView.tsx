@@ -1,6 +1,7 @@
 import { Button, Spinner } from "@fluentui/react-components";
-import { AddRegular } from "@fluentui/react-icons";
+import { AddRegular, CopyRegular } from "@fluentui/react-icons";
 import { useEffect, useMemo, useRef, useState } from "react";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { Choice } from "../components/Choice";
 import { NoRuns } from "../components/NoRuns";
 import { Notice } from "../components/Notice";
@@ -30,14 +31,27 @@ export function RunView({ toStart }: { toStart(): void }) {
   if (!run.table) return <NoRuns toStart={toStart} />;
   return (
     <>
-      <RunPicker run={run} onAdd={() => void task.run(() => run.addRun())} busy={task.busy} />
+      <RunPicker
+        run={run}
+        onAdd={() => void task.run(() => run.addRun())}
+        onCopy={() => void task.run(() => run.addRun(cellsOf(run)))}
+        busy={task.busy}
+      />
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {run.row === 0 ? <p>{t.empty}</p> : <RunBuilder key={run.row} run={run} />}
     </>
   );
 }
 
-function RunPicker({ run, onAdd, busy }: { run: SelectedRun; onAdd(): void; busy: boolean }) {
+/** What the cells of the selected run say, but for its name. */
+const cellsOf = (run: SelectedRun): Record<string, string> =>
+  Object.fromEntries(
+    RUN_COLUMNS.flatMap(({ name }) =>
+      name !== "Run" && run.has(name) && run.text(name) !== "" ? [[name, run.text(name)]] : [],
+    ),
+  );
+
+function RunPicker({ run, onAdd, onCopy, busy }: { run: SelectedRun; onAdd(): void; onCopy(): void; busy: boolean }) {
   const { selectRun } = useLedger();
   return (
     <div className="rl-row rl-row-end">
@@ -52,6 +66,11 @@ function RunPicker({ run, onAdd, busy }: { run: SelectedRun; onAdd(): void; busy
       <Button size="small" icon={<AddRegular />} onClick={onAdd} disabledFocusable={busy}>
         {t.add}
       </Button>
+      {run.row > 0 && (
+        <Button size="small" icon={<CopyRegular />} onClick={onCopy} disabledFocusable={busy}>
+          {t.duplicate}
+        </Button>
+      )}
     </div>
   );
 }
@@ -63,6 +82,7 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   const [steps, setSteps] = useState(() => splitRoute(route));
   const [part, setPart] = useState<"marks" | "checks">("checks");
   const [step, setStep] = useState(0);
+  const [removed, setRemoved] = useState<{ before: readonly string[]; place: number }>();
   const list = useRef<HTMLDivElement>(null);
   const inSheet = useRef(route);
   const writing = useRef(0);
@@ -80,6 +100,7 @@ function RunBuilder({ run }: { run: SelectedRun }) {
     if (text === joinRoute(splitRoute(inSheet.current))) return;
     inSheet.current = text;
     writing.current += 1;
+    setRemoved(undefined);
     void task.run(() => run.setCell("Route", text)).finally(() => (writing.current -= 1));
   };
 
@@ -90,36 +111,66 @@ function RunBuilder({ run }: { run: SelectedRun }) {
     [cells, run.row, draft, tables.Shoes, tables.Rules],
   );
   const notes = useMemo(() => notesOf(worked), [worked]);
+  // The list has its step again only after the next drawing of the pane.
   const toStep = (step: number) =>
-    list.current?.querySelectorAll<HTMLInputElement>(".rl-steps input")[step - 1]?.focus();
+    setTimeout(() => list.current?.querySelectorAll<HTMLInputElement>(".rl-steps input")[step - 1]?.focus());
 
   return (
     <>
       <RunFields run={run} />
       <div ref={list}>
         <Section title={t.steps.title}>
-          <StepList steps={steps} notes={notes} onDraft={setSteps} onStep={setStep} onCommit={commit} />
+          <StepList
+            steps={steps}
+            notes={notes}
+            onDraft={setSteps}
+            onStep={setStep}
+            onCommit={commit}
+            onRestore={() => setSteps(splitRoute(inSheet.current))}
+            onRemoved={(before, place) => setRemoved({ before, place })}
+          />
+          {removed && (
+            <Notice
+              intent="success"
+              actions={
+                <Button
+                  size="small"
+                  onClick={() => {
+                    commit([...removed.before]);
+                    setRemoved(undefined);
+                    toStep(removed.place);
+                  }}
+                >
+                  {strings.bend.put.takeBack}
+                </Button>
+              }
+            >
+              {t.steps.removed(removed.place)}
+            </Notice>
+          )}
           {task.problem && <Notice intent="error">{task.problem}</Notice>}
         </Section>
       </div>
-      {worked.built && <RunDrawing built={worked.built} step={step} />}
-      {draft !== "" && (
-        <>
-          <Tabs<"checks" | "marks">
-            label={t.parts}
-            tabs={[
-              { value: "checks", text: t.checks.tab(worked.problem ? 1 : worked.findings.length) },
-              { value: "marks", text: t.marks.tab },
-            ]}
-            value={part}
-            onChange={setPart}
-            panel={PANEL}
-          />
-          <div id={PANEL} role="tabpanel" aria-labelledby={tabId(PANEL, part)} className="rl-stack-wide">
-            {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <MarksOrWhy worked={worked} />}
+      <div className="rl-beside">
+        {worked.built && <RunDrawing built={worked.built} step={step} onPick={toStep} />}
+        {draft !== "" && (
+          <div className="rl-stack-wide">
+            <Tabs<"checks" | "marks">
+              label={t.parts}
+              tabs={[
+                { value: "checks", text: t.checks.tab(worked.problem ? 1 : worked.findings.length) },
+                { value: "marks", text: t.marks.tab },
+              ]}
+              value={part}
+              onChange={setPart}
+              panel={PANEL}
+            />
+            <div id={PANEL} role="tabpanel" aria-labelledby={tabId(PANEL, part)} className="rl-stack-wide">
+              {part === "checks" ? <Findings worked={worked} onStep={toStep} /> : <MarksOrWhy worked={worked} />}
+            </div>
           </div>
-        </>
-      )}
+        )}
+      </div>
     </>
   );
 }

@@ -14,12 +14,16 @@ interface StepListProps {
   onStep(step: number): void;
   /** The person is done with a change: it goes into the sheet. */
   onCommit(steps: string[]): void;
+  /** The person does not want what was typed since the last change. */
+  onRestore(): void;
+  /** A step was removed from these. */
+  onRemoved(before: readonly string[], place: number): void;
 }
 
 const t = strings.run.steps;
 
 /** The steps of a route, one field each: add, reorder, remove, by mouse or by keyboard. */
-export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListProps) {
+export function StepList({ steps, notes, onDraft, onStep, onCommit, onRestore, onRemoved }: StepListProps) {
   const list = useRef<HTMLOListElement>(null);
   const focusNext = useRef<number | undefined>(undefined);
   const help = useId();
@@ -36,9 +40,14 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
     focusNext.current = Math.max(0, Math.min(steps.length - 1, index + by));
     onCommit(moveStep(steps, index, by));
   };
+  const insert = (index: number) => {
+    focusNext.current = index;
+    onCommit([...steps.slice(0, index), t.samples[0]?.text ?? "", ...steps.slice(index)]);
+  };
   const remove = (index: number) => {
     focusNext.current = Math.min(index, steps.length - 2);
     onCommit(steps.filter((_, place) => place !== index));
+    onRemoved(steps, index + 1);
   };
   const write = (index: number, text: string) => {
     focusNext.current = index;
@@ -52,6 +61,8 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
     const typing = event.target instanceof HTMLInputElement && event.target.value !== "";
     if (event.altKey && event.key === "ArrowUp") move(index, -1);
     else if (event.altKey && event.key === "ArrowDown") move(index, 1);
+    else if (event.altKey && event.key === "Insert") insert(index);
+    else if (event.key === "Escape") onRestore();
     else if (event.key === "Delete" && (event.altKey || !typing)) remove(index);
     else return;
     event.preventDefault();
@@ -107,6 +118,14 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit }: StepListPr
                   title={t.down(index + 1)}
                   disabledFocusable={index === steps.length - 1}
                   onClick={() => move(index, 1)}
+                />
+                <Button
+                  size="small"
+                  appearance="subtle"
+                  icon={<AddRegular />}
+                  aria-label={t.insert(index + 1)}
+                  title={t.insert(index + 1)}
+                  onClick={() => insert(index)}
                 />
                 <Button
                   size="small"

@@ -113,7 +113,7 @@ test("what was written over comes back", async () => {
   expect(sheet.bold.size).toBe(0);
 });
 
-test("the bend joins the selected run's route, without the leg that leads up to it, and can be taken back", async () => {
+test("the bend joins the selected run's route, what leads up to it straight ahead, and can be taken back", async () => {
   const shown = await showPane();
   await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
   await screen.findByText(/This workbook is set up/);
@@ -124,7 +124,7 @@ test("the bend joins the selected run's route, without the leg that leads up to 
   await shown.user.click(await screen.findByRole("button", { name: "Add to P-7" }));
   await screen.findByText("Added to the route of P-7.");
   const route = () => shown.book.cellsOf("Runs")[1]?.[5];
-  expect(route()).toBe("up 4', offset 6 up at 30, ahead 36");
+  expect(route()).toBe("up 4', ahead 3', offset 6 up at 30, ahead 3'");
   await shown.user.click(screen.getByRole("button", { name: "Take back" }));
   await screen.findByRole("button", { name: "Add to P-7" });
   expect(route()).toBe("up 4'");

@@ -66,7 +66,7 @@ test("the views are reached by keyboard: arrows go along the tabs, Enter opens",
   await user.tab();
   expect(document.activeElement).toBe(screen.getByRole("tab", { name: "Start" }));
   await user.keyboard("{ArrowLeft}{ArrowLeft}{ArrowRight}");
-  expect(document.activeElement).toBe(screen.getByRole("tab", { name: "Tickets" }));
+  expect(document.activeElement).toBe(screen.getByRole("tab", { name: "Bender" }));
   await user.keyboard("{Home}{ArrowRight}{Enter}");
   await waitFor(() => expect(screen.getByRole("heading", { level: 2 }).textContent).toBe("A bend"));
 });
