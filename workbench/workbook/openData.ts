@@ -52,7 +52,8 @@ function sheetData(id: string, sheet: SheetContent, styled: (look: Look | undefi
     name: sheet.name,
     tabColor: sheet.tabColor ? `#${sheet.tabColor}` : "",
     rowCount: sheet.cells.length + (sheet.cells[0]?.[0]?.formula ? spareForResults : spare.rows),
-    columnCount: Math.max(0, sheet.columns.length, ...sheet.cells.map((row) => row.length)) + spare.columns,
+    // Not Math.max of all rows at once: a sheet may have a million.
+    columnCount: sheet.cells.reduce((most, row) => Math.max(most, row.length), sheet.columns.length) + spare.columns,
     freeze: { xSplit: frozenColumns, ySplit: frozenRows, startRow: frozenRows, startColumn: frozenColumns },
     showGridlines: BooleanNumber.TRUE,
     ...(sheet.frozenRows === 1 && !sheet.rowHeights && { rowData: { 0: { h: headingHeight } } }),

@@ -1,4 +1,5 @@
 import type { IWorkbookData } from "@univerjs/core";
+import { unzipSync } from "fflate";
 import { type Cell, readXlsx as readFile, type Sheet, type Workbook } from "hucre/xlsx";
 import type { CellValue } from "../engine";
 import { readBlock } from "./address";
@@ -7,8 +8,9 @@ import { lookOfFile } from "./file/looks";
 import { openData } from "./openData";
 import type { CellBlock, ContentCell, SheetContent } from "./content/sheetContent";
 
-/** Largest file that is read [bytes]. */
+/** Largest file that is read, and the most that its parts may take unpacked [bytes]. */
 const mostBytes = 50 * 1024 * 1024;
+const mostUnpacked = 400 * 1024 * 1024;
 
 /**
  * Reads the bytes of an .xlsx file as workbook data the engine opens. Results are not taken from the file: the engine
@@ -26,12 +28,28 @@ async function openFile(bytes: Uint8Array): Promise<Workbook> {
     throw new Error(`The file is ${Math.round(bytes.length / 1e6)} MB; at most 52 MB are read.`);
   if (isCompoundFile(bytes)) throw new Error("The file is locked with a password, or an .xls of the older kind.");
   try {
+    checkUnpacked(bytes);
     return await readFile(bytes, { readStyles: true });
   } catch (error) {
     throw new Error(
       `This is not a workbook that can be read: ${error instanceof Error ? error.message : String(error)}`,
     );
   }
+}
+
+/** Adds up what the parts say of themselves, without unpacking any. */
+function checkUnpacked(bytes: Uint8Array): void {
+  let size = 0;
+  unzipSync(bytes, {
+    filter: ({ originalSize }) => {
+      size += originalSize;
+      return false;
+    },
+  });
+  if (size <= mostUnpacked) return;
+  throw new Error(
+    `unpacked it takes ${Math.round(size / 1e6)} MB; at most ${Math.round(mostUnpacked / 1e6)} MB are read.`,
+  );
 }
 
 /** Excel's older files, and newer ones under a password, begin so (MS-CFB, 2.2). */

@@ -53,7 +53,8 @@ export function usedCells(sheet: Sheet): CellRange | null {
   const filled = used.values.map((row) => row.map((value) => value !== null && value !== ""));
   const row = filled.findIndex((line) => line.some(Boolean));
   if (row < 0) return null;
-  const column = Math.min(...filled.map((line) => line.indexOf(true)).filter((at) => at >= 0));
+  const firsts = filled.map((line) => line.indexOf(true)).filter((at) => at >= 0);
+  const column = firsts.reduce((least, at) => Math.min(least, at));
   const { rows, columns } = used.place;
   return sheet.cells(row, column, rows - row, columns - column);
 }
