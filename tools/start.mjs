@@ -22,10 +22,14 @@ const types = {
 /** The page may load from this server only; the browser itself refuses anything else. */
 const policy = [
   "default-src 'self'",
-  "script-src 'self' 'unsafe-inline' 'unsafe-eval'",
+  "script-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",
+  "base-uri 'self'",
+  "form-action 'none'",
+  "object-src 'none'",
+  "frame-ancestors 'none'",
 ].join("; ");
 
 /** Whether the browser takes an encoding; "br;q=0" is a refusal. */

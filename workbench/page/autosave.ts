@@ -4,6 +4,13 @@ import type { BookStore, SavedBook } from "./store";
 /** A pause in the changes this long saves the workbook [ms]. */
 const pause = 400;
 
+/** Why the browser did not store something, in words: its own are often empty. */
+export function reasonOf(error: unknown): string {
+  const { name = "", message = "" } = error instanceof Error || error instanceof DOMException ? error : {};
+  if (name === "QuotaExceededError") return "there is no room left for this page.";
+  return message || name || String(error);
+}
+
 export type SaveState =
   | { kind: "saved"; at: number | null }
   | { kind: "changed" }
@@ -95,7 +102,7 @@ export class Autosave {
       this.tell(this.unsaved ? { kind: "changed" } : { kind: "saved", at: saved.savedAt });
       this.keepResults();
     } catch (error) {
-      this.tell({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
+      this.tell({ kind: "failed", reason: reasonOf(error) });
     }
   }
 

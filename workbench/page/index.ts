@@ -20,9 +20,13 @@ import { startStrip } from "./strip";
 
 const byId = <T extends HTMLElement>(id: string) => document.getElementById(id) as T;
 
-function notice(text: string): void {
+/** What the notice is about, so that only it is taken away again. */
+let noticeOf: "saving" | "other" = "other";
+
+function notice(text: string, about: typeof noticeOf = "other"): void {
   byId("notice").textContent = text;
-  byId("notice").hidden = false;
+  byId("notice").hidden = text === "";
+  noticeOf = about;
 }
 
 function tellSaveState(state: SaveState): void {
@@ -35,7 +39,21 @@ function tellSaveState(state: SaveState): void {
   };
   byId("save-state").textContent = words[state.kind]();
   byId("save-state").dataset.kind = state.kind;
-  if (state.kind === "failed") notice(`The browser could not store your changes: ${state.reason}`);
+  if (state.kind === "failed") notice(unsaved(state.reason), "saving");
+  if (state.kind === "saved" && noticeOf === "saving") notice("");
+}
+
+const unsaved = (reason: string): string =>
+  `The browser could not store your changes: ${reason} They are still here, and the next change tries again. ` +
+  "Save the workbook as a file (File, Save as .xlsx), or free some room.";
+
+/** Changes in a tab that may store nothing are asked about before it goes. */
+function askBeforeLeaving(book: Book): void {
+  let changed = false;
+  book.onChange(() => (changed = true));
+  window.addEventListener("beforeunload", (event) => {
+    if (changed) event.preventDefault();
+  });
 }
 
 async function open(): Promise<void> {
@@ -45,7 +63,12 @@ async function open(): Promise<void> {
   const store = new BookStore();
   let mayStore = await claimWorkbook();
   if (!mayStore) notice("This workbook is open in another tab. Changes made here are not saved.");
-  const tellKept = () => notice("The workbook you saved could not be read. It is kept under Earlier copies.");
+  const tellKept = (faults: readonly string[]) =>
+    notice(
+      faults.length === 0
+        ? "The workbook you saved could not be read. It is kept under Earlier copies."
+        : `Parts of the workbook you saved could not be read and are left out: ${faults.join("; ")}. The whole of it is kept under Earlier copies.`,
+    );
   const saved = await store.read(tellKept).catch((error: unknown) => {
     mayStore = false;
     notice(`This browser does not let the page store anything (${String(error)}). Your changes end with this tab.`);
@@ -88,7 +111,7 @@ async function open(): Promise<void> {
       autosave = new Autosave(open, store, tellSaveState, resultKeeper(open.services));
       autosave.start(isNew ? null : (saved?.savedAt ?? null));
       if (isNew) await autosave.save();
-    }
+    } else askBeforeLeaving(open);
     const desk = {
       book: open,
       get name() {

@@ -1,5 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { bookDatabase } from "./database";
+import { mend } from "./mend";
 import { createStore, del, get, keys, set, type UseStore } from "idb-keyval";
 
 /** A workbook as it is kept between visits. */
@@ -38,18 +39,26 @@ export class BookStore {
   private readonly store: UseStore = createStore(...bookDatabase);
 
   /**
-   * The newest work saved, or null for none. What cannot be read is put aside, never thrown away, and `tellKept` called.
+   * The newest work saved, or null for none. What cannot be read, whole or in part, is put aside as it is, never thrown
+   * away, and `tellKept` called with the parts left out (none when it is the whole).
    */
-  async read(tellKept: () => void): Promise<SavedBook | null> {
+  async read(tellKept: (faults: readonly string[]) => void): Promise<SavedBook | null> {
     const stored: unknown = await get(currentKey, this.store);
     const saved = isSavedBook(stored) ? stored : null;
     if (stored !== undefined && !saved) {
       await this.keep(stored, Date.now());
       await del(currentKey, this.store);
-      tellKept();
+      tellKept([]);
     }
     const lastMinute = readLastMinute();
-    return lastMinute && lastMinute.savedAt > (saved?.savedAt ?? 0) ? lastMinute : saved;
+    const newest = lastMinute && lastMinute.savedAt > (saved?.savedAt ?? 0) ? lastMinute : saved;
+    if (!newest) return null;
+    const { data, faults } = mend(newest.data);
+    if (faults.length > 0) {
+      await this.keep(newest, Date.now());
+      tellKept(faults);
+    }
+    return { ...newest, data };
   }
 
   async save(book: SavedBook): Promise<void> {
