@@ -1,5 +1,6 @@
 // Builds what is due and serves the local page: `npm start`. Options: --port 3000, --no-build.
 // `--https` serves the same files the way Excel asks for them, with the development certificate.
+import { createHash } from "node:crypto";
 import fs from "node:fs";
 import http from "node:http";
 import https from "node:https";
@@ -19,18 +20,26 @@ const types = {
   ".woff2": "font/woff2",
 };
 
-/** The page may load from this server only; the browser itself refuses anything else. */
-const policy = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "base-uri 'self'",
-  "form-action 'none'",
-  "object-src 'none'",
-  "frame-ancestors 'none'",
-].join("; ");
+/** The scripts that stand in a page itself, each allowed by its hash. */
+function ownScripts(file) {
+  if (path.extname(file) !== ".html") return [];
+  const scripts = fs.readFileSync(file, "utf8").matchAll(/<script>([\s\S]*?)<\/script>/g);
+  return [...scripts].map(([, text]) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`);
+}
+
+/** A page may load from this server only; the browser itself refuses anything else. */
+const policyOf = (file) =>
+  [
+    "default-src 'self'",
+    `script-src ${["'self'", ...ownScripts(file)].join(" ")}`,
+    "style-src 'self' 'unsafe-inline'",
+    "img-src 'self' data: blob:",
+    "font-src 'self' data:",
+    "base-uri 'self'",
+    "form-action 'none'",
+    "object-src 'none'",
+    "frame-ancestors 'none'",
+  ].join("; ");
 
 /** Whether the browser takes an encoding; "br;q=0" is a refusal. */
 const accepts = (request, encoding) =>
@@ -38,7 +47,7 @@ const accepts = (request, encoding) =>
     .split(",")
     .some((part) => new RegExp(`^\\s*${encoding}\\s*(;\\s*q=(?!0(\\.0*)?\\s*$).*)?$`).test(part));
 
-function answer(request, response, headers) {
+function answer(request, response, headersOf) {
   const { pathname } = new URL(request.url ?? "/", "http://localhost");
   if (pathname === "/") return response.writeHead(302, { Location: "/workbench/" }).end();
   let file = path.normalize(path.join(dist, decodeURIComponent(pathname)));
@@ -53,7 +62,7 @@ function answer(request, response, headers) {
   const sent = encodings.find(({ name, ending }) => accepts(request, name) && isFresh(file, ending));
   if (sent) response.setHeader("Content-Encoding", sent.name);
   response.setHeader("Vary", "Accept-Encoding");
-  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headers });
+  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headersOf(file) });
   fs.createReadStream(file + (sent?.ending ?? ""))
     .on("error", () => response.destroy())
     .pipe(response);
@@ -66,10 +75,11 @@ function answer(request, response, headers) {
  */
 export function serve(wanted, { certificate, tries = 20 } = {}) {
   // Excel brings its own pages along, so the strict policy is for the local page only.
-  const headers = certificate ? { "Access-Control-Allow-Origin": "*" } : { "Content-Security-Policy": policy };
+  const headersOf = (file) =>
+    certificate ? { "Access-Control-Allow-Origin": "*" } : { "Content-Security-Policy": policyOf(file) };
   const handle = (request, response) => {
     try {
-      answer(request, response, headers);
+      answer(request, response, headersOf);
     } catch {
       response.writeHead(400).end();
     }
