@@ -17,12 +17,16 @@ export interface Wanted {
 }
 
 export function wantedIn({ pieces, kerf = 0 }: CutRequest): Wanted {
-  const lengths = [...new Set(pieces.filter((piece) => piece.quantity > 0).map((piece) => piece.length))];
-  lengths.sort((a, b) => b - a);
-  const demands = lengths.map((length) =>
-    pieces.reduce((sum, piece) => (piece.length === length ? sum + piece.quantity : sum), 0),
-  );
-  return { lengths, demands, weights: lengths.map((length) => length + kerf) };
+  const demand = new Map<number, number>();
+  for (const { length, quantity } of pieces) {
+    if (quantity > 0) demand.set(length, (demand.get(length) ?? 0) + quantity);
+  }
+  const lengths = [...demand.keys()].sort((a, b) => b - a);
+  return {
+    lengths,
+    demands: lengths.map((length) => demand.get(length)!),
+    weights: lengths.map((length) => length + kerf),
+  };
 }
 
 /** The kinds of stick of a plan; no plan takes more sticks than there are pieces. */
@@ -52,6 +56,12 @@ export const worthOfAll = (list: readonly number[], demands: readonly number[]):
 export interface Claim {
   worths: number[];
   need: number;
+}
+
+/** No pieces in a room are worth more than the best of them by weight would be, could it be had in fractions. */
+export function worthByWeight({ weights }: Wanted, prices: readonly number[], room: number): number {
+  const rate = prices.reduce((most, price, k) => Math.max(most, price / weights[k]!), 0);
+  return Math.floor(room * rate * (1 + 1e-12));
 }
 
 /** Greatest total price of pieces that fit each room from 0 to `room`. */
@@ -99,7 +109,18 @@ export function canSatisfy(
     const k = priced[depth]!;
     const { cost, limit } = kinds[k]!;
     const most = Math.min(limit, Math.floor(money / cost));
-    for (let count = rest.length === 1 ? most : 0; count <= most; count++) {
+    // The other kinds, had in fractions, serve each claim only where a linear inequality in the count holds.
+    let [from, to] = [rest.length === 1 ? most : 0, most];
+    claims.forEach((claim, c) => {
+      const rate = Math.max(0, ...rest.slice(1).map((other) => claim.worths[other]! / kinds[other]!.cost));
+      const each = rate * cost - claim.worths[k]!;
+      const spare = money * rate * (1 + 1e-12) + 1e-6 - needs[c]!;
+      // Below this the difference may be rounding of the machine; above, a count of 100,000 is off by less than one.
+      const tiny = 1e-9 * (rate * cost + claim.worths[k]!);
+      if (each > tiny) to = Math.min(to, Math.floor(spare / each) + 1);
+      else if (each < -tiny) from = Math.max(from, Math.ceil(spare / each) - 1);
+    });
+    for (let count = from; count <= to; count++) {
       const left = needs.map((need, c) => need - worthOf(claims[c]!, k, count));
       if (visit(depth + 1, money - count * cost, left)) return true;
     }

@@ -31,8 +31,8 @@ export function fillBins(model: Model, counts: readonly number[], random: () => 
       }
       const items = kind === 0 ? heaviest(left) : [];
       const room = model.bins[kind]!.capacity - items.reduce((sum, item) => sum + weights[item]!, 0);
-      const candidates = order(model, left, room, kind === 0 ? 1 : SHUFFLE, random, work);
-      if (kind === 0) candidates.splice(SAMPLE);
+      const fitting = thatFit(model, left, room, work);
+      const candidates = kind === 0 ? sample(fitting, random) : heavyFirst(model, fitting, random, work);
       const { chosen } = sums.fullest(
         candidates.map((item) => weights[item]!),
         room,
@@ -56,22 +56,30 @@ function heaviest(left: Int32Array): number[] {
   return [item];
 }
 
-/** Pieces that fit, heaviest first but for chance; `shuffle` 1: by chance alone. */
-function order(
-  { weights }: Model,
-  left: Int32Array,
-  room: number,
-  shuffle: number,
-  random: () => number,
-  work: Work,
-): number[] {
-  const found: { item: number; key: number }[] = [];
+/** Pieces that fit, of each weight a few. */
+function thatFit({ weights }: Model, left: Int32Array, room: number, work: Work): number[] {
+  const found: number[] = [];
   left.forEach((count, item) => {
     const copies = Math.min(count, Math.floor(room / weights[item]!), COPIES);
-    for (let n = 0; n < copies; n++) {
-      found.push({ item, key: shuffle === 1 ? random() : weights[item]! * (1 - shuffle * random()) });
-    }
+    for (let n = 0; n < copies; n++) found.push(item);
   });
-  work.add(10 * left.length + 30 * found.length);
-  return found.sort((a, b) => b.key - a.key).map(({ item }) => item);
+  work.add(10 * left.length + 10 * found.length);
+  return found;
+}
+
+/** Some of the pieces, by chance alone. */
+function sample(pieces: number[], random: () => number): number[] {
+  const some = Math.min(SAMPLE, pieces.length);
+  for (let n = 0; n < some; n++) {
+    const at = n + Math.floor(random() * (pieces.length - n));
+    [pieces[n], pieces[at]] = [pieces[at]!, pieces[n]!];
+  }
+  return pieces.slice(0, some);
+}
+
+/** Heaviest first but for chance. */
+function heavyFirst({ weights }: Model, pieces: readonly number[], random: () => number, work: Work): number[] {
+  const keyed = pieces.map((item) => ({ item, key: weights[item]! * (1 - SHUFFLE * random()) }));
+  work.add(60 * keyed.length);
+  return keyed.sort((a, b) => b.key - a.key).map(({ item }) => item);
 }

@@ -8,9 +8,12 @@ import { binCounts, piecesLeft } from "../model/model";
 import type { FillCount, Model } from "../model/model";
 import { seededRandom } from "../model/random";
 import type { Work } from "../model/work";
+import { squeezeSteps } from "./squeezeInto";
 
 /** Bins are filled exactly first only where this many pieces or more go into one on average … */
 const FILL_PIECES = 2.8;
+/** … and this much for each step of a bin's capacity [steps] is less than the linear program takes … */
+const FILL_STEPS = 40;
 /** … and a rest larger than this is not worth a dive. */
 const FILL_TAIL = 150;
 /** Covers to start the linear program with when little is known. */
@@ -24,10 +27,12 @@ export interface Reached {
   cut?: Cut;
 }
 
-/** Are pieces short enough for the bins that filling bins exactly may work? */
+/** Are pieces short enough for the bins that filling bins exactly may work, and are there few enough bins? */
 export function suitsFilling(model: Model, counts: readonly number[]): boolean {
   const pieces = piecesLeft(model.demands);
-  return pieces > FILL_TAIL && pieces >= FILL_PIECES * counts.reduce((sum, count) => sum + count, 0);
+  const bins = counts.reduce((sum, count) => sum + count, 0);
+  const filling = counts.reduce((sum, count, k) => sum + count * FILL_STEPS * model.bins[k]!.capacity, 0);
+  return pieces > FILL_TAIL && pieces >= FILL_PIECES * bins && filling <= squeezeSteps(model);
 }
 
 /** Fills bins exactly and dives for the rest; answers a plan within `counts` if that works out. */

@@ -18,10 +18,19 @@ export function squeezeSteps({ weights, bins }: Model): number {
   return Math.min(MOST_STEPS, PROGRAM_STEPS * (weights.length + bins.length) ** 3);
 }
 
-/** Are pieces so short for the main bin that bins can be squeezed full? */
-export function suitsSqueezing({ weights, demands, bins }: Model): boolean {
+/** What filling one bin from a sample of the pieces takes for each word of the table of sums [steps]. */
+const FILL_STEPS = 50;
+
+/**
+ * Are pieces so short for the main bin that bins can be squeezed full, and are there so few bins that to fill them takes
+ * less than the linear program?
+ */
+export function suitsSqueezing(model: Model): boolean {
+  const { weights, demands, bins } = model;
   const total = weights.reduce((sum, weight, item) => sum + weight * demands[item]!, 0);
-  return bins[0]!.capacity * piecesLeft(demands) >= SQUEEZE_PIECES * total;
+  const { capacity } = bins[0]!;
+  const filling = (total / capacity) * FILL_STEPS * (capacity / 32 + 20);
+  return capacity * piecesLeft(demands) >= SQUEEZE_PIECES * total && filling <= squeezeSteps(model);
 }
 
 /**

@@ -59,8 +59,6 @@ export function leastCounts(
 
   const visit = (depth: number, cost: number): void => {
     visits++;
-    const least = cost + leastMore(bins, cuts, needs, open, depth);
-    if (best && least >= best.cost) return;
     if (depth === open.length) {
       const mains = Math.max(0, ...cuts.map((cut, c) => (needs[c]! > 0 ? Math.ceil(needs[c]! / cut.worths[0]!) : 0)));
       const total = cost + mains * bins[0]!.cost;
@@ -69,27 +67,56 @@ export function leastCounts(
       return;
     }
     const kind = open[depth]!;
+    const { limit, cost: each } = bins[kind]!;
     const take = (some: number): void => {
       counts[kind]! += some;
       cuts.forEach((cut, c) => (needs[c]! -= some * cut.worths[kind]!));
     };
-    let taken = 0;
-    visit(depth + 1, cost);
-    while (taken < bins[kind]!.limit && needs.some((need) => need > 0)) {
+    const leastWith = (some: number): number => {
+      visits++;
+      take(some);
+      const least = cost + some * each + leastMore(bins, cuts, needs, open, depth + 1);
+      take(-some);
+      return least;
+    };
+    /** Goes on with so many of the kind unless that is known to be too dear. */
+    const consider = (some: number): boolean => {
+      const least = wholeCost(leastWith(some));
+      if (best && least >= best.cost) return false;
       if (best && visits > MOST_VISITS) {
         unseen = Math.min(unseen, least);
-        break;
+        return false;
       }
-      take(1);
-      taken++;
-      visit(depth + 1, cost + taken * bins[kind]!.cost);
-    }
-    take(-taken);
+      take(some);
+      visit(depth + 1, cost + some * each);
+      take(-some);
+      return true;
+    };
+    // The least cost is a convex function of the number of the kind: from its lowest place to both sides.
+    const enough = cuts.map((cut, c) => (needs[c]! > 0 ? Math.ceil(needs[c]! / cut.worths[kind]!) : 0));
+    const most = Math.min(limit, Math.max(0, ...enough), Number.MAX_SAFE_INTEGER);
+    const start = lowest(leastWith, most);
+    for (let some = start; some <= most && consider(some); some++);
+    for (let some = start - 1; some >= 0 && consider(some); some--);
   };
   visit(0, 0);
   work.add(10 * visits * (cuts.length + 1) * (open.length + 1));
   return best && { ...best, bound: Math.min(best.cost, unseen) };
 }
+
+/** Where a convex function of 0 to `most` is lowest; the first place of several. */
+function lowest(of: (place: number) => number, most: number): number {
+  let [from, to] = [0, most];
+  while (from < to) {
+    const middle = Math.floor((from + to) / 2);
+    if (of(middle) <= of(middle + 1)) to = middle;
+    else from = middle + 1;
+  }
+  return from;
+}
+
+/** The least whole number that is not below a cost but for rounding of the machine. */
+const wholeCost = (cost: number): number => Math.ceil(cost * (1 - 1e-12) - 1e-9);
 
 /** A cost that is still to come at least, when fractions of bins could be had. */
 function leastMore(
@@ -106,5 +133,5 @@ function leastMore(
     for (let k = depth; k < open.length; k++) ratio = Math.min(ratio, bins[open[k]!]!.cost / cut.worths[open[k]!]!);
     most = Math.max(most, needs[c]! * ratio);
   });
-  return Math.ceil(most * (1 - 1e-12) - 1e-9);
+  return most;
 }

@@ -27,10 +27,11 @@ export function* fewerPatterns(
       if (work.over()) break;
       if (one.count !== 1) continue;
       const byHeaviest = indexByHeaviest(patterns);
+      work.add(40 * patterns.size);
       for (const other of singles(patterns, keep)) {
         if (other === one || other.count !== 1) continue;
-        work.add(500);
-        if (exchange(model, patterns, byHeaviest, together, one, other)) break;
+        if (work.over()) break;
+        if (exchange(model, patterns, byHeaviest, together, one, other, work)) break;
       }
     }
   }
@@ -45,7 +46,9 @@ function exchange(
   together: Int32Array,
   one: FillCount,
   other: FillCount,
+  work: Work,
 ): boolean {
+  work.add(100);
   count(one.fill, 1);
   const items = [...one.fill.items, ...other.fill.items.filter((item) => together[item] === 0)];
   count(other.fill, 1);
@@ -58,6 +61,7 @@ function exchange(
   }
   function replaceBy(existing: FillCount): boolean {
     const { fill } = existing;
+    work.add(10);
     if (existing === one || existing === other || existing.count === 0) return false;
     if (fill.bin !== one.fill.bin && fill.bin !== other.fill.bin) return false;
     for (let k = 0; k < fill.items.length; k++) if (together[fill.items[k]!]! < fill.copies[k]!) return false;
