@@ -118,6 +118,11 @@ const lighter = {
   "opentype.js$": from("workbench", "page", "lighter", "opentype.ts"),
 };
 
+const withoutTextMark = {
+  test: /@univerjs[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+  use: from("tools", "withoutTextMark.cjs"),
+};
+
 function workbench(mode) {
   return {
     ...base("workbench", mode),
@@ -130,6 +135,7 @@ function workbench(mode) {
       },
     },
     resolve: { ...base("workbench", mode).resolve, alias: lighter },
+    module: { rules: [typescript, styles, withoutTextMark] },
     entry: { workbench: from("workbench", "page", "index.ts"), worker: from("workbench", "page", "worker.ts") },
     output: { path: path.join(dist, "workbench"), filename: "[name].js", publicPath: "" },
     plugins: [

@@ -23,7 +23,7 @@ function replica() {
       return true;
     },
   } as unknown as ICommandService;
-  const made = new PatientReplica({} as IUniverInstanceService, commands, {} as ILogService);
+  const made = new PatientReplica({} as IUniverInstanceService, commands, {} as ILogService, () => undefined);
   const send = (id: string) => void made.syncMutation({ mutationInfo: { id, params: {} } });
   const notify = (params: object) => listener({ id: SetFormulaCalculationNotificationMutation.id, params });
   const end = async () => {

@@ -19,6 +19,7 @@ import {
   SetStyleCommand,
 } from "@univerjs/sheets";
 import { allCells, changeOf, type Dirty, type DirtyReader, nothingDirty, takeOverTrigger } from "./dirty";
+import type { StartParams } from "../worker/resultSender";
 import { currentSpills, lostCells, type Spills } from "./spills";
 
 /** Changes this close together are worked out together [ms]. */
@@ -44,6 +45,8 @@ export class Calculation {
   private running = false;
   /** The engine tells of a stopped calculation twice; only what follows its last stage is the end. */
   private lastStage = false;
+  /** Spilled cells that a worker sent were not taken: it has to send all of them again. */
+  private dropped = false;
   private spills: Spills = new Map();
   private followUps = 0;
   private waiting: (() => void)[] = [];
@@ -129,9 +132,10 @@ export class Calculation {
     const rowData = this.model.getHiddenRowsFiltered();
     this.commands.syncExecuteCommand(
       SetFormulaCalculationStartMutation.id,
-      { ...this.unfinished, rowData },
+      { ...this.unfinished, rowData, sendAll: this.dropped } satisfies StartParams,
       { onlyLocal: true },
     );
+    this.dropped = false;
   }
 
   private finish(state: FormulaExecutedStateType | undefined): void {
@@ -171,6 +175,7 @@ export class Calculation {
     if (command.id === SetRangeValuesMutation.id && options?.applyFormulaCalculationResult) {
       (command.params as ISetRangeValuesMutationParams).cellValue = {};
     } else if (command.id === SetArrayFormulaDataMutation.id && options?.fromSync) {
+      this.dropped = true;
       Object.assign(command.params!, {
         arrayFormulaRange: this.model.getArrayFormulaRange(),
         arrayFormulaCellData: this.model.getArrayFormulaCellData(),

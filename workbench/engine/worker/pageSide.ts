@@ -1,4 +1,5 @@
 import { ICommandService, type Injector } from "@univerjs/core";
+import { FormulaDataModel, SetArrayFormulaDataMutation } from "@univerjs/engine-formula";
 import {
   ChannelService,
   DataSyncPrimaryController,
@@ -9,6 +10,8 @@ import {
 } from "@univerjs/rpc";
 import { concat, of } from "rxjs";
 import { heardOn, type Port } from "./port";
+import type { SentSpills } from "./resultSender";
+import { withChanges } from "./spillChanges";
 
 /** The message by which the engine's two sides tell each other that they listen. */
 const listening = { seq: -1, type: 0 };
@@ -28,4 +31,15 @@ export function calculateIn(worker: Port, injector: Injector): void {
   injector.add([IRemoteSyncService, { useFactory: receiver, deps: [ICommandService] }]);
   injector.add([DataSyncPrimaryController]);
   injector.get(DataSyncPrimaryController);
+  injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
+    if (id === SetArrayFormulaDataMutation.id) fillIn(params as SentSpills, injector);
+  });
+}
+
+/** Makes changed cells whole again with those that stayed. */
+function fillIn(spills: SentSpills, injector: Injector): void {
+  if (!spills.onlyChanged) return;
+  spills.onlyChanged = false;
+  const held = injector.get(FormulaDataModel).getArrayFormulaCellData();
+  spills.arrayFormulaCellData = withChanges(held, spills.arrayFormulaCellData);
 }

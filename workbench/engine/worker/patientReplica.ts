@@ -25,7 +25,12 @@ export class PatientReplica extends WebWorkerRemoteInstanceService {
   private lastStage = false;
   private waiting: Change[] = [];
 
-  constructor(books: IUniverInstanceService, commands: ICommandService, log: ILogService) {
+  constructor(
+    books: IUniverInstanceService,
+    commands: ICommandService,
+    log: ILogService,
+    private readonly hear: (mutation: IMutationInfo) => void,
+  ) {
     super(books, commands, log);
     commands.onCommandExecuted(({ id, params }) => {
       if (id === SetFormulaCalculationStartMutation.id) this.calculating = true;
@@ -43,6 +48,11 @@ export class PatientReplica extends WebWorkerRemoteInstanceService {
     }
     this.waiting.push([mutationInfo, options]);
     return true;
+  }
+
+  protected override _applyMutation(mutation: IMutationInfo, options?: IExecutionOptions): boolean {
+    this.hear(mutation);
+    return super._applyMutation(mutation, options);
   }
 
   private catchUp(): void {

@@ -15,6 +15,7 @@ import { type FunctionSet, functionClasses } from "../functions/register";
 import { noteResultsQuickly } from "../quickIndex";
 import { PatientReplica } from "./patientReplica";
 import { heardOn, type Port } from "./port";
+import { ResultSender } from "./resultSender";
 import { yieldInTime } from "./yieldInTime";
 
 /** Starts the engine inside a worker: it calculates for the page that started the worker. */
@@ -35,8 +36,9 @@ export function calculateForPage(functions: FunctionSet, page: Port = globalThis
 }
 
 function speakWith(page: Port, injector: Injector): void {
+  const results = new ResultSender();
   const protocol = {
-    send: (message: unknown) => page.postMessage(message),
+    send: (message: unknown) => page.postMessage(results.pack(message)),
     onMessage: heardOn(page),
   };
   injector.add([IRPCChannelService, { useFactory: () => new ChannelService(protocol) }]);
@@ -44,7 +46,7 @@ function speakWith(page: Port, injector: Injector): void {
     IRemoteInstanceService,
     {
       useFactory: (books: IUniverInstanceService, commands: ICommandService, log: ILogService) =>
-        new PatientReplica(books, commands, log),
+        new PatientReplica(books, commands, log, (mutation) => results.hear(mutation)),
       deps: [IUniverInstanceService, ICommandService, ILogService],
     },
   ]);
