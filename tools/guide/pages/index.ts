@@ -13,6 +13,7 @@ import { sweeps } from "./sweeps";
 import { tables } from "./tables";
 import { takeoff } from "./takeoff";
 import { testBends } from "./testBends";
+import { wiring } from "./wiring";
 import type { Family } from "./types";
 
 /** The families in the order of the guide: from a length to a whole job. */
@@ -26,6 +27,7 @@ export const FAMILIES: readonly Family[] = [
   sweeps,
   testBends,
   tables,
+  wiring,
   runs,
   cards,
   jobs,

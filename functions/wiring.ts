@@ -1,0 +1,240 @@
+import { ampacityOf } from "../src/raceway/ampacity";
+import { boxVolume } from "../src/raceway/boxFill";
+import { chosenItem } from "../src/raceway/chosenItem";
+import { leastCover } from "../src/raceway/cover";
+import { dimension } from "../src/raceway/dimensions";
+import { groundingSize, type WireMetal } from "../src/raceway/groundingSize";
+import { JAM, pullingLimit, weightCorrection, type Lay } from "../src/raceway/pulling";
+import { readRaceway } from "../src/raceway/raceway";
+import { readTradeSize } from "../src/raceway/tradeSize";
+import { readWireCounts, readWireSize } from "../src/raceway/wireSizes";
+import { buildOneRun } from "../src/shop/run/oneRun";
+import { pullTable } from "../src/shop/run/pullTension";
+import { InputError, quoteValue } from "../src/units/errors";
+import { toInches } from "../src/units/length";
+import { toNumber } from "../src/units/number";
+import { optional } from "../src/units/optional";
+import { answer } from "./answer";
+
+/** Friction of a jacket in a raceway where nobody measured it: the general value of a utility's standard. */
+const USUAL_FRICTION = 0.5;
+/** Sidewall pressure where nobody says another one [lb/ft]: the cable makers' general limit. */
+const USUAL_SIDEWALL = 300;
+
+const metalOf = (value: unknown): WireMetal => {
+  const word = optional(value, (given) => String(given).trim().toLowerCase()) ?? "copper";
+  if (word === "copper" || word === "aluminum") return word;
+  throw new InputError(`metal must be copper or aluminum; got ${quoteValue(value)}.`);
+};
+
+/** How cables lie where nobody says it: one alone; three cradled, which presses most; else complex. */
+const layOf = (value: unknown, count: number): Lay => {
+  const word = optional(value, (given) => String(given).trim().toLowerCase());
+  if (word === undefined) return count === 1 ? "single" : count === 3 ? "cradled" : "complex";
+  if (word === "single" || word === "cradled" || word === "triangular" || word === "complex") return word;
+  throw new InputError(`lay must be single, cradled, triangular or complex; got ${quoteValue(value)}.`);
+};
+
+/**
+ * Tension of a cable pull through a run, leg by leg and bend by bend, fed from either end; spills with a header row.
+ *
+ * Real radii and slopes of the run built with its shoe; the pull starts without tension; a bend's own weight is left out. Last, a
+ * line for each pull says from which end to feed, or where a box would help. Planning aid: the cable maker's limits decide.
+ * Example: =CONDUIT.PULL.TENSION("east 6004, north 60","EMT","1/2",0.144,1,0.3) //=> Pull, Feed from, Part, Length or angle, …
+ * Source: T + L·W·f·w, T·e^(w·f·a): telephone duct manual 8.11, 8.12; slopes: a utility's formula appendix; corrections and sidewall: cabledatasheet.com.
+ * @customfunction PULL.TENSION
+ * @helpurl https://raceway-ledger.example/help/pull.tension.html
+ * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
+ * @param {any} weight [lb/ft] of all cables together, above 0
+ * @param {any} count cables pulled in together, 1 or more
+ * @param {any} diameter [in] of one cable, above 0
+ * @param {any} [friction] coefficient, 0.05 to 1; omitted: 0.5
+ * @param {any} [lay] single, cradled, triangular or complex; omitted: single for one cable, cradled for three, else complex
+ * @param {any} [limit] [lb] most tension, see PULL.LIMIT; omitted: none
+ * @param {any} [sidewall] [lb/ft] most sidewall pressure; omitted: 300
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @returns {any[][]} both ways of each pull, with a header row
+ */
+export function pullTension(
+  route: any,
+  raceway: any,
+  size: any,
+  weight: any,
+  count: any,
+  diameter: any,
+  friction?: any,
+  lay?: any,
+  limit?: any,
+  sidewall?: any,
+  shoes?: any[][],
+  rules?: any[][],
+): any[][] {
+  return answer(
+    [route, raceway, size, weight, count, diameter, friction, lay, limit, sidewall, shoes, rules],
+    (route, raceway, size, weight, count, diameter, friction, lay, limit, sidewall, shoes, rules) => {
+      const built = buildOneRun(route, raceway, size, shoes, rules);
+      const bore = dimension(built.run.raceway, built.run.size, "insideDiameter").value;
+      const cables = toNumber(count, "count", { min: 1, integer: true });
+      const one = toInches(diameter, "diameter", { above: 0, max: bore });
+      return pullTable(
+        built,
+        {
+          weight: toNumber(weight, "weight", { above: 0, max: 1000 }),
+          friction: optional(friction, (value) => toNumber(value, "friction", { min: 0.05, max: 1 })) ?? USUAL_FRICTION,
+          lay: layOf(lay, cables),
+          ratio: bore / one,
+        },
+        {
+          tension: optional(limit, (value) => toNumber(value, "limit", { above: 0 })),
+          sidewall: optional(sidewall, (value) => toNumber(value, "sidewall", { above: 0 })) ?? USUAL_SIDEWALL,
+        },
+      );
+    },
+  );
+}
+
+/**
+ * Most tension in pounds on conductors pulled by their metal; the pulling eye or grip may allow less.
+ *
+ * Example: =CONDUIT.PULL.LIMIT(4,"4/0") //=> 5416.96
+ * Source: number · 0.008 (copper; aluminum 0.006) · circular mils, 0.8 of it for more than three, at most 10,000 lb: a wire maker's page on pulling tensions.
+ * @customfunction PULL.LIMIT
+ * @helpurl https://raceway-ledger.example/help/pull.limit.html
+ * @param {any} count conductors pulled together, 1 or more
+ * @param {any} size AWG or kcmil: 4/0, 500
+ * @param {any} [metal] copper or aluminum; omitted: copper
+ * @returns {number} tension [lb]
+ */
+export function pullLimit(count: any, size: any, metal?: any): number {
+  return answer([count, size, metal], (count, size, metal) =>
+    pullingLimit(toNumber(count, "count", { min: 1, integer: true }), readWireSize(size), metalOf(metal)),
+  );
+}
+
+/**
+ * How cables lie in a raceway: the ratio of its bore to one cable, the weight correction, or whether three may jam.
+ *
+ * Three cables can slip into a row and jam at a bend where the ratio is 2.8 to 3.2; the ratio here is bore over diameter, without
+ * an allowance for bends that are not round.
+ * Example: =CONDUIT.PULL.FACTOR("EMT","2",0.689,3,"triangular") //=> 1.1547
+ * Source: cradled 1 + 4/3·(d/(D − d))², triangular 1/√(1 − (d/(D − d))²), four and more 1.4: cabledatasheet.com.
+ * @customfunction PULL.FACTOR
+ * @helpurl https://raceway-ledger.example/help/pull.factor.html
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
+ * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
+ * @param {any} diameter [in] of one cable, above 0
+ * @param {any} count cables, 1 or more
+ * @param {any} [lay] single, cradled, triangular or complex; omitted: single for one cable, cradled for three, else complex
+ * @param {any} [item] factor, ratio or jam (TRUE when three may jam); omitted: factor
+ * @returns {any} the factor, or what item asks for
+ */
+export function pullFactor(raceway: any, size: any, diameter: any, count: any, lay?: any, item?: any): any {
+  return answer([raceway, size, diameter, count, lay, item], (raceway, size, diameter, count, lay, item) => {
+    const bore = dimension(readRaceway(raceway), readTradeSize(size), "insideDiameter").value;
+    const ratio = bore / toInches(diameter, "diameter", { above: 0, max: bore });
+    const cables = toNumber(count, "count", { min: 1, integer: true });
+    const factor = weightCorrection(layOf(lay, cables), ratio);
+    return chosenItem<unknown>(item, { factor, ratio, jam: cables === 3 && ratio >= JAM.from && ratio <= JAM.to });
+  });
+}
+
+/**
+ * Least volume in cubic inches of an outlet or device box for what is in it.
+ *
+ * Conductors that pass through unbroken count once, pigtails not at all; an isolated ground counts as a conductor.
+ * Example: =CONDUIT.BOX.FILL("6 #12") //=> 13.5
+ * Source: NEC 314.16(B), 2023, as read.
+ * @customfunction BOX.FILL
+ * @helpurl https://raceway-ledger.example/help/box.fill.html
+ * @param {any} conductors counts and sizes, 18 to 6 AWG: 7 #12, 2 #10
+ * @param {any} [grounds] equipment grounding conductors, counts and sizes; omitted: none
+ * @param {any} [devices] yokes by the largest conductor on each: 1 #12; one wider than 2 in. counts for each gang; omitted: none
+ * @param {any} [clamps] TRUE when clamps inside hold cables; omitted: none
+ * @param {any} [supports] kinds of fitting that hold something inside, 0 and more; omitted: 0
+ * @returns {number} volume [in³]
+ */
+export function boxFill(conductors: any, grounds?: any, devices?: any, clamps?: any, supports?: any): number {
+  return answer([conductors, grounds, devices, clamps, supports], (conductors, grounds, devices, clamps, supports) =>
+    boxVolume({
+      conductors: readWireCounts(conductors, "conductors"),
+      grounds: readWireCounts(grounds, "grounds"),
+      devices: readWireCounts(devices, "devices"),
+      clamps: clamps === true || (typeof clamps === "number" && clamps > 0),
+      supports: optional(supports, (value) => toNumber(value, "supports", { min: 0, integer: true })) ?? 0,
+    }),
+  );
+}
+
+/**
+ * Ampacity of copper conductors in a raceway, made less for their number and for the air around.
+ *
+ * At 30 °C and below nothing is added. Terminals may ask for a cooler column: what the breaker and lugs allow decides too.
+ * Example: =CONDUIT.AMPACITY("12",30) //=> 13.5
+ * Source: NEC table 310.16 and 310.15(B)(1), (C)(1), 2023, as read.
+ * @customfunction AMPACITY
+ * @helpurl https://raceway-ledger.example/help/ampacity.html
+ * @param {any} size AWG or kcmil, 14 to 500
+ * @param {any} [count] current-carrying conductors in the raceway; omitted: 3
+ * @param {any} [celsius] [°C] temperature around, to 60; omitted: 30
+ * @param {any} [column] [°C] insulation: 60, 75 or 90; omitted: 90, as THHN and XHHW-2
+ * @param {any} [item] ampacity [A], base [A], adjustment or correction; omitted: ampacity
+ * @returns {any} the ampacity, or what item asks for
+ */
+export function ampacity(size: any, count?: any, celsius?: any, column?: any, item?: any): any {
+  return answer([size, count, celsius, column, item], (size, count, celsius, column, item) => {
+    const found = ampacityOf(
+      readWireSize(size),
+      optional(count, (value) => toNumber(value, "count", { min: 1, max: 10_000, integer: true })) ?? 3,
+      optional(celsius, (value) => toNumber(value, "celsius", { min: -60, max: 100 })) ?? 30,
+      optional(column, (value) => toNumber(value, "column")) ?? 90,
+    );
+    const { ampacity, base, adjustment, correction } = found;
+    return chosenItem<unknown>(item, { ampacity, base, adjustment, correction });
+  });
+}
+
+/**
+ * Size of the equipment grounding conductor by the breaker, larger in proportion where the circuit's conductors are.
+ *
+ * Never larger than the circuit's conductors.
+ * Example: =CONDUIT.GROUND.SIZE(50,"8","1") //=> 3
+ * Source: NEC 250.122 and its table, 2023, as read; the increase by circular mils.
+ * @customfunction GROUND.SIZE
+ * @helpurl https://raceway-ledger.example/help/ground.size.html
+ * @param {any} breaker [A] rating of the overcurrent device, above 0 and at most 6000
+ * @param {any} [needed] size the circuit's conductors must have; omitted: they are not made larger
+ * @param {any} [installed] size they have
+ * @param {any} [metal] of the grounding conductor, copper or aluminum; omitted: copper
+ * @returns {string} AWG or kcmil
+ */
+export function groundSize(breaker: any, needed?: any, installed?: any, metal?: any): string {
+  return answer([breaker, needed, installed, metal], (breaker, needed, installed, metal) => {
+    const sizes = [
+      optional(needed, (v) => readWireSize(v, "needed")),
+      optional(installed, (v) => readWireSize(v, "installed")),
+    ];
+    if ((sizes[0] === undefined) !== (sizes[1] === undefined)) {
+      throw new InputError("needed and installed belong together: give both or neither.");
+    }
+    const upsized = sizes[0] && sizes[1] ? { needed: sizes[0], installed: sizes[1] } : undefined;
+    return groundingSize(toNumber(breaker, "breaker", { above: 0 }), metalOf(metal), upsized);
+  });
+}
+
+/**
+ * Least cover in inches over a buried raceway or cable, from its top to grade.
+ *
+ * Example: =CONDUIT.COVER("general","RMC") //=> 6
+ * Source: NEC table 300.5(A), 2023, as read; solid rock wants 2 in. of concrete over it.
+ * @customfunction COVER
+ * @helpurl https://raceway-ledger.example/help/cover.html
+ * @param {any} place general, under concrete, under a building, under a slab, under a road, dwelling driveway or airport
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80; direct for cable without one
+ * @returns {number} cover [in]
+ */
+export function cover(place: any, raceway: any): number {
+  return answer([place, raceway], (place, raceway) => leastCover(place, raceway));
+}

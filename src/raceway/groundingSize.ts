@@ -1,0 +1,33 @@
+import { InputError, NotListedError } from "../units/errors";
+import { show } from "../units/show";
+import table from "./data/wiring.json";
+import { circularMils, sizeOfMils } from "./wireSizes";
+
+/** Metal of a conductor. */
+export type WireMetal = "copper" | "aluminum";
+
+/**
+ * Size of the equipment grounding conductor by the breaker; where the circuit's conductors are larger than they need be, larger
+ * in proportion to their circular mils, and never larger than they are.
+ *
+ * @param breaker [A] @param metal of the grounding conductor
+ * @param upsized the size the circuit needs and the one that is installed
+ * @throws NotListedError above the table; InputError when the installed size is smaller than the needed one
+ * @example groundingSize(50, "copper", { needed: "8", installed: "1" }) //=> "3"
+ */
+export function groundingSize(
+  breaker: number,
+  metal: WireMetal,
+  upsized?: { readonly needed: string; readonly installed: string },
+): string {
+  const row = table.grounding.rows.find(([most]) => breaker <= (most as number));
+  if (!row) throw new NotListedError(`breaker must be at most 6000 A; got ${show(breaker)} A.`);
+  const size = row[metal === "copper" ? 1 : 2] as string;
+  if (!upsized) return size;
+  const [needed, installed] = [circularMils(upsized.needed), circularMils(upsized.installed)];
+  if (installed < needed) {
+    throw new InputError(`installed must be at least the needed size, ${upsized.needed}; got ${upsized.installed}.`);
+  }
+  const larger = sizeOfMils((circularMils(size) * installed) / needed);
+  return circularMils(larger) > installed && circularMils(size) <= installed ? upsized.installed : larger;
+}

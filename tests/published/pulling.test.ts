@@ -1,0 +1,85 @@
+/**
+ * Cable pulls against published examples. Telephone duct manual 8.11 and 8.12 (azmanual.top, pp. 68, 69): 500 ft at 0.144 lb/ft
+ * and friction 0.5: 36 lb; then a 90: 79 lb; its table of e^(f·a). Corrections: cabledatasheet.com (formulas), ratios computed.
+ * Sidewall 3,600 lb at 1,200 lb/ft: 3 ft, a quote of EC&M, November 2001. Limits: a wire maker's page on pulling tensions.
+ */
+import { pullFactor, pullLimit, pullTension } from "../../functions/wiring";
+import { sidewallPressure, weightCorrection } from "../../src/raceway/pulling";
+
+/** Straight before a bend of 4 in. radius: the setback of the 90 belongs to the bend. */
+const LEG = 6000 + 4;
+const table = (route: string, ...more: unknown[]) =>
+  (pullTension as (...args: unknown[]) => unknown[][])(route, "EMT", "1/2", 0.144, 1, 0.3, ...more);
+const row = (rows: unknown[][], from: string, part: string) =>
+  rows.find((cells) => cells[1] === from && cells[2] === part)!;
+
+test("500 ft at 0.144 lb/ft and friction 0.5: 36 lb, and 79 lb (78.96) after a 90", () => {
+  const rows = table(`east ${LEG}, north 4`);
+  expect(row(rows, "datum end", "leg")[4]).toBeCloseTo(36, 9);
+  expect(row(rows, "datum end", "bend")[4]).toBeCloseTo(78.96, 2);
+  expect(Math.round(Number(row(rows, "datum end", "bend")[4]))).toBe(79);
+});
+
+test("340 lb at friction 0.5 and 0.144 lb/ft: 4,722 ft", () => {
+  const [, leg] = table("east 56664");
+  expect(leg![4]).toBeCloseTo(340, 1);
+});
+
+test.each([
+  [90, [3.0, 2.57, 2.19, 1.87, 1.6, 1.27]],
+  [45, [1.73, 1.6, 1.48, 1.37, 1.27, 1.13]],
+  [15, [1.2, 1.17, 1.14, 1.11, 1.08, 1.04]],
+  [30, [1.44, 1.37, 1.3, 1.23, 1.17, 1.08]],
+  // The print has 1.68 at 60° and 0.5, cut off: 1.688.
+  [60, [2.08, 1.87, 1.69, 1.52, 1.37, 1.17]],
+  [75, [2.5, 2.19, 1.92, 1.69, 1.48, 1.22]],
+])("a bend of %d° at friction 0.7, 0.6, 0.5, 0.4, 0.3, 0.15", (angle, factors) => {
+  [0.7, 0.6, 0.5, 0.4, 0.3, 0.15].forEach((friction, index) => {
+    const rows = table(`east 400, bend ${angle} north, ahead 60`, friction);
+    const grown = Number(row(rows, "datum end", "bend")[4]) / Number(row(rows, "datum end", "leg")[4]);
+    expect(Math.abs(grown - factors[index]!)).toBeLessThan(0.0051);
+  });
+});
+
+test.each([
+  [2.5, 1.59259, 1.34164],
+  [3, 1.33333, 1.1547],
+  [3.5, 1.21333, 1.09109],
+  [4, 1.14815, 1.06066],
+])("bore over cable %f: weight correction cradled %f, triangular %f", (ratio, cradled, triangular) => {
+  expect(weightCorrection("cradled", ratio)).toBeCloseTo(cradled, 5);
+  expect(weightCorrection("triangular", ratio)).toBeCloseTo(triangular, 5);
+  expect(() => weightCorrection("triangular", 2)).toThrow("more than 2 times");
+});
+
+test("sidewall: 3,600 lb round 3 ft is 1,200 lb/ft; three cables by their formulas", () => {
+  expect(sidewallPressure("single", 3600, 36, 1)).toBe(1200);
+  // By hand at D/d 3: cradled (3·4/3 − 2)/3 = 2/3, triangular 1.1547/2.
+  expect(sidewallPressure("cradled", 3600, 36, 4 / 3)).toBeCloseTo(800, 9);
+  expect(sidewallPressure("triangular", 3600, 36, 2 / Math.sqrt(3))).toBeCloseTo(692.82, 2);
+});
+
+test("limits: 3 × 500 kcmil copper are 12,000 lb, capped at 10,000; 4 × 4/0 copper 5,417", () => {
+  expect([pullLimit(3, "500"), Math.round(pullLimit(4, "4/0")), pullLimit(1, "4/0", "aluminum")]).toEqual([10_000, 5417, 0.006 * 211_600]); // prettier-ignore
+});
+
+test("three cables at 2.8 to 3.2 times may jam; others do not", () => {
+  // EMT 2 has a bore of 2.067 in.
+  const jam = (times: number, count = 3) => pullFactor("EMT", "2", 2.067 / times, count, null, "jam");
+  expect([jam(2.79), jam(2.81), jam(3.19), jam(3.21), jam(3, 4)]).toEqual([false, true, true, false, false]);
+});
+
+test("a slope helps one way and hinders the other; the table says where to feed", () => {
+  // By hand: 100 ft straight down weigh 14.4 lb, no friction on a wall it hangs along.
+  const rows = table("east 1204, down 1204");
+  const down = (from: string) => Number(rows.filter((cells) => cells[1] === from && cells[2] === "leg").at(-1)![4]);
+  expect(down("datum end")).toBeCloseTo(100 * 0.144 * 0.5 * Math.exp((0.5 * Math.PI) / 2) - 14.4, 6);
+  expect(down("far end")).toBeCloseTo(14.4 * Math.exp((0.5 * Math.PI) / 2) + 7.2, 6);
+  expect(rows.at(-1)!.slice(1, 3)).toEqual(["datum end", "whole pull"]);
+  expect(rows.at(-1)![6]).toBe("feed from the datum end");
+});
+
+test("where neither way keeps to the limits a box would help", () => {
+  const rows = table("east 1204, north 1204, east 1204", null, null, 20);
+  expect(rows.at(-1)![6]).toMatch(/^neither way keeps to the limits: put a box before part \d of the feed from the /);
+});

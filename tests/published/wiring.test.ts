@@ -1,0 +1,71 @@
+/**
+ * Box volume, ampacity, grounding conductors and cover against published examples; NEC 2023 tables as read, the sources beside
+ * each.
+ */
+import { ampacity, boxFill, cover, groundSize } from "../../functions/wiring";
+
+// electriciansexam.com, box fill; fatskills NEC box-fill quiz; lecture notes (coconote).
+test.each([
+  ["4 + 3 #12, 2 #10, ground 10, isolated ground 12, a switch on 12", ["8 #12, 2 #10", "1 #10", "1 #12"], 30],
+  ["14 AWG: four conductors, a device, a ground", ["4 #14", "1 #14", "1 #14"], 14],
+  ["six 12 AWG", ["6 #12"], 13.5],
+] as const)("box: %s", (_name, args, volume) => {
+  expect((boxFill as (...args: readonly unknown[]) => number)(...args)).toBe(volume);
+});
+
+// NEC 314.16(B)(5): up to four grounds one of the largest, each further one a quarter more; clamps and supports one each.
+test("grounds beyond four, clamps and support fittings", () => {
+  expect(boxFill("2 #12", "4 #12") - boxFill("2 #12")).toBe(2.25);
+  expect(boxFill("2 #12", "6 #12") - boxFill("2 #12")).toBeCloseTo(2.25 * 1.5, 12);
+  expect(boxFill("2 #12, 1 #10", null, null, true, 1) - boxFill("2 #12, 1 #10")).toBe(5);
+});
+
+// Table 314.16(A): the most conductors in a box of a volume is the volume over the allowance, rounded down.
+test.each([
+  [30.3, "14", 15],
+  [21, "12", 9],
+  [18, "14", 9],
+  [42, "6", 8],
+])("a box of %f in³ takes so many %s", (volume, size, most) => {
+  expect(boxFill(`${most} #${size}`)).toBeLessThanOrEqual(volume);
+  expect(boxFill(`${most + 1} #${size}`)).toBeGreaterThan(volume);
+});
+
+// EC&M Code Quiz 6 and Code Q&A 112. The third: a scraped page has 17.22 with the factor of the 75 °C column; by hand 30·0.7·0.87.
+test.each([
+  [["12", 30], 13.5],
+  [["10", 4], 32],
+  [["12", 9, 45], 18.27],
+  [["12", 9, 45, 75], 25 * 0.7 * 0.82],
+  [["500", 3, 30, 75], 380],
+])("ampacity of %p is %f A", (args, amperes) => {
+  expect((ampacity as (...args: unknown[]) => number)(...args)).toBeCloseTo(amperes, 9);
+});
+
+// inwindustrialtraining.com Code Talk 32; mepanet.com/287; ecmag.com. Table 250.122, NEC 2023.
+test.each([
+  [[300, "250", "350"], "2"],
+  [[50, "8", "1"], "3"],
+  [[20, "12", "6"], "6"],
+  [[20, "12", "1/0"], "1/0"],
+  [[15], "14"],
+  [[60], "10"],
+  [[61], "8"],
+  [[200, null, null, "aluminum"], "4"],
+  [[6000], "800"],
+])("grounding conductor of %p is %s", (args, size) => {
+  expect((groundSize as (...args: unknown[]) => string)(...args)).toBe(size);
+});
+
+// NEC 2023 table 300.5(A).
+test.each([
+  ["general", "direct", 24],
+  ["general", "RMC", 6],
+  ["general", "PVC 40", 18],
+  ["under concrete", "IMC", 6],
+  ["under concrete", "PVC 80", 12],
+  ["under a slab", "PVC 40", 4],
+  ["under a road", "RMC", 24],
+  ["dwelling driveway", "EMT", 18],
+  ["airport", "PVC-coated RMC", 18],
+])("cover %s of %s: %d in.", (place, what, inches) => expect(cover(place, what)).toBe(inches));
