@@ -14,7 +14,7 @@ interface KnownRows<T> {
 
 /** How many tables, and how many rows of all of them, are kept. */
 const TABLES = 6;
-const ROWS = 60_000;
+const ROWS = 25_000;
 
 /**
  * Makes something of each row of a table, and gives the same object again for a row that is known: after an edit, only

@@ -6,7 +6,7 @@ type Cells = readonly (readonly unknown[])[];
 /** How many tables a reader keeps: a job as it is and as it was issued, and a few states before. */
 const TABLES = 6;
 /** Most rows that are kept of all of them. */
-const ROWS = 60_000;
+const ROWS = 25_000;
 
 /**
  * A reader of ranges that gives the same object for the same cells, so that whatever is remembered of the object still
