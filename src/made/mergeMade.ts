@@ -13,8 +13,8 @@ export interface MadeConflict {
 
 /** What comes of adding records to a Made table. */
 export interface MergedMade {
-  /** Rows to add, a cell for each column of the table. */
-  readonly rows: readonly Cell[][];
+  /** Rows to add, a cell for each column of the table; null for a column that is none of ours. */
+  readonly rows: readonly (readonly (Cell | null)[])[];
   /** Rows that stood there already, word for word. */
   readonly known: number;
   readonly conflicts: readonly MadeConflict[];
@@ -42,7 +42,7 @@ export function mergeMade(table: readonly (readonly Cell[])[], incoming: readonl
   const cellOf = (line: readonly Cell[], places: ReadonlyMap<string, number>, column: string) =>
     textOf(column, line[places.get(column) ?? -1]);
   const byId = new Map(own.map((line) => [cellOf(line, here, "Id"), (column: string) => cellOf(line, here, column)]));
-  const rows: Cell[][] = [];
+  const rows: (Cell | null)[][] = [];
   const conflicts: MadeConflict[] = [];
   const refused: string[] = [];
   let known = 0;
@@ -78,9 +78,9 @@ export function mergeMade(table: readonly (readonly Cell[])[], incoming: readonl
     return [cellOf(line, there, "Note"), ...extra].filter(Boolean).join("; ");
   }
 
-  function valueAt(line: readonly Cell[], place: number): Cell {
+  function valueAt(line: readonly Cell[], place: number): Cell | null {
     const column = [...here].find(([, at]) => at === place)?.[0];
-    if (column === undefined) return "";
+    if (column === undefined) return null;
     const cell = column === "Note" ? noteOf(line) : cellOf(line, there, column);
     return NUMBERS.has(column) && cell !== "" && Number.isFinite(Number(cell)) ? Number(cell) : cell;
   }

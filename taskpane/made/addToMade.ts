@@ -9,8 +9,8 @@ import { firstFreeRow } from "../workbook/rows";
 
 /** Names that a sheet would take for a date or a number, as 1/2; a day may become one. */
 const ALMOST_A_NUMBER = /^(?!\d{4}-\d\d-\d\d$)[\d\s./-]+$/;
-const asWritten = (cell: Cell): Cell =>
-  typeof cell === "string" && ALMOST_A_NUMBER.test(cell) ? `'${cell}` : plainText(cell);
+const asWritten = (cell: Cell | null): Cell | null =>
+  cell === null ? null : typeof cell === "string" && ALMOST_A_NUMBER.test(cell) ? `'${cell}` : plainText(cell);
 
 /** Adds records to the Made table by their Id: into its empty rows first, then under them. What it cannot add it tells. */
 export async function addToMade(

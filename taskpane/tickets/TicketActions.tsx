@@ -7,6 +7,7 @@ import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { useTask } from "../components/useTask";
+import type { TableCells } from "../excel";
 import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
@@ -30,12 +31,15 @@ export function TicketActions({
   tickets,
   issue,
   straight,
+  made,
 }: {
   tickets: readonly Ticket[];
   /** What the runs were last issued as; empty where they never were. */
   issue: string;
   /** Straight pieces without a ticket: they stand on the cutting sheet. */
   straight: number;
+  /** The Made table, where only what is not yet made is wanted: the cutting sheet leaves the rest out too. */
+  made: TableCells | undefined;
 }) {
   const workbook = useWorkbook();
   const { style } = useUnits();
@@ -44,7 +48,7 @@ export function TicketActions({
   const [cutsAsked, setWithCuts] = useKept<boolean | undefined>("tickets.cuts", undefined);
   const withCuts = cutsAsked ?? straight > 0;
   const [done, setDone] = useState("");
-  const cuts = useCuts();
+  const cuts = useCuts(made);
 
   const start = (action: () => Promise<string>) => {
     setDone("");
@@ -124,7 +128,7 @@ export function TicketActions({
 }
 
 /** The cutting plan for the sheet behind the tickets; undefined from `plan` when the person cancels it. */
-function useCuts() {
+function useCuts(made: TableCells | undefined) {
   const { tables } = useLedger();
   const planning = useRef<Planning | undefined>(undefined);
   const giveUp = useRef<() => void>(() => undefined);
@@ -133,8 +137,9 @@ function useCuts() {
   useEffect(() => () => planning.current?.cancel(), []);
 
   const plan = async (): Promise<CutResult | undefined> => {
-    const given = cutJob(tables);
-    if (!given) return undefined;
+    const whole = cutJob(tables);
+    if (!whole) return undefined;
+    const given = made ? { ...whole, made: made.cells } : whole;
     setTitle("");
     const canceled = new Promise<undefined>((resolve) => (giveUp.current = () => resolve(undefined)));
     try {

@@ -69,7 +69,12 @@ function Tickets() {
         <p>{wholeJob && problems.length === 0 ? t.noneWanted : t.noTickets}</p>
       ) : (
         <>
-          <TicketActions tickets={tickets} issue={issue?.name ?? ""} straight={straight} />
+          <TicketActions
+            tickets={tickets}
+            issue={issue?.name ?? ""}
+            straight={straight}
+            made={wanted.notMade ? made : undefined}
+          />
           <Section title={`${t.list} (${t.count(tickets.length)})`}>
             <TicketList key={wholeJob ? "all" : row} tickets={tickets} />
           </Section>

@@ -1,12 +1,14 @@
 import { useEffect, useMemo, useState } from "react";
 import { chooseTickets, type ChosenTickets, type TicketWishes } from "../../src/made/ticketChoice";
 import { readBench } from "../../src/shop/bench/bench";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { buildJob, type Job } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { useMade } from "../made/useMade";
+import { writtenRows } from "../workbook/rows";
 import { readSnapshots, SNAPSHOTS, type Snapshot } from "../totals/snapshots";
 
 /** Every ticket. */
@@ -50,7 +52,7 @@ export function useTickets(row: number | "all", wishes: TicketWishes, issue: Iss
   }, [job, issued, made, Bench, Runs, wishes]);
 }
 
-/** The last issue of the runs that Totals keeps; undefined where there is none or its table is gone. */
+/** The Issued table where something stands in it, else the last issue that Totals keeps; undefined where there is neither. */
 export function useIssue(): Issue | undefined {
   const workbook = useWorkbook();
   const { tables } = useLedger();
@@ -64,5 +66,13 @@ export function useIssue(): Issue | undefined {
     // Without it the tickets only lack the name of an issue.
     void read().catch(() => setIssue(undefined));
   }, [workbook, tables]);
-  return issue;
+  const { Issued } = tables;
+  const inTable = useMemo(
+    () =>
+      Issued && writtenRows(Issued.cells, RUN_COLUMNS).length > 0
+        ? { name: Issued.name, cells: Issued.cells }
+        : undefined,
+    [Issued],
+  );
+  return inTable ?? issue;
 }

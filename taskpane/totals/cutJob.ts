@@ -7,6 +7,8 @@ export interface CutJob {
   stock: Cell[][] | undefined;
   shoes: Cell[][] | undefined;
   rules: Cell[][] | undefined;
+  /** The Made table, where what is made is not cut again. */
+  made?: Cell[][];
 }
 
 /** These tables as the workbook has them now; undefined without runs. */

@@ -1,5 +1,6 @@
 import { DEFAULT_STEPS, planCutsInSteps, stepsToInches } from "../../src/cutting";
 import type { DrawnStick } from "../../src/drawing/job/drawCuts";
+import { leftToMake } from "../../src/made/leftToMake";
 import { buildJob } from "../../src/shop/job/job";
 import { CutLabels, takenWords } from "../../src/takeoff/cuts/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cuts/cutLots";
@@ -7,6 +8,7 @@ import { cutSheet } from "../../src/takeoff/cuts/cutSheet";
 import { cutTotal, type PlannedLot } from "../../src/takeoff/cuts/cutTotal";
 import { readStock } from "../../src/takeoff/cuts/cutStock";
 import { jobWork } from "../../src/takeoff/amounts/jobWork";
+import { isToCut, leaveOutMade } from "../../src/takeoff/amounts/leftToMake";
 import { lotRequest } from "../../src/takeoff/cuts/lotRequest";
 import { notRead } from "../../src/takeoff/lists/notRead";
 import type { RuleBook } from "../../src/rules/rules";
@@ -55,8 +57,8 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
   const { rules } = job;
   const sticks = readStock(given.stock);
   const saw = readSaw(undefined, undefined, rules);
-  const work = jobWork(job);
-  const lots = cutLots(work.works, sticks.sticksFor);
+  const { work, told } = leaveOutMade(job, jobWork(job), leftToMake(given.made));
+  const lots = cutLots(work.works.filter(isToCut), sticks.sticksFor);
   const plans: LotPlan[] = [];
   const planned: PlannedLot[] = [];
   for (const lot of lots) {
@@ -74,6 +76,7 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
   }
   const problems = [
     ...work.problems.filter(({ part }) => part === "run").map(({ name, message }) => `${name}: ${message}`),
+    ...told.map(({ what, words }) => `${what}: ${words}`),
     ...notRead(job, sticks, rules),
   ];
   if (planned.length < 2) return { lots: plans, problems };

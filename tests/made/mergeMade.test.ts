@@ -16,7 +16,7 @@ test("a new record is added under the table's own headers; what has no column th
     TABLE,
     text({ Id: "k2", Date: "2026-12-02", Piece: "A-2", Good: 1, Shape: "GMP3-TN8Y", Note: "slow" }),
   );
-  expect(rows).toEqual([["k2", "2026-12-02", "A-2", 1, "", "", "slow; Shape GMP3-TN8Y", ""]]);
+  expect(rows).toEqual([["k2", "2026-12-02", "A-2", 1, "", "", "slow; Shape GMP3-TN8Y", null]]);
   expect([known, conflicts, refused]).toEqual([0, [], []]);
 });
 

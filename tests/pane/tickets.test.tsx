@@ -155,11 +155,18 @@ describe("which tickets", () => {
   test("by area, and what is not yet made where the workbook has a Made table", async () => {
     const { book, user, sheet } = await openTickets(JOB);
     await chooseJob(user);
-    expect(screen.queryByRole("checkbox", { name: "Not yet made" })).toBeNull();
-    addMade(book, [["P-2", 1]]);
+    addMade(book, "P-2");
     await act(async () => book.type(sheet, 1, 6, 2));
     await user.click(await screen.findByRole("checkbox", { name: "Not yet made" }));
     await waitFor(() => expect(pieces()).toEqual(["P-1, piece 1 of 1"]));
+    // The cutting sheet leaves P-2 out as well: two of P-1 and P-4 are left to cut.
+    await user.click(screen.getByRole("button", { name: "Print" }));
+    const frame = await waitFor(() => document.querySelector<HTMLIFrameElement>("#rlt-print")!);
+    await waitFor(() => expect(frame.srcdoc).toContain("made: 1 piece"));
+    const cuts = new DOMParser().parseFromString(frame.srcdoc, "text/html").querySelector(".rlt-ways")?.textContent;
+    expect(cuts).toContain("P-1/1");
+    expect(cuts).toContain("P-4/1");
+    expect(cuts).not.toContain("P-2/1");
     await user.selectOptions(screen.getByRole("combobox", { name: "Area" }), "Shed");
     await screen.findByText("No piece is wanted by these choices.");
     await user.click(screen.getByRole("checkbox", { name: "Bent pieces only" }));
@@ -181,8 +188,13 @@ describe("which tickets", () => {
   });
 });
 
-/** A Made table with these pieces and how many are good. */
-function addMade(book: FakeBook, rows: [piece: string, good: number][]): void {
-  const cells = [["Piece", "Good"], ...rows];
-  book.addTable("Made", book.addSheet("Made", cells), 0, 0, cells.length, 2);
+/** A good piece in the first row of the Made table that setting up has written. */
+function addMade(book: FakeBook, piece: string): void {
+  const { sheet, row, column, columns } = book.table("Made");
+  for (const [name, cell] of Object.entries({ Piece: piece, Good: 1 })) {
+    const place = Array.from({ length: columns }, (_, each) => column + each).find(
+      (each) => sheet.at(row, each) === name,
+    );
+    sheet.put(row + 1, place!, cell);
+  }
 }
