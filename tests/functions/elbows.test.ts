@@ -73,7 +73,7 @@ test("a rule that cannot be read is told in each, and the usual one counts", () 
   expect(cellError(() => jobSchedule(RUNS, SHOES, [["Rule"], ["x"]]))).toMatch(/^#VALUE! rules .*Value/);
 });
 
-test("the RUN functions work for PVC without a shoe, and not for metal of such a size", () => {
+test("the RUN functions work for PVC without a shoe, and not for metal of such a size that the shop bends itself", () => {
   expect(runLengthOf(...PVC)).toBeCloseTo(LENGTH, 9);
   expect([runBendsOf(...PVC), runDegreesOf(...PVC), runCheck(...PVC)]).toEqual([0, 180, "OK"]);
   expect(runPointsOf(...PVC).map((row) => row[4])).toEqual(["At", "start", "corner", "corner", "end"]);
@@ -86,7 +86,10 @@ test("the RUN functions work for PVC without a shoe, and not for metal of such a
     [3, "straight", "", "", ""],
   ]);
   for (const metal of [runLengthOf, runBendsOf, runDegreesOf, runPointsOf, runMarks, runCard, bendCard]) {
-    expect(cellError(() => metal("up 24, east 60", "RMC", "4"))).toMatch(/^#N\/A There is no built-in shoe for RMC 4/);
+    const own = rules(["Factory elbows above size, metal", "none"]);
+    expect(cellError(() => metal("up 24, east 60", "RMC", "4", omitted, own))).toMatch(
+      /^#N\/A There is no built-in shoe for RMC 4/,
+    );
   }
 });
 

@@ -8,8 +8,8 @@ import { quantityOf, records, runsRange } from "./tables";
 
 const rulesOf = (...rows: (string | number)[][]) => [["Rule", "Value"], ...rows];
 
-/** Common practice, no source: the shop bends every size of metal, and buys PVC's elbows where it has no shoe. */
-const USUAL = { metal: "none", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25] };
+/** Common practice, no source: what there is no shoe for is bought bent. */
+const USUAL = { metal: "no shoe", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25] };
 
 test("the usual elbows are those of the built-in rules", () => {
   expect(USUAL_ELBOWS).toEqual(USUAL);

@@ -298,9 +298,9 @@ export const RULES = [
   },
   {
     rule: "Factory elbows above size, metal",
-    value: "none",
+    value: "no shoe",
     unit: "trade size",
-    source: "yours to set: none bends every size, all buys every bend",
+    source: "yours to set: no shoe buys the bends of sizes without one, none bends every size, all buys every bend",
   },
   {
     rule: "Factory elbows above size, PVC",

@@ -5,6 +5,7 @@ import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
+import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
 import { unionsNeeded } from "./unions";
 import { unmeasuredShoes } from "./shoeChecks";
@@ -53,6 +54,7 @@ const notBuilt = (run: string, message: string): Finding => ({
 /** Every finding of one run that can be built. */
 export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Finding[] = remember((built, edition) =>
   [
+    ...noShoeListed(built),
     ...tooManyDegrees(built, edition),
     ...tooTight(built, edition),
     ...tooFull(built, edition),

@@ -1,5 +1,6 @@
 import { outsideDiameter } from "../../raceway/dimensions";
 import { remember } from "../../memory/remember";
+import type { Degrees } from "../../geometry/angle";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
@@ -13,7 +14,15 @@ import { radiusOf } from "../shoe/springback";
 import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltPull, BuiltRun } from "./builtRun";
-import { elbowAngles, elbowShoe, isElbow, straightOnly, USUAL_ELBOWS, type ElbowRule } from "./factoryElbows";
+import {
+  elbowAngles,
+  elbowShoe,
+  isBentInShop,
+  isElbow,
+  straightOnly,
+  USUAL_ELBOWS,
+  type ElbowRule,
+} from "./factoryElbows";
 import type { Run } from "./runsTable";
 
 /**
@@ -40,9 +49,17 @@ const buildOnce = remember((run: Run, shoes: ShoeBook, elbows: ElbowRule): Built
   const angles = elbowAngles(run, elbows, !("notListed" in answer));
   const walked = walkOf(run);
   const bought = elbowShoe(run);
-  if (angles.length > 0 && hasOnlyElbows(walked, bought, angles)) return buildWalked(run, walked, bought, angles);
+  const isUnlisted = "notListed" in answer && !isBentInShop(run, elbows);
+  if (angles.length > 0 && hasOnlyElbows(walked, bought, angles))
+    return { ...buildWalked(run, walked, bought, angles), ...(isUnlisted && { unlisted: [] }) };
   if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, angles);
   if ("unusable" in answer) throw new InputError(answer.unusable);
+  if (isUnlisted) {
+    // Nothing of the run is missing from a bid: a bend that no elbow is listed for is bought as well, and a check says so.
+    const odd = bendAngles(walked, bought).filter((angle) => !isElbow(angle, angles));
+    if (odd.length > 0)
+      return { ...buildWalked(run, walked, bought, [...angles, ...odd]), unlisted: [...new Set(odd)] };
+  }
   const built = buildWalked(run, walked, straightOnly(run), angles);
   if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
   return built;
@@ -85,8 +102,14 @@ function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], len
   throw new InputError(`Joints: ${formatLength(lost)} ${why}.`);
 }
 
+/** Angles of a run's bends, laid out with a shoe. */
+const bendAngles = (walked: WalkedRoute, shoe: Shoe): Degrees[] =>
+  layOut(walked, (angle) => radiusOf(shoe, angle)).pulls.flatMap((pull) =>
+    pathParts(pullPath(pull)).bends.map(({ angle }) => angle),
+  );
+
 /** True when a run has bends and there is a factory elbow for each. */
-function hasOnlyElbows(walked: WalkedRoute, { radius }: Shoe, angles: readonly number[]): boolean {
-  const bends = layOut(walked, radius).pulls.flatMap((pull) => pathParts(pullPath(pull)).bends);
-  return bends.length > 0 && bends.every(({ angle }) => isElbow(angle, angles));
+function hasOnlyElbows(walked: WalkedRoute, bought: Shoe, angles: readonly number[]): boolean {
+  const bends = bendAngles(walked, bought);
+  return bends.length > 0 && bends.every((angle) => isElbow(angle, angles));
 }

@@ -60,6 +60,8 @@ export interface BuiltRun {
   readonly pulls: readonly BuiltPull[];
   /** True when its route ends in a box. */
   readonly endsInBox: boolean;
+  /** Where no shoe is listed for it, so that its bends are bought: those of them that no factory elbow has [°]. */
+  readonly unlisted?: readonly Degrees[];
 }
 
 /** What a pull is put together from. */

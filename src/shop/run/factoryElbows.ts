@@ -41,6 +41,10 @@ export function elbowAngles({ raceway, size }: OfSize, rule: ElbowRule, listed: 
   return isBought(above, size, listed) ? rule.angles : [];
 }
 
+/** True where a rule, not the lack of a shoe, says that the shop bends a run itself. */
+export const isBentInShop = ({ raceway }: OfSize, rule: ElbowRule): boolean =>
+  (racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal) !== "no shoe";
+
 function isBought(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean {
   if (above === "none" || above === "all") return above === "all";
   return above === "no shoe" ? !listed : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);

@@ -18,9 +18,9 @@ export interface Order {
 export function readOrder(ranges: { readonly by?: unknown; readonly stock?: unknown }): Order {
   const by = readBy(ranges.by, RUN_GROUP_NAMES, []);
   const stock = stockIn(ranges.stock);
-  if (by.length === 0) return { by, stock, notes: [] };
-  const notes = ["sticks are counted within each group" + (stock ? ", none of them taken from what is on hand" : "")];
-  return { by, stock: stock && toBuy(stock), notes };
+  if (by.length === 0 || !stock) return { by, stock, notes: [] };
+  const notes = ["sticks are counted within each group, none of them taken from what is on hand"];
+  return { by, stock: toBuy(stock), notes };
 }
 
 /** The stock without what is on hand. */

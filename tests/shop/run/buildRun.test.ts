@@ -1,3 +1,5 @@
+import { readRules } from "../../../src/rules/rules";
+import { elbowRule } from "../../../src/shop/run/factoryElbows";
 import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs worked out with a shoe, by hand for R 4: a 90 takes 4 in. of each leg and 2π of conduit; a coupling stands 3 in. (2
@@ -85,9 +87,13 @@ describe("without a shoe in the book", () => {
     expect(cutsOf(large("east 90, box, east 20"))).toEqual([90, 20]);
   });
 
-  test("a single bend, in whatever pull, needs it", () => {
-    expect(() => large("up 90, east 90")).toThrow("There is no built-in shoe for RMC 4");
-    expect(() => large("east 90, box, east 90, up 90")).toThrow("There is no built-in shoe for RMC 4");
+  test("a bend, in whatever pull, is bought; where the shop bends every size it needs a shoe", () => {
+    expect(large("up 90, east 90").pulls[0]!.elbows).toHaveLength(1);
+    const own = elbowRule(readRules([["Rule", "Value"], ["Factory elbows above size, metal", "none"]])); // prettier-ignore
+    const none = (route: string) => () =>
+      buildRunWith(runOf(route, { raceway: "RMC", size: "4" }), readShoes(null), own);
+    expect(none("up 90, east 90")).toThrow("There is no built-in shoe for RMC 4");
+    expect(none("east 90, box, east 90, up 90")).toThrow("There is no built-in shoe for RMC 4");
   });
 });
 

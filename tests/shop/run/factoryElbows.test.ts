@@ -35,10 +35,11 @@ const linesOf = ({ pulls }: BuiltRun): (number | string)[][] =>
 describe("which bends are bought", () => {
   const rule = (cells: Partial<ElbowRule>): ElbowRule => ({ ...USUAL_ELBOWS, angles: [90, 45], ...cells });
   test.each<[string, Partial<ElbowRule>, Run["raceway"], Run["size"], boolean, shoe?: boolean]>([
-    ["no metal, as usual", {}, "RMC", "4", false],
+    ["metal without a shoe, as usual", {}, "RMC", "4", true],
+    ["no metal that there is a shoe for, as usual", {}, "RMC", "1", false, true],
     ["all PVC, as usual", {}, "PVC 40", "1/2", true],
     ["all PVC, whatever its wall", {}, "PVC 80", "6", true],
-    ["coated rigid is metal", {}, "PVC-coated RMC", "4", false],
+    ["coated rigid is metal", { metal: "none" }, "PVC-coated RMC", "4", false],
     ["metal above a size", { metal: "1" }, "EMT", "1-1/4", true],
     ["not the size itself", { metal: "1" }, "EMT", "1", false],
     ["not a smaller one", { metal: "1" }, "EMT", "3/4", false],
@@ -89,11 +90,11 @@ describe("a run of PVC", () => {
     expect(run.pulls.map(({ elbows }) => elbows.map(({ afterPiece }) => afterPiece))).toEqual([[1], [2], []]);
   });
 
-  test("without a bend it is plain straight conduit; with one of another angle it needs a shoe", () => {
+  test("without a bend it is plain straight conduit; with one of another angle all its bends are bought", () => {
     expect(pvc("east 90").shoe.source).toBe("no shoe: straight conduit");
-    expect(() => pvc("up 40, bend 25 east, ahead 40, bend 45 east, ahead 40")).toThrow(
-      "There is no built-in shoe for PVC 40 2",
-    );
+    const odd = pvc("up 40, bend 25 east, ahead 40, bend 45 east, ahead 40");
+    expect(odd.unlisted).toEqual([expect.closeTo(25, 9)]);
+    expect(odd.pulls[0]!.elbows).toHaveLength(2);
   });
 
   test("is bent where Shoes has a shoe for it, unless the rule says otherwise", () => {
