@@ -85,7 +85,7 @@ test("the RUN functions work for PVC without a shoe, and not for metal of such a
     ["", "factory elbow", 90, 180, "points opposite to the bend before"],
     [3, "straight", "", "", ""],
   ]);
-  for (const metal of [runLengthOf, runBendsOf, runDegreesOf, runPointsOf, runMarks, runCard, bendCard]) {
+  for (const metal of [runLengthOf, runBendsOf, runDegreesOf, runPointsOf, runMarks]) {
     const own = rules(["Factory elbows above size, metal", "none"]);
     expect(cellError(() => metal("up 24, east 60", "RMC", "4", omitted, own))).toMatch(
       /^#N\/A There is no built-in shoe for RMC 4/,

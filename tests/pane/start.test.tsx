@@ -19,7 +19,7 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
     ...["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
     ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
   ]);
-  const runs = "Runs[[#All],[Run]:[Straps]]";
+  const runs = "Runs[[#All],[Run]:[Joints]]";
   expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
   expect(book.sheet("Set-up").at(0, 0)).toBe(`=CONDUIT.JOB.SETUP(${runs},Shoes[#All],Bench[#All],Rules[#All])`);
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
@@ -42,7 +42,7 @@ test("input columns stand left, computed columns right, each given no more than 
       "Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
   );
   expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual(
-    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps"], // prettier-ignore
+    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Joints"], // prettier-ignore
   );
 });
 
@@ -78,6 +78,6 @@ test("a sheet of the person's named Runs stays; another name is offered", async 
   expect(book.sheet("Runs").at(0, 0)).toBe("my own");
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
   expect(book.sheet("Schedule").at(0, 0)).toBe(
-    "=CONDUIT.JOB.SCHEDULE(Runs_2[[#All],[Run]:[Straps]],Shoes[#All],Rules[#All])",
+    "=CONDUIT.JOB.SCHEDULE(Runs_2[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
   );
 });

@@ -50,6 +50,7 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   Fittings: [100, { look: {}, list: ["set-screw", "compression", "threaded"] }],
   "Grounding bushing": [90, { look: {}, list: ["from", "to", "both"] }],
   Straps: [60, { look: { align: "right" }, note: "Straps you plan; checked against the code" }],
+  Joints: [90, { ...text, note: "Where the run is coupled, from its datum end: 10', 20'" }],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [65, count],
   Degrees: [75, { ...degrees, note: "The most between two boxes; follows by formula" }],

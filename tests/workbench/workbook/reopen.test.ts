@@ -42,7 +42,7 @@ test("a written workbook, opened again, works out every value anew and the same"
     }
     // Worked out, not read: a changed run changes the schedule.
     expect(book.sheet("Schedule").range("A1").formulas[0]![0]).toBe(
-      "=CONDUIT.JOB.SCHEDULE(Runs[[#All],[Run]:[Straps]],Shoes[#All],Rules[#All])",
+      "=CONDUIT.JOB.SCHEDULE(Runs[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
     );
   });
 });

@@ -56,7 +56,7 @@ describe("the workbook of a job, read by another library", () => {
 
   test("an error stays an error, beside its formula", () => {
     const unbuildable = demoRuns.findIndex(([run]) => run === "PR-09") + 1;
-    expect(book.getWorksheet("Runs")!.getCell(`Q${unbuildable}`).value).toMatchObject({
+    expect(book.getWorksheet("Runs")!.getCell(`R${unbuildable}`).value).toMatchObject({
       result: { error: "#VALUE!" },
     });
   });
@@ -64,9 +64,9 @@ describe("the workbook of a job, read by another library", () => {
   test("formulas are spelled as files spell an add-in's functions", () => {
     const formula = (sheet: string, cell: string) => book.getWorksheet(sheet)!.getCell(cell).formula;
     expect(formula("Schedule", "A1")).toBe(
-      "_xldudf_CONDUIT_JOB_SCHEDULE(Runs[[#All],[Run]:[Straps]],Shoes[#All],Rules[#All])",
+      "_xldudf_CONDUIT_JOB_SCHEDULE(Runs[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
     );
-    expect(formula("Runs", "Q2")).toBe(
+    expect(formula("Runs", "R2")).toBe(
       'IF(Runs[[#This Row],[Route]]="","",_xldudf_CONDUIT_RUN_LENGTH(Runs[[#This Row],[Route]],' +
         "Runs[[#This Row],[Raceway]],Runs[[#This Row],[Size]],Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
     );
