@@ -16,6 +16,7 @@ import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
 import { UnitsProvider } from "./hooks/useUnits";
+import { RowsLeftOut } from "./run/RowsLeftOut";
 import { RunView } from "./run/RunView";
 import { StartView } from "./start/StartView";
 import { strings } from "./strings";
@@ -91,6 +92,7 @@ function Views() {
       <main>
         <div id={PANEL} className="rl-view" role="tabpanel" aria-labelledby={tabId(PANEL, view)}>
           <h2 className="rl-title">{strings.views[view]}</h2>
+          <RowsLeftOut />
           <Fence key={view}>
             <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
           </Fence>

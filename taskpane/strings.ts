@@ -14,6 +14,12 @@ export const strings = {
     tickets: "Tickets",
     bender: "Bender",
   },
+  leftOut: {
+    title: (count: number, table: string) =>
+      `${count === 1 ? "1 row stands" : `${count} rows stand`} under the ${table} table and ${count === 1 ? "is" : "are"} not in it`,
+    words: "What is not in the table is not counted: not in lengths, checks, take-off or tickets.",
+    takeIn: "Take them in",
+  },
   common: {
     cancel: "Cancel",
     again: "Try again",

@@ -3,7 +3,7 @@
  * use: Excel.run; workbook.worksheets (items, add, getItem, onChanged), workbook.tables (items, getItem),
  * workbook.settings (items, add), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
  * getRange, getRangeByIndexes, getUsedRangeOrNullObject, tables.add; table.name, worksheet, getRange,
- * getHeaderRowRange, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
+ * getHeaderRowRange, resize, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
  * select, getEntireColumn, format.font.bold, format.autofitColumns, dataValidation.rule, errorAlert. For looks, where the
  * host has them: format.columnWidth, rowHeight, wrapText, horizontalAlignment, verticalAlignment, fill.color, font.color
  * and font.size, range.columnHidden, dataValidation.prompt, worksheet.tabColor, freezePanes, delete,
@@ -19,6 +19,7 @@ export * from "./names";
 export * from "./printSheet";
 export * from "./readTables";
 export * from "./replaceCells";
+export * from "./rowsBelow";
 export * from "./selection";
 export * from "./settings";
 export * from "./setUp";

@@ -1,5 +1,8 @@
 import { createContext, useCallback, useContext, useEffect, useMemo, useRef, useState, type ReactNode } from "react";
-import { defaultNames, type Names, type TableCells } from "../excel";
+import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
+import { attempt } from "../components/attempt";
+import { defaultNames, type Names, type RowsBelow, type TableCells } from "../excel";
+import { columnPlaces } from "../workbook/columns";
 import { TABLES, type TableName } from "../workbook/items";
 import { useWorkbook } from "./useWorkbook";
 
@@ -10,6 +13,8 @@ export interface Ledger {
   problem: string;
   names: Names;
   tables: Partial<Record<TableName, TableCells>>;
+  /** Rows that stand under the Runs table and are not in it. */
+  below: RowsBelow | undefined;
   /** Row of the Runs table that is selected: 1 for the first under the header; 0 for none. */
   runRow: number;
   selectRun(row: number): Promise<void>;
@@ -23,11 +28,12 @@ const PAUSE = 150;
 
 export function LedgerProvider({ children }: { children: ReactNode }) {
   const workbook = useWorkbook();
-  const [read, setRead] = useState<Pick<Ledger, "state" | "problem" | "names" | "tables">>({
+  const [read, setRead] = useState<Pick<Ledger, "state" | "problem" | "names" | "tables" | "below">>({
     state: "loading",
     problem: "",
     names: defaultNames(),
     tables: {},
+    below: undefined,
   });
   const [runRow, setRunRow] = useState(0);
   const known = useRef<Ledger["tables"]>({});
@@ -40,7 +46,9 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
         TABLES.map((table, index) => [table, sameOr(known.current[table], cells[index])]),
       );
       known.current = tables;
-      setRead({ state: "ready", problem: "", names, tables });
+      const runs = known.current.Runs;
+      const below = runs && (await workbook.rowsBelow(runs, runColumns(runs)));
+      setRead({ state: "ready", problem: "", names, tables, below });
     } catch (error) {
       setRead((before) => ({ ...before, state: "failed", problem: (error as Error).message }));
     }
@@ -84,6 +92,12 @@ export function useLedger(): Ledger {
   if (!ledger) throw new Error("useLedger needs a LedgerProvider above it");
   return ledger;
 }
+
+/** Columns in which a row of runs holds something: its name and its route. */
+const runColumns = ({ cells }: TableCells): number[] => {
+  const places = attempt(() => columnPlaces(cells[0] ?? [], RUN_COLUMNS)).value;
+  return ["Run", "Route"].flatMap((name) => places?.get(name) ?? []);
+};
 
 /** The table as it was known when nothing in it changed: what was worked out from it still holds. */
 const sameOr = (known: TableCells | undefined, read: TableCells | undefined): TableCells | undefined =>

@@ -230,3 +230,18 @@ async function openMenu(): Promise<void> {
   await page.mouse.click(canvas.x + 46 + at.width - 9, canvas.y + 20 + at.height / 2);
   await page.getByText("Descending", { exact: true }).waitFor();
 }
+
+test("rows that stand apart under the table are said in the pane, and its button takes them in", async () => {
+  await fill([run("P-1")]);
+  await copyToClipboard(await pasted([run("P-3"), run("P-4")]));
+  await bench.goTo("Runs!A4");
+  await press("Control+v");
+  expect(await connectors()).toBe(2);
+  await bench.page.getByRole("button", { name: "Ledger pane" }).click();
+  const pane = bench.page.frameLocator("iframe");
+  await pane.getByText("2 rows stand under the Runs table and are not in it").waitFor();
+  await pane.getByRole("button", { name: "Take them in" }).click();
+  await pane.getByText("rows stand under the Runs table").waitFor({ state: "detached" });
+  await bench.settled();
+  expect(await connectors()).toBe(6);
+});

@@ -7,6 +7,7 @@ import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
 import type { Finding } from "./findings";
 import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
+import { repeatedNames, unnamedRows } from "./nameChecks";
 import { unionsNeeded } from "./unions";
 import { unmeasuredShoes } from "./shoeChecks";
 import { zeroQuantities } from "../run/zeroQuantity";
@@ -32,6 +33,7 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...shoeFindings,
     ...ruleFindings,
     ...quantityFindings(job),
+    ...unnamedRows(job),
     ...repeatedNames(job),
     ...job.rows.flatMap((row) => checkRow(row, edition)),
     ...unmeasuredShoes(job),
@@ -80,21 +82,3 @@ export const quantityFindings = (job: Job): Finding[] =>
     finding: `${finding}.`,
     fix: "Write how many there are. Delete the row of a run that is not to be made.",
   }));
-
-function repeatedNames({ rows }: Job): Finding[] {
-  const count = new Map<string, number>();
-  for (const { name } of rows) count.set(name, (count.get(name) ?? 0) + 1);
-  return [...count].flatMap(([run, times]): Finding[] =>
-    times === 1
-      ? []
-      : [
-          {
-            run,
-            weight: "look",
-            rule: "a run's name stands once",
-            finding: `${times} rows are named ${run}; their pieces cannot be told apart on the bench.`,
-            fix: "Give each row a name of its own, or use Quantity for equal runs.",
-          },
-        ],
-  );
-}

@@ -105,9 +105,12 @@ interface NamedRow extends CellRow {
 
 const text = (cell: unknown): string => (cell === null || cell === undefined ? "" : String(cell).trim());
 
+/** What a row goes by that has no name. */
+export const placeName = (rowNumber: number): string => `row ${rowNumber}`;
+
 /** The run's name; its row where the cell is empty or holds an error. */
 function runName(row: TableRow): string {
-  const place = `row ${row.rowNumber}`;
+  const place = placeName(row.rowNumber);
   try {
     return text(row.get("Run")) || place;
   } catch {

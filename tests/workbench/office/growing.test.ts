@@ -123,3 +123,29 @@ test("a row inserted between rows gets the formulas, in one step of undo", async
   expect(shown(book)).toEqual(before);
   expect(await tableAddress()).toBe("Runs!A1:C3");
 });
+
+test("a table resized by an add-in takes in the rows under it, a blank one among them, with formulas", async () => {
+  const book = await withRuns();
+  await paste(book, "Runs!A5", [["A-55", "1"]]);
+  await Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem("Runs");
+    context.workbook.tables.getItem("Runs").resize(sheet.getRange("A1:C5"));
+    await context.sync();
+  });
+  await book.settled();
+  expect(await tableAddress()).toBe("Runs!A1:C5");
+  expect(shown(book).slice(3)).toEqual([
+    [null, null, 0],
+    ["A-55", "1", 4],
+  ]);
+});
+
+test("a table resized across its headers is refused", async () => {
+  await withRuns();
+  const resize = Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem("Runs");
+    context.workbook.tables.getItem("Runs").resize(sheet.getRange("A2:C5"));
+    await context.sync();
+  });
+  await expect(resize).rejects.toMatchObject({ code: "InvalidArgument" });
+});

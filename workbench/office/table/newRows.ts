@@ -25,7 +25,7 @@ export function takeInRows(book: Book, sheet: Sheet, table: GridTable, last: num
   const below = cellsAt(sheet, endRow + 1, startColumn, Math.max(1, Math.min(last, free) - endRow), width).values;
   let count = below.length;
   while (count > 0 && !below[count - 1]!.some(isFilled)) count -= 1;
-  if (count === 0 || !below[0]!.some(isFilled) || free <= endRow) return 0;
+  if (count === 0 || free <= endRow) return 0;
   growTable(book, table, count, true);
   keepTexts(sheet, table, count);
   takeAfterLastRow(sheet, table, count);
@@ -111,4 +111,10 @@ function isFreeBelow(sheet: Sheet, { range }: GridTable): boolean {
   const width = range.endColumn - range.startColumn + 1;
   const below = sheet.cells(range.endRow + 1, range.startColumn, last - range.endRow, width);
   return below.values.flat().every((value) => value === null || value === "");
+}
+
+/** Whether the row directly under a table holds anything. */
+export function isTakenBelow(sheet: Sheet, { range }: GridTable): boolean {
+  const width = range.endColumn - range.startColumn + 1;
+  return cellsAt(sheet, range.endRow + 1, range.startColumn, 1, width).values[0]!.some(isFilled);
 }

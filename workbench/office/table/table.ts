@@ -1,14 +1,24 @@
 import type { Sheet } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import type { Area } from "../sheet/place";
-import { rangeOf } from "../sheet/range";
+import { areaOf, rangeOf } from "../sheet/range";
 import type { Lookup, Requests } from "../base/requests";
+import { invalidArgument, notImplemented } from "../base/officeError";
+import { takeInRows } from "./newRows";
 import { findTable, renameTable, type GridTable } from "./tableEdits";
 import { tableRowsOf } from "./tableRows";
 import { whole } from "../base/whole";
 
 type Members =
-  "getDataBodyRange" | "getHeaderRowRange" | "getRange" | "id" | "isNullObject" | "name" | "rows" | "worksheet";
+  | "getDataBodyRange"
+  | "getHeaderRowRange"
+  | "getRange"
+  | "id"
+  | "isNullObject"
+  | "name"
+  | "resize"
+  | "rows"
+  | "worksheet";
 
 /** How a table is found (its id), and whether this very run made it. */
 export interface FindingTable extends Lookup<string> {
@@ -61,6 +71,20 @@ class TablePart extends ClientObject<string> implements Pick<Excel.Table, Member
         () => this.sheet,
       ),
     );
+  }
+
+  /** Grows the table by rows under its last one, as far as any of them holds something. */
+  resize(range: Excel.Range | string): void {
+    if (typeof range === "string") throw notImplemented("a table resized by an address");
+    this.requests.write(() => {
+      const { row, column, rows, columns } = areaOf(range).cells.place;
+      const { startRow, endRow, startColumn, endColumn } = this.info.range;
+      if (row !== startRow) throw invalidArgument("the headers must stay in their row.");
+      if (column !== startColumn || columns !== endColumn - startColumn + 1 || row + rows <= endRow) {
+        throw notImplemented("a table resized but by rows under its last one");
+      }
+      takeInRows(this.requests.host.book, this.sheet, this.info, row + rows - 1);
+    });
   }
 
   getRange(): Excel.Range {

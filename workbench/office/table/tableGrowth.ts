@@ -2,7 +2,7 @@ import { type IRange, RedoCommandId, UndoCommandId } from "@univerjs/core";
 import { InsertRowMutation, MoveRangeMutation, SetRangeValuesMutation } from "@univerjs/sheets";
 import type { Book } from "../../engine";
 import { changedCells } from "../base/events";
-import { fillNewRows, takeInRows } from "./newRows";
+import { fillNewRows, isTakenBelow, takeInRows } from "./newRows";
 import { findTable, listTables, type GridTable } from "./tableEdits";
 
 /** Whose workbook it is, and whether a batch of the pane is at work rather than a person. */
@@ -91,7 +91,7 @@ function afterwards(book: Book, touched: Map<string, Touched>): void {
         const sheet = book.sheets().find((each) => each.id === table?.subUnitId);
         if (!table || !sheet) continue;
         if (between) fillNewRows(book, sheet, table);
-        if (under > table.range.endRow) takeInRows(book, sheet, table, under);
+        if (under > table.range.endRow && isTakenBelow(sheet, table)) takeInRows(book, sheet, table, under);
       }
     } finally {
       touched.clear();

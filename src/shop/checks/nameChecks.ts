@@ -1,0 +1,34 @@
+import type { Job } from "../job/job";
+import { placeName } from "../run/runsTable";
+import type { Finding } from "./findings";
+
+/** Rows that go by their place in the table because nobody gave them a name. */
+export const unnamedRows = ({ rows }: Job): Finding[] =>
+  rows
+    .filter(({ name, rowNumber }) => name === placeName(rowNumber))
+    .map(({ name }): Finding => ({
+      run: name,
+      weight: "look",
+      rule: "a run has a name",
+      finding: `${name} has nothing under Run; its pieces go by the row, which changes when rows are sorted or put in.`,
+      fix: "Write a name under Run.",
+    }));
+
+/** Names that stand in more than one row. */
+export function repeatedNames({ rows }: Job): Finding[] {
+  const count = new Map<string, number>();
+  for (const { name } of rows) count.set(name, (count.get(name) ?? 0) + 1);
+  return [...count].flatMap(([run, times]): Finding[] =>
+    times === 1
+      ? []
+      : [
+          {
+            run,
+            weight: "look",
+            rule: "a run's name stands once",
+            finding: `${times} rows are named ${run}; their pieces cannot be told apart on the bench.`,
+            fix: "Give each row a name of its own, or use Quantity for equal runs.",
+          },
+        ],
+  );
+}
