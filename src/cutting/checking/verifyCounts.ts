@@ -140,6 +140,7 @@ function freeWorth(kinds: readonly Kind[], { worths }: Claim, mostFree: number):
   const free = kinds.map((_, k) => k).filter((k) => kinds[k]!.cost === 0 && worths[k]! > 0);
   for (const k of free.sort((a, b) => worths[b]! - worths[a]!)) {
     const count = Math.min(left, kinds[k]!.limit);
+    if (count === Infinity) return Infinity;
     worth += count * worths[k]!;
     left -= count;
   }
