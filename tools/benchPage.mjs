@@ -5,8 +5,10 @@ import { withBrowser } from "./localPage.mjs";
 
 const require = createRequire(import.meta.url);
 require("./typescript.cjs");
-const { demoBook } = require("../workbench/demo/demoBook.ts");
-const { buildDemo } = require("../workbench/demo/buildDemo.ts");
+const { TABS } = require("../taskpane/workbook/items.ts");
+const { DEMO_ROWS, demoContent } = require("../workbench/demo/demoBook.ts");
+const { recordsIn, setUpContent } = require("../workbench/workbook/content/jobContent.ts");
+const { openData } = require("../workbench/workbook/openData.ts");
 
 const EDITS = 10;
 const seconds = (ms) => `${(ms / 1000).toFixed(2)} s`;
@@ -19,25 +21,20 @@ function median(numbers) {
 
 const spread = (times) => `${seconds(median(times))} (${seconds(Math.max(...times))})`;
 
+const runsSheet = demoContent().find(({ name }) => name === "Runs");
+const headings = runsSheet.cells[0].map((cell) => String(cell?.value ?? ""));
+/** The letter of a column of Runs. */
+const letterOf = (heading) => String.fromCharCode(65 + headings.indexOf(heading));
+
 /** The demo workbook with that many made-up runs in place of its own; with its own when null. */
 function workbookOf(count) {
   if (count === null) return null;
-  const rows = generatedRuns(count, 7);
-  const sheets = demoBook.sheets.map((sheet) => {
-    if (sheet.name !== "Runs") return sheet;
-    const [headings, first] = sheet.rows;
-    const made = rows
-      .slice(1)
-      .map((row, at) => [
-        ...headings.slice(0, 14).map((_, column) => (column < row.length ? row[column] : null)),
-        ...first.slice(14).map((formula) => formula.replaceAll(/\b([DEF])2\b/g, `$1${at + 2}`)),
-      ]);
-    return { ...sheet, rows: [headings, ...made] };
+  const runs = recordsIn(generatedRuns(count, 7));
+  const content = setUpContent(TABS, {
+    rows: { ...DEMO_ROWS, Runs: runs, Issued: runs, Made: [] },
+    traced: "EMT 1/2 strap",
   });
-  const data = buildDemo({ ...demoBook, name: `${count} runs`, sheets });
-  // Room for what so many runs spill.
-  for (const sheet of Object.values(data.sheets)) sheet.rowCount = Math.max(sheet.rowCount, count * 15);
-  return { savedAt: 1, data };
+  return { savedAt: 1, data: { ...openData(content), name: `${count} runs` } };
 }
 
 /** Opens the page in a browser that has never seen it; with a workbook of `count` runs stored, when given. */
@@ -67,12 +64,12 @@ async function ready(page) {
 /** Ten edits of one run each: how long the page could not answer, and when every result was there. */
 async function edits(browser, address, count) {
   const { context, page } = await opened(browser, address, count);
-  const runs = count ?? demoBook.sheets[0].rows.length - 1;
+  const runs = count ?? DEMO_ROWS.Runs.length;
   const longest = [];
   const results = [];
   for (let edit = 0; edit < EDITS; edit++) {
     const row = 2 + ((edit * 397) % runs);
-    const column = "FGEC"[edit % 4];
+    const column = letterOf(["Route", "Quantity", "Size", "Area"][edit % 4]);
     const value = [`up ${30 + edit}, east ${90 + edit}`, 5 + edit, "3/4", `Area ${20 + edit}`][edit % 4];
     const { task, all } = await page.evaluate(timeEdit, { address: `Runs!${column}${row}`, value });
     longest.push(task);
@@ -86,7 +83,7 @@ async function edits(browser, address, count) {
 async function paste(browser, address) {
   const { context, page } = await opened(browser, address, null);
   const rows = generatedRuns(500, 11).slice(1);
-  const end = demoBook.sheets[0].rows.length;
+  const end = DEMO_ROWS.Runs.length + 1;
   await page.evaluate((text) => navigator.clipboard.writeText(text), rows.map((row) => row.join("\t")).join("\n"));
   await page.evaluate((at) => window.ledgerBook.range(at).select(), `Runs!A${end + 1}`);
   await page.locator("canvas").first().waitFor();
