@@ -22,7 +22,8 @@ function median(numbers) {
 const spread = (times) => `${seconds(median(times))} (${seconds(Math.max(...times))})`;
 
 const runsSheet = demoContent().find(({ name }) => name === "Runs");
-const headings = runsSheet.cells[0].map((cell) => String(cell?.value ?? ""));
+const demoRuns = DEMO_ROWS.Runs?.length ?? 0;
+const headings = (runsSheet?.cells[0] ?? []).map((cell) => String(cell?.value ?? ""));
 /** The letter of a column of Runs. */
 const letterOf = (heading) => String.fromCharCode(65 + headings.indexOf(heading));
 
@@ -64,7 +65,7 @@ async function ready(page) {
 /** Ten edits of one run each: how long the page could not answer, and when every result was there. */
 async function edits(browser, address, count) {
   const { context, page } = await opened(browser, address, count);
-  const runs = count ?? DEMO_ROWS.Runs.length;
+  const runs = count ?? demoRuns;
   const longest = [];
   const results = [];
   for (let edit = 0; edit < EDITS; edit++) {
@@ -83,7 +84,7 @@ async function edits(browser, address, count) {
 async function paste(browser, address) {
   const { context, page } = await opened(browser, address, null);
   const rows = generatedRuns(500, 11).slice(1);
-  const end = DEMO_ROWS.Runs.length + 1;
+  const end = demoRuns + 1;
   await page.evaluate((text) => navigator.clipboard.writeText(text), rows.map((row) => row.join("\t")).join("\n"));
   await page.evaluate((at) => window.ledgerBook.range(at).select(), `Runs!A${end + 1}`);
   await page.locator("canvas").first().waitFor();

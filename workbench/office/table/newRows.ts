@@ -80,10 +80,18 @@ function fillFormulas(book: Book, sheet: Sheet, range: GridTable["range"], from:
     );
     if (source === undefined) continue;
     const formula = sheet.cells(source, column).formulas[0]![0]!;
-    for (let row = from; row <= to; row++) {
-      const cell = sheet.cells(row, column);
-      if (isFilled(cell.values[0]![0]!) || cell.formulas[0]![0] !== "") continue;
-      cell.setFormula(shift.moveFormulaRefOffset(formula, 0, row - source));
+    const { values, formulas } = sheet.cells(from, column, to - from + 1, 1);
+    const isFree = values.map(([value], at) => !isFilled(value!) && formulas[at]![0] === "");
+    // Cells that follow each other at once: each writing costs the engine a look at every formula there is.
+    for (let first = isFree.indexOf(true); first >= 0;) {
+      const taken = isFree.indexOf(false, first);
+      const count = (taken < 0 ? isFree.length : taken) - first;
+      const row = from + first;
+      const made = Array.from({ length: count }, (_, at) => [
+        shift.moveFormulaRefOffset(formula, 0, row + at - source),
+      ]);
+      sheet.cells(row, column, count, 1).setValues(made);
+      first = isFree.indexOf(true, first + count);
     }
   }
 }
