@@ -17,8 +17,9 @@ import type { BuiltPull, BuiltRun } from "./builtRun";
 import {
   elbowAngles,
   elbowShoe,
-  isBentInShop,
+isBentInShop,
   isElbow,
+  standardElbowRadius,
   straightOnly,
   USUAL_ELBOWS,
   type ElbowRule,
@@ -36,7 +37,7 @@ export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): 
 
 /**
  * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
- * other bends too is laid out at the radius of the shoe. Straight conduit needs no shoe either: where none is listed, a
+ * other bends too has those at the radius of the shoe, and its elbows at their own. Straight conduit needs no shoe either: where none is listed, a
  * run without bends is built all the same.
  *
  * @throws InputError or NotListedError when the run cannot be built
@@ -69,7 +70,9 @@ const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
-  const { pulls, endsInBox } = layOut(walked, (angle) => radiusOf(shoe, angle));
+  const { pulls, endsInBox } = layOut(walked, (angle) =>
+    isElbow(angle, elbows) ? standardElbowRadius(run) : radiusOf(shoe, angle),
+  );
   refuseShortLegs(pulls, lengthsAsIn(walked.steps));
   let [pieceNumber, start] = [0, 0];
   const built = pulls.map((pull, index) => {

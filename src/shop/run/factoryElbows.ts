@@ -56,6 +56,9 @@ export const isElbow = (angle: Degrees, angles: readonly number[]): boolean =>
 
 type OfSize = Pick<Run, "raceway" | "size">;
 
+/** Centerline radius of a standard elbow [in]: the code's for one-shot bends, as steel elbows have it (common practice). */
+export const standardElbowRadius = ({ size }: OfSize): number => minimumRadius(size, "one-shot");
+
 /**
  * What a run is laid out with when every bend of it is a factory elbow: the code's radius for one-shot bends, as steel
  * elbows have it (common practice), and nothing to hold.

@@ -5,6 +5,7 @@ import { formatLength } from "../../units/length";
 import { showDegrees } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun } from "../run/builtRun";
 import { isElbowRow, scheduleRun, type ScheduleRow } from "./schedule";
+import { standardElbowRadius } from "../run/factoryElbows";
 import { elbowRadius } from "./scheduleNotes";
 
 /** All that can be said of one bend of a run; an offset, a saddle or a sweep is one bend with several marks. */
@@ -84,6 +85,6 @@ function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[]): s
     const mark = formatLength(Number(row.Mark));
     return several ? `${mark} on piece ${row.Piece}` : mark;
   });
-  const where = bought ? `bought, ${elbowRadius(built.shoe.radius)}` : marks.join(", ");
+  const where = bought ? `bought, ${elbowRadius(standardElbowRadius(built.run))}` : marks.join(", ");
   return `${kind} ${times}${showDegrees(Math.max(...angles))}: ${where}`;
 }

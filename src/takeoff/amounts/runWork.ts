@@ -3,6 +3,7 @@ import type { Degrees } from "../../geometry/angle";
 import type { BuiltRun } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
 import { runLength } from "../../shop/run/runTotals";
+import { standardElbowRadius } from "../../shop/run/factoryElbows";
 import { elbowRadius } from "../../shop/schedule/scheduleNotes";
 import { isUserError } from "../../units/errors";
 import { someOf, type Amount } from "./amount";
@@ -77,8 +78,8 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
 const pullBoxes = ({ run, pulls, endsInBox }: BuiltRun): number =>
   pulls.length - 1 + (run.to === "" && endsInBox ? 1 : 0);
 
-const elbowAmount = ({ run, shoe }: BuiltRun, angle: Degrees): Amount => ({
+const elbowAmount = ({ run }: BuiltRun, angle: Degrees): Amount => ({
   item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
   each: 1,
-  note: elbowRadius(shoe.radius),
+  note: elbowRadius(standardElbowRadius(run)),
 });

@@ -343,11 +343,11 @@ describe("conduit between factory elbows", () => {
     expect(taken("up 40, east 11.54, down 40")).toEqual([2 * 34.25 + 0.04, 4]);
   });
 
-  test("elbows alone have the code's radius whatever the shop's shoe; beside other bends, the shoe's", () => {
+  test("elbows have the code's radius whatever the shop's shoe, alone and beside a bend the shop makes", () => {
     const tangent = (angle: number, radius: number) => radius * Math.tan((angle * Math.PI) / 360);
     expect(taken("up 40, east 40", 7)[0]).toBeCloseTo(80 - 2 * 5.75, 5);
     const arc = (7 * 25 * Math.PI) / 180;
-    const both = 120 - 2 * tangent(25, 7) + arc - 2 * tangent(45, 7);
+    const both = 120 - 2 * tangent(25, 7) + arc - 2 * tangent(45, 5.75);
     expect(taken("up 40, bend 25 east, ahead 40, bend 45 east, ahead 40", 7)[0]).toBeCloseTo(both, 5);
   });
 
