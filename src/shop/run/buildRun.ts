@@ -17,7 +17,7 @@ import type { BuiltPull, BuiltRun } from "./builtRun";
 import {
   elbowAngles,
   elbowShoe,
-isBentInShop,
+  isBentInShop,
   isElbow,
   standardElbowRadius,
   straightOnly,
