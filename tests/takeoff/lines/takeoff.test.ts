@@ -121,8 +121,12 @@ describe("factory elbows need no shoe", () => {
     expect(quantityOf(table, "EMT 2 set-screw coupling")).toBe(2);
   });
 
-  test("until then the run is named as not counted", () => {
-    expect(rowWhere(takeoff(runsRange(run)), { Item: "not counted: F" })["Note"]).toContain(
+  test("where a rule has the shop bend every size, the run is named as not counted", () => {
+    const rules = [
+      ["Rule", "Value"],
+      ["Factory elbows above size, metal", "none"],
+    ];
+    expect(rowWhere(takeoff(runsRange(run), { rules }), { Item: "not counted: F" })["Note"]).toContain(
       "no built-in shoe for EMT 2",
     );
   });
