@@ -76,9 +76,9 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   "One bend": INPUTS["One bend"],
   Checks: [wide("Run", 90), "Weight", wide("Rule", 230), "Finding", "Fix"],
   Schedule: [
-    ...["Run", number("Piece", 50), wide("Cut length", 90), number("Bend", 48), wide("Kind", 110), wide("Mark", 86)],
-    ...["Line up", "Hook", "Angle", "Dial", wide("Turn", 190), hidden("Plane"), wide("Note", 215)],
-    ...[wide("Quantity", 72), hidden("Pull"), wide("Cut 1/16", 86), wide("Mark 1/16", 78), hidden("Handbook off")],
+    ...["Run", number("Piece", 50), wide("Cut length", 98), number("Bend", 48), wide("Kind", 130), wide("Mark", 98)],
+    ...["Line up", "Hook", "Angle", "Dial", wide("Turn", 185), hidden("Plane"), wide("Note", 205)],
+    ...[wide("Quantity", 86), hidden("Pull"), wide("Cut 1/16", 98), wide("Mark 1/16", 98), hidden("Handbook off")],
     ...[hidden("Job"), hidden("Area"), wide("Raceway", 105), wide("Size", 55)],
   ],
   "Set-up": [
