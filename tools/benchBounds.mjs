@@ -26,7 +26,10 @@ const bench = (above, height) => [
   ["Shoe height", height],
 ];
 
-/** Each with the function's name, then what it is given; made before the clock starts. */
+/**
+ * Each with the function's name, then what it is given; made before the clock starts.
+ * @type {[title: string, id: string, given: (runsOf: (count: number) => unknown[][]) => unknown[]][]}
+ */
 const INPUTS = [
   ["8 bends on one piece, little room", "JOB.SETUP", () => [oneRun(stairs(8, 14), 480), null, bench(34, 30)]],
   ["10 bends on one piece, too little room", "JOB.SETUP", () => [oneRun(stairs(10, 14), 480), null, bench(20, 15)]],
