@@ -1,11 +1,12 @@
 import { useState } from "react";
 import type { PieceLabel } from "../../src/shop/ticket/pieceLabel";
 import type { Ticket } from "../../src/shop/ticket/ticket";
-import type { RecordCells } from "../../src/made/recordsText";
+import type { RecordCells } from "../../src/made/records/recordsText";
 import type { LengthStyle } from "../../src/units/formatLength";
 import "./bender.css";
 import { benderStrings as t } from "./benderStrings";
-import { Piece, type Outcome } from "./Piece";
+import type { Outcome } from "./outcome";
+import { Piece } from "./Piece";
 import { PieceList } from "./PieceList";
 import { pieceOfCode } from "./pieceOfCode";
 import { recordsOf } from "./recordsOf";

@@ -1,8 +1,8 @@
 import { Spinner } from "@fluentui/react-components";
 import { useMemo } from "react";
-import { benderJobText } from "../../src/made/benderJob";
+import { benderJobText } from "../../src/made/records/benderJob";
 import { readMade } from "../../src/made/madeTable";
-import { MADE_HEADERS, type RecordCells } from "../../src/made/recordsText";
+import { MADE_HEADERS, type RecordCells } from "../../src/made/records/recordsText";
 import { tallyJob } from "../../src/made/tally";
 import { buildJob } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";

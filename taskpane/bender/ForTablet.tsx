@@ -1,7 +1,7 @@
 import { Button, Field, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
-import type { MergedMade } from "../../src/made/mergeMade";
-import { readRecordsText } from "../../src/made/recordsText";
+import type { MergedMade } from "../../src/made/records/mergeMade";
+import { readRecordsText } from "../../src/made/records/recordsText";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { saveText } from "../components/saveText";

@@ -1,4 +1,4 @@
-import type { Outcome } from "./Piece";
+import type { Outcome } from "./outcome";
 import { benderStrings as t } from "./benderStrings";
 
 /** What was typed for a bend. */

@@ -9,15 +9,9 @@ import type { LengthStyle } from "../../src/units/formatLength";
 import type { Scene } from "../../src/drawing/paper/scene";
 import { benderStrings as t } from "./benderStrings";
 import { Measured, readings, type Reading } from "./Measured";
+import type { Outcome } from "./outcome";
 import { WhyScrapped } from "./WhyScrapped";
 import { useSteps } from "./useSteps";
-
-/** How a piece came out. */
-export interface Outcome {
-  readonly good: boolean;
-  readonly note: string;
-  readonly measured: readonly { readonly bend: number; readonly dial: number; readonly angle: number }[];
-}
 
 interface PieceProps {
   readonly ticket: Ticket;

@@ -1,6 +1,6 @@
-import type { RecordCells } from "../../src/made/recordsText";
+import type { RecordCells } from "../../src/made/records/recordsText";
 import type { Ticket } from "../../src/shop/ticket/ticket";
-import type { Outcome } from "./Piece";
+import type { Outcome } from "./outcome";
 
 /** An Id that no other record has: the moment, and enough chance for many devices. */
 const newId = (): string => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;

@@ -1,4 +1,4 @@
-import { mergeMade, type MergedMade } from "../../src/made/mergeMade";
+import { mergeMade, type MergedMade } from "../../src/made/records/mergeMade";
 import { MADE_COLUMNS } from "../../src/made/madeTable";
 import type { TableCells } from "../excel";
 import type { WorkbookApi } from "../hooks/useWorkbook";

@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { benderJobText } from "../../src/made/benderJob";
+import { benderJobText } from "../../src/made/records/benderJob";
 import { readMade } from "../../src/made/madeTable";
-import { readRecordsText } from "../../src/made/recordsText";
+import { readRecordsText } from "../../src/made/records/recordsText";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { launchBrowser } from "./launch";
 import { startServer, type PageServer } from "./server";

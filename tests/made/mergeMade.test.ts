@@ -1,7 +1,7 @@
 /** Records of a bender added to the Made table: by hand. */
-import { mergeMade } from "../../src/made/mergeMade";
+import { mergeMade } from "../../src/made/records/mergeMade";
 import { readMade } from "../../src/made/madeTable";
-import { MADE_HEADERS, readRecordsText, recordsText } from "../../src/made/recordsText";
+import { MADE_HEADERS, readRecordsText, recordsText } from "../../src/made/records/recordsText";
 
 const TABLE = [
   ["Id", "Date", "Piece", "Good", "Scrapped", "By", "Note", "My column"],

@@ -2,7 +2,7 @@
 import { act, cleanup, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { readMade } from "../../src/made/madeTable";
-import { MADE_HEADERS, recordsText, type RecordCells } from "../../src/made/recordsText";
+import { MADE_HEADERS, recordsText, type RecordCells } from "../../src/made/records/recordsText";
 import { buildRun } from "../../src/shop/run/buildRun";
 import { labelOf } from "../../src/shop/ticket/pieceLabel";
 import { ticketsOf, type Ticket } from "../../src/shop/ticket/ticket";

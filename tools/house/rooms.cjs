@@ -24,7 +24,7 @@ const ROOMS = [
     "cutting",
   ],
   ...["takeoff/amounts", "takeoff/lists", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],
-  "made",
+  ...["made", "made/records"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];
 

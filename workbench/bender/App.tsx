@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react";
-import { readBenderJob } from "../../src/made/benderJob";
-import type { RecordCells } from "../../src/made/recordsText";
+import { readBenderJob } from "../../src/made/records/benderJob";
+import type { RecordCells } from "../../src/made/records/recordsText";
 import { readBench } from "../../src/shop/bench/bench";
 import { buildJob } from "../../src/shop/job/job";
 import { jobTickets } from "../../src/shop/ticket/jobTickets";

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { recordsText, type RecordCells } from "../../src/made/recordsText";
+import { recordsText, type RecordCells } from "../../src/made/records/recordsText";
 import { benderStrings as t } from "../../taskpane/bender/benderStrings";
 import { saveText } from "../../taskpane/components/saveText";
 

@@ -1,4 +1,4 @@
-import type { RecordCells } from "../../src/made/recordsText";
+import type { RecordCells } from "../../src/made/records/recordsText";
 
 /** What this device keeps: the text of the job it works on, and its records until they are in Made. */
 const JOB = "raceway-ledger.bender.job";

@@ -1,5 +1,5 @@
-import { InputError } from "../units/errors";
-import type { LengthStyle } from "../units/formatLength";
+import { InputError } from "../../units/errors";
+import type { LengthStyle } from "../../units/formatLength";
 
 type Cell = string | number | boolean;
 
