@@ -14,9 +14,7 @@ export const words = {
   start: "Start my job",
   demo: "Look at the demo job",
   empty: "Start with an empty workbook",
-  open: "Open a workbook (.xlsx) …",
   leave: "Leave it",
-  kept: (name: string) => `“${name}” is kept. You find it under Earlier copies.`,
-  newJob: "New job …",
+  kept: (name: string) => `A copy of “${name}” is kept first; you find it under Earlier copies.`,
   renamed: "Name of the job",
 } as const;
