@@ -1,6 +1,6 @@
-import { chart } from "../src/made/chart";
+import { chart } from "../src/made/learning/chart";
 import { daily } from "../src/made/daily";
-import { learn } from "../src/made/learn";
+import { learn } from "../src/made/learning/learn";
 import { progress } from "../src/made/progress";
 import { standing } from "../src/made/standing";
 import { answer } from "./answer";

@@ -6,7 +6,7 @@ import { readLabor, type LaborBook } from "../takeoff/lists/labor";
 import { notRead } from "../takeoff/lists/notRead";
 import { listIn } from "../takeoff/lists/valueList";
 import { buildJob, unbuiltRows } from "../shop/job/job";
-import { readMade } from "./madeTable";
+import { readMade } from "./records/madeTable";
 import { tallyJob, type PieceTally } from "./tally";
 
 type Cell = string | number;

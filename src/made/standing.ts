@@ -4,7 +4,7 @@ import { formatLength } from "../units/length";
 import { PUT_UP_LENGTH } from "../units/tolerances";
 import { InputError } from "../units/errors";
 import { fitOf, fitsAsItIs, longestStraight, type PieceFit } from "./fits";
-import { readMade, type MadeRecord } from "./madeTable";
+import { readMade, type MadeRecord } from "./records/madeTable";
 import { bestMatching, isProven, type Edge } from "./matching";
 import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
 

@@ -1,9 +1,9 @@
 import { dot } from "../geometry/vector";
 import { showInches } from "../units/show";
 import { directionVector } from "./directions";
-import { keepWords, wordsOf } from "./ownWords";
-import { RouteError, stepError } from "./routeError";
-import type { LegStep, RouteStep } from "./types";
+import { keepWords, wordsOf } from "./text/ownWords";
+import { RouteError, stepError } from "./text/routeError";
+import type { LegStep, RouteStep } from "./text/types";
 
 /**
  * The steps with every leg that was measured to the back of its 90° bends (a stub-up, a back-to-back) told from corner

@@ -1,6 +1,6 @@
 import { SAME_DIRECTION } from "../units/tolerances";
 import type { Vec3 } from "../geometry/vector";
-import { DIRECTIONS, type Direction } from "./types";
+import { DIRECTIONS, type Direction } from "./text/types";
 
 const UNITS: Record<Direction, Vec3> = {
   up: [0, 0, 1],

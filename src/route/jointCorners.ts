@@ -5,10 +5,10 @@
 import { tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
 import { cornerHeight, setback } from "../geometry/arc";
 import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
-import { RouteError } from "./routeError";
+import { RouteError } from "./text/routeError";
 import { showInches } from "../units/show";
 import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";
-import type { CornerKind, RadiusAt } from "./types";
+import type { CornerKind, RadiusAt } from "./text/types";
 
 export interface JointCorners {
   kind: CornerKind;

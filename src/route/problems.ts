@@ -1,8 +1,8 @@
 import { ROUNDING } from "../units/tolerances";
 import { pathParts, type Path } from "../geometry/path";
 import { showInches } from "../units/show";
-import { RouteError } from "./routeError";
-import type { Pull, RouteCorner } from "./types";
+import { RouteError } from "./text/routeError";
+import type { Pull, RouteCorner } from "./text/types";
 
 /** How a length [in] is shown. */
 type ShowLength = (inches: number) => string;

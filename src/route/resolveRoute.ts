@@ -5,9 +5,9 @@ import { InputError } from "../units/errors";
 import type { Course, Stretch } from "./courses";
 import { jointCorners, type JointCorners } from "./jointCorners";
 import { centerlineLegs } from "./backs";
-import { lengthsAsIn } from "./ownWords";
-import { RouteError } from "./routeError";
-import type { Pull, RadiusAt, ResolvedRoute, RouteCorner, RouteStep } from "./types";
+import { lengthsAsIn } from "./text/ownWords";
+import { RouteError } from "./text/routeError";
+import type { Pull, RadiusAt, ResolvedRoute, RouteCorner, RouteStep } from "./text/types";
 import { Walk } from "./walk";
 
 /**

@@ -3,7 +3,7 @@ import { toRadians, type Degrees } from "../geometry/angle";
 import { add, cross, dot, norm, rotate, scale, squareTo, unit, type Vec3 } from "../geometry/vector";
 import { NEAR_DIRECTION } from "../units/tolerances";
 import { directionVector, directionWord } from "./directions";
-import type { Direction, Rise } from "./types";
+import type { Direction, Rise } from "./text/types";
 
 /** Unit direction square to `heading` in the plane toward `toward`; undefined when the run goes that way, or from it. */
 export function sideToward(toward: Direction, heading: Vec3): Vec3 | undefined {

@@ -5,9 +5,9 @@ import { show } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
 import { directionVector, directionWord } from "./directions";
 import { offsetSide, sideToward, turnToward } from "./sideways";
-import { wordsOf } from "./ownWords";
-import { RouteError, stepError } from "./routeError";
-import type { Rise, RouteStep } from "./types";
+import { wordsOf } from "./text/ownWords";
+import { RouteError, stepError } from "./text/routeError";
+import type { Rise, RouteStep } from "./text/types";
 
 const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */

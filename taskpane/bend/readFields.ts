@@ -1,7 +1,7 @@
 import { toAngle } from "../../src/units/angle";
 import { toInches } from "../../src/units/length";
 import { toNumber } from "../../src/units/number";
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 import { attempt } from "../components/attempt";
 import type { BendField, BendChoice, Values } from "./kinds";
 

@@ -1,7 +1,7 @@
 import { Spinner } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { benderJobText } from "../../src/made/records/benderJob";
-import { readMade } from "../../src/made/madeTable";
+import { readMade } from "../../src/made/records/madeTable";
 import { MADE_HEADERS, type RecordCells } from "../../src/made/records/recordsText";
 import { tallyJob } from "../../src/made/tally";
 import { buildJob } from "../../src/shop/job/job";

@@ -1,5 +1,5 @@
 import { mergeMade, type MergedMade } from "../../src/made/records/mergeMade";
-import { MADE_COLUMNS } from "../../src/made/madeTable";
+import { MADE_COLUMNS } from "../../src/made/records/madeTable";
 import type { TableCells } from "../excel";
 import type { WorkbookApi } from "../hooks/useWorkbook";
 import type { Cell } from "../workbook/items";

@@ -1,5 +1,5 @@
-import { readStep } from "../../src/route/readStep";
-import { RouteError } from "../../src/route/routeError";
+import { readStep } from "../../src/route/text/readStep";
+import { RouteError } from "../../src/route/text/routeError";
 
 /** The steps of a route as their writer worded them; the same partings as the route reader's. */
 export const splitRoute = (route: string): string[] =>

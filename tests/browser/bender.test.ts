@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { benderJobText } from "../../src/made/records/benderJob";
-import { readMade } from "../../src/made/madeTable";
+import { readMade } from "../../src/made/records/madeTable";
 import { readRecordsText } from "../../src/made/records/recordsText";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { launchBrowser } from "./launch";

@@ -1,5 +1,5 @@
-import { chart } from "../../src/made/chart";
-import { learn } from "../../src/made/learn";
+import { chart } from "../../src/made/learning/chart";
+import { learn } from "../../src/made/learning/learn";
 import { records, runsRange } from "../takeoff/tables";
 
 const HEADERS = ["Piece", "Good", "Raceway", "Size", "Dial reached", "Angle measured"];

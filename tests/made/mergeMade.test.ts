@@ -1,6 +1,6 @@
 /** Records of a bender added to the Made table: by hand. */
 import { mergeMade } from "../../src/made/records/mergeMade";
-import { readMade } from "../../src/made/madeTable";
+import { readMade } from "../../src/made/records/madeTable";
 import { MADE_HEADERS, readRecordsText, recordsText } from "../../src/made/records/recordsText";
 
 const TABLE = [

@@ -1,7 +1,7 @@
 /** The view at the bender: followed by its words alone, and what it records. */
 import { act, cleanup, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { readMade } from "../../src/made/madeTable";
+import { readMade } from "../../src/made/records/madeTable";
 import { MADE_HEADERS, recordsText, type RecordCells } from "../../src/made/records/recordsText";
 import { buildRun } from "../../src/shop/run/buildRun";
 import { labelOf } from "../../src/shop/ticket/pieceLabel";

@@ -1,6 +1,6 @@
 /** Straight lines and control limits against published data with known answers. */
-import { controlLimits } from "../../src/made/controlChart";
-import { coverage, fitLine, fitProportion } from "../../src/made/lineFit";
+import { controlLimits } from "../../src/made/learning/controlChart";
+import { coverage, fitLine, fitProportion } from "../../src/made/learning/lineFit";
 
 /**
  * NIST Statistical Reference Datasets, linear regression, "Norris" (ozone monitors, 36 points), data and certified values

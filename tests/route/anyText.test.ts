@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { pathProblems } from "../../src/route/problems";
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 import { resolveRoute } from "../../src/route/resolveRoute";
 import { InputError } from "../../src/units/errors";
 

@@ -2,10 +2,10 @@
 import fc from "fast-check";
 import type { Vec3 } from "../../src/geometry/vector";
 import { pathProblems } from "../../src/route/problems";
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 import { resolveRoute } from "../../src/route/resolveRoute";
-import type { Pull, RouteStep } from "../../src/route/types";
-import { writeRoute } from "../../src/route/writeRoute";
+import type { Pull, RouteStep } from "../../src/route/text/types";
+import { writeRoute } from "../../src/route/text/writeRoute";
 import { expectNear } from "../support/nearVectors";
 import { partsOf } from "../support/pulls";
 import { randomRoute } from "../support/randomRoutes";

@@ -1,4 +1,4 @@
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 
 test("every kind of step is read", () => {
   const text = `up 4', east 12' 6"; down 30

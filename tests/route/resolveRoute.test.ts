@@ -1,4 +1,4 @@
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 import { resolveRoute } from "../../src/route/resolveRoute";
 import { onePull, partsOf, resolve } from "../support/pulls";
 import { expectNear } from "../support/nearVectors";

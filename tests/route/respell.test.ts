@@ -1,7 +1,7 @@
 /** What people write for a step, and what they are offered or understood as. */
-import { lengthsAsIn } from "../../src/route/ownWords";
-import { readRoute } from "../../src/route/readRoute";
-import { RouteError } from "../../src/route/routeError";
+import { lengthsAsIn } from "../../src/route/text/ownWords";
+import { readRoute } from "../../src/route/text/readRoute";
+import { RouteError } from "../../src/route/text/routeError";
 import { refuseShortLegs } from "../../src/route/problems";
 import { resolveRoute } from "../../src/route/resolveRoute";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import { readRoute } from "../../src/route/readRoute";
-import { DIRECTIONS, type RouteStep } from "../../src/route/types";
-import { writeRoute } from "../../src/route/writeRoute";
+import { readRoute } from "../../src/route/text/readRoute";
+import { DIRECTIONS, type RouteStep } from "../../src/route/text/types";
+import { writeRoute } from "../../src/route/text/writeRoute";
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true, minExcluded: true });
 const length = double(0.001, 120000);

@@ -1,7 +1,7 @@
 /** Tickets followed literally, from their own text, give the shape that the run asks for. */
 import fc from "fast-check";
-import type { RouteStep } from "../../src/route/types";
-import { writeRoute } from "../../src/route/writeRoute";
+import type { RouteStep } from "../../src/route/text/types";
+import { writeRoute } from "../../src/route/text/writeRoute";
 import { USUAL_BENCH, type Bench } from "../../src/shop/bench/bench";
 import { buildRun } from "../../src/shop/run/buildRun";
 import type { BuiltRun } from "../../src/shop/run/builtRun";

@@ -1,9 +1,9 @@
 import { pathParts } from "../../src/geometry/path";
 import { pathSpans, type ArcSpan } from "../../src/geometry/span";
 import { pullPath } from "../../src/route/problems";
-import { readRoute } from "../../src/route/readRoute";
+import { readRoute } from "../../src/route/text/readRoute";
 import { resolveRoute } from "../../src/route/resolveRoute";
-import type { Pull } from "../../src/route/types";
+import type { Pull } from "../../src/route/text/types";
 
 export const resolve = (route: string, radius = 4, outsideDiameter?: number) =>
   resolveRoute(readRoute(route), radius, outsideDiameter).pulls;

@@ -1,6 +1,6 @@
 /** Random routes that can be walked: every kind of step, legs with room for what stands on them. */
 import fc from "fast-check";
-import { DIRECTIONS, type Direction, type RouteStep } from "../../src/route/types";
+import { DIRECTIONS, type Direction, type RouteStep } from "../../src/route/text/types";
 
 const AXES = [["up", "down"], ["north", "south"], ["east", "west"]] as const; // prettier-ignore
 const axisOf = (direction: Direction) => AXES.findIndex((axis) => (axis as readonly string[]).includes(direction));

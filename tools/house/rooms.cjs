@@ -11,6 +11,7 @@ const ROOMS = [
     "bends/groups",
     "bends/handbook",
     "bends/testBends",
+    "route/text",
     "route",
   ],
   ...["shop/shoe", "shop/run", "shop/job", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
@@ -24,7 +25,7 @@ const ROOMS = [
     "cutting",
   ],
   ...["takeoff/amounts", "takeoff/lists", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],
-  ...["made", "made/records"],
+  ...["made/records", "made", "made/learning"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];
 

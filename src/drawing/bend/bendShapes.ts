@@ -5,7 +5,7 @@ import { setback } from "../../geometry/arc";
 import { along, subtract, unit, type Vec3 } from "../../geometry/vector";
 import { refuseShortLegs } from "../../route/problems";
 import { resolveRoute } from "../../route/resolveRoute";
-import type { RouteStep } from "../../route/types";
+import type { RouteStep } from "../../route/text/types";
 
 /** A kind of bend with the dimensions a person gives for it. Lengths [in], angles [°]. */
 export type BendShape =

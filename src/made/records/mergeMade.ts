@@ -1,6 +1,6 @@
 import { findColumns } from "../../table/headerTable";
 import { dayText } from "../../units/day";
-import { MADE_COLUMNS } from "../madeTable";
+import { MADE_COLUMNS } from "./madeTable";
 
 type Cell = string | number | boolean;
 

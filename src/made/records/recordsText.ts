@@ -1,5 +1,5 @@
 import { InputError } from "../../units/errors";
-import { MADE_COLUMNS } from "../madeTable";
+import { MADE_COLUMNS } from "./madeTable";
 
 type Cell = string | number | boolean;
 

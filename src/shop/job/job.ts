@@ -1,6 +1,6 @@
 import { remember } from "../../memory/remember";
 import { readRules, type RuleBook } from "../../rules/rules";
-import { RouteError } from "../../route/routeError";
+import { RouteError } from "../../route/text/routeError";
 import { isUserError } from "../../units/errors";
 import { buildRunWith } from "../run/buildRun";
 import type { BuiltRun } from "../run/builtRun";

@@ -4,7 +4,7 @@ import { arcLength } from "../../geometry/arc";
 import { pathParts, type PathParts } from "../../geometry/path";
 import { couplingSeat } from "../../raceway/sticks";
 import { pullPath } from "../../route/problems";
-import type { Pull } from "../../route/types";
+import type { Pull } from "../../route/text/types";
 import { InputError } from "../../units/errors";
 import { showInches } from "../../units/show";
 import type { BuiltPull, FactoryElbow, Piece, PieceBend } from "./builtRun";

@@ -1,6 +1,6 @@
 import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
-import type { Pull, RouteCorner } from "../../route/types";
+import type { Pull, RouteCorner } from "../../route/text/types";
 import type { Run } from "./runsTable";
 import type { Shoe } from "../shoe/shoe";
 

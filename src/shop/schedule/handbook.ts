@@ -1,6 +1,6 @@
 import { cos, sin, toRadians } from "../../geometry/angle";
 import { printedConstants } from "../../bends/shapes/printedConstants";
-import type { CornerKind } from "../../route/types";
+import type { CornerKind } from "../../route/text/types";
 import { show } from "../../units/show";
 import type { Piece, PieceBend } from "../run/builtRun";
 import { settingFor } from "./lineUp";

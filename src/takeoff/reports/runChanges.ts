@@ -1,6 +1,6 @@
 import { remember } from "../../memory/remember";
-import { readRoute } from "../../route/readRoute";
-import { writeRoute } from "../../route/writeRoute";
+import { readRoute } from "../../route/text/readRoute";
+import { writeRoute } from "../../route/text/writeRoute";
 import type { JobRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";

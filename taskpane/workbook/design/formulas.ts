@@ -1,4 +1,4 @@
-import { MADE_COLUMNS } from "../../../src/made/madeTable";
+import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
 import type { ResultName, TableName } from "../items";

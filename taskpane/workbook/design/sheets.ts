@@ -1,6 +1,6 @@
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
-import { MADE_COLUMNS } from "../../../src/made/madeTable";
+import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import type { ItemName, TableName } from "../items";
 import { RUN_FORMULAS } from "./formulas";
 import { columnDesign, type Change, type ColumnDesign } from "./columns";

@@ -1,6 +1,6 @@
 import { drawRun } from "../../../src/drawing/run/drawRun";
 import type { RunDrawing } from "../../../src/drawing/run/runDrawing";
-import { readRoute } from "../../../src/route/readRoute";
+import { readRoute } from "../../../src/route/text/readRoute";
 import { resolveRoute } from "../../../src/route/resolveRoute";
 import { apart, inches, labelFaults, readBack, type XY } from "../measure";
 

@@ -4,7 +4,7 @@ import { jobSchedule } from "../../../functions/jobs";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import { runPieces, type BuiltRun } from "../../../src/shop/run/builtRun";
 import { isUserError } from "../../../src/units/errors";
-import { writeRoute } from "../../../src/route/writeRoute";
+import { writeRoute } from "../../../src/route/text/writeRoute";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 import { randomRoute } from "../../support/randomRoutes";
 

@@ -2,7 +2,7 @@
  * Distances on a shoe and the marks that go with them, by hand for R 4, deduct 5, OD 0.706 (half of it 0.353): arrow lead
  * 5 − 4.353 = 0.647; back gain 8.706 − 2π; star 5 − back gain from the arrow; half the arc of a 90 is π. [in], [°]
  */
-import type { CornerKind, RouteCorner } from "../../../src/route/types";
+import type { CornerKind, RouteCorner } from "../../../src/route/text/types";
 import { dialOrWords } from "../../../src/shop/shoe/dialOrWords";
 import { bendKind, settingFor } from "../../../src/shop/schedule/lineUp";
 import { markFor, type Hook, type LineUp } from "../../../src/shop/shoe/marks";

@@ -1,5 +1,5 @@
 import { controlLimits } from "./controlChart";
-import { readMade } from "./madeTable";
+import { readMade } from "../records/madeTable";
 import { byShoe, measuredBends, type LearnRanges } from "./measuredBends";
 
 type Cell = string | number;

@@ -1,4 +1,4 @@
-import { InputError, quoteValue } from "../units/errors";
+import { InputError, quoteValue } from "../../units/errors";
 
 /** Something wrong with one step of a route, or with what it comes to. */
 export class RouteError extends InputError {

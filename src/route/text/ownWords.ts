@@ -1,4 +1,4 @@
-import { show, showInches } from "../units/show";
+import { show, showInches } from "../../units/show";
 import type { RouteStep } from "./types";
 import { writeStep } from "./writeRoute";
 

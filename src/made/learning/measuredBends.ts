@@ -1,9 +1,9 @@
-import { readRaceway, type Raceway } from "../raceway/raceway";
-import { readTradeSize, type TradeSize } from "../raceway/tradeSize";
-import { buildJob } from "../shop/job/job";
-import { InputError, isUserError } from "../units/errors";
-import type { BendMeasured, MadeBook, MadeRecord } from "./madeTable";
-import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
+import { readRaceway, type Raceway } from "../../raceway/raceway";
+import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
+import { buildJob } from "../../shop/job/job";
+import { InputError, isUserError } from "../../units/errors";
+import type { BendMeasured, MadeBook, MadeRecord } from "../records/madeTable";
+import { neededPieces, PieceFinder, type NeededPiece } from "../neededPieces";
 
 /** A measured bend and the shoe it was made on. */
 export interface MeasuredBend {

@@ -1,10 +1,10 @@
-import { rememberTable } from "../memory/tables";
-import type { Degrees } from "../geometry/angle";
-import { readTable, type Column, type TableRow } from "../table/headerTable";
-import { toAngle } from "../units/angle";
-import { dayText } from "../units/day";
-import { InputError, isUserError } from "../units/errors";
-import { toNumber } from "../units/number";
+import { rememberTable } from "../../memory/tables";
+import type { Degrees } from "../../geometry/angle";
+import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { toAngle } from "../../units/angle";
+import { dayText } from "../../units/day";
+import { InputError, isUserError } from "../../units/errors";
+import { toNumber } from "../../units/number";
 
 /** Columns of the Made table: a row for each time that pieces were made, or spoilt. */
 export const MADE_COLUMNS: readonly Column[] = [

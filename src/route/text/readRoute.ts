@@ -1,4 +1,4 @@
-import { InputError, quoteValue } from "../units/errors";
+import { InputError, quoteValue } from "../../units/errors";
 import { readStep } from "./readStep";
 import type { RouteStep } from "./types";
 

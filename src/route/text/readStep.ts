@@ -1,7 +1,7 @@
-import { InputError } from "../units/errors";
-import { toAngle } from "../units/angle";
-import { toInches } from "../units/length";
-import { toNumber } from "../units/number";
+import { InputError } from "../../units/errors";
+import { toAngle } from "../../units/angle";
+import { toInches } from "../../units/length";
+import { toNumber } from "../../units/number";
 import { keepWords } from "./ownWords";
 import { respell } from "./respell";
 import { meantError, RouteError, stepError } from "./routeError";

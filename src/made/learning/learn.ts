@@ -1,8 +1,8 @@
-import { readShoes, type ShoeBook } from "../shop/shoe/shoeBook";
-import { InputError, isUserError } from "../units/errors";
-import { show } from "../units/show";
+import { readShoes, type ShoeBook } from "../../shop/shoe/shoeBook";
+import { InputError, isUserError } from "../../units/errors";
+import { show } from "../../units/show";
 import { coverage, fitLine, fitProportion, type LineFit } from "./lineFit";
-import { readMade } from "./madeTable";
+import { readMade } from "../records/madeTable";
 import { byShoe, measuredBends, type LearnRanges, type MeasuredBend } from "./measuredBends";
 
 type Cell = string | number;

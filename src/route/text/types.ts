@@ -1,6 +1,6 @@
 /** The words of a route: what its text says (steps), and what the steps come to (pulls of corner points). */
-import type { Degrees } from "../geometry/angle";
-import type { Vec3 } from "../geometry/vector";
+import type { Degrees } from "../../geometry/angle";
+import type { Vec3 } from "../../geometry/vector";
 
 export const DIRECTIONS = ["up", "down", "north", "south", "east", "west"] as const;
 export type Direction = (typeof DIRECTIONS)[number];
