@@ -1,6 +1,6 @@
 import { cutList } from "../src/takeoff/cuts/cutList";
 import { jobCuts } from "../src/takeoff/cuts/jobCuts";
-import { leftToMake } from "../src/made/leftToMake";
+import { leftToMake } from "../src/made/counts/leftToMake";
 import { answer } from "./answer";
 import { inSlices } from "./inSlices";
 

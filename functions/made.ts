@@ -1,8 +1,8 @@
 import { chart } from "../src/made/learning/chart";
-import { daily } from "../src/made/daily";
+import { daily } from "../src/made/counts/daily";
 import { learn } from "../src/made/learning/learn";
-import { progress } from "../src/made/progress";
-import { standing } from "../src/made/standing";
+import { progress } from "../src/made/counts/progress";
+import { standing } from "../src/made/standing/standing";
 import { answer } from "./answer";
 
 /**

@@ -1,6 +1,6 @@
 import { bendCounts } from "../src/takeoff/reports/bendCounts";
 import { changes } from "../src/takeoff/reports/changes";
-import { leftToMake } from "../src/made/leftToMake";
+import { leftToMake } from "../src/made/counts/leftToMake";
 import { readRules, rulesTable } from "../src/rules/rules";
 import { takeoff } from "../src/takeoff/lines/takeoff";
 import { trace } from "../src/takeoff/reports/trace";

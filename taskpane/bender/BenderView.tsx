@@ -3,7 +3,7 @@ import { useMemo } from "react";
 import { benderJobText } from "../../src/made/records/benderJob";
 import { readMade } from "../../src/made/records/madeTable";
 import { MADE_HEADERS, type RecordCells } from "../../src/made/records/recordsText";
-import { tallyJob } from "../../src/made/tally";
+import { tallyJob } from "../../src/made/counts/tally";
 import { buildJob } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";
 import { NoRuns } from "../components/NoRuns";

@@ -1,5 +1,5 @@
 import { Checkbox } from "@fluentui/react-components";
-import type { TicketChoices as Choices, TicketWishes } from "../../src/made/ticketChoice";
+import type { TicketChoices as Choices, TicketWishes } from "../../src/made/counts/ticketChoice";
 import { Choice } from "../components/Choice";
 import { ticketStrings as t } from "./ticketStrings";
 

@@ -1,5 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
-import type { TicketWishes } from "../../src/made/ticketChoice";
+import type { TicketWishes } from "../../src/made/counts/ticketChoice";
 import { Choice } from "../components/Choice";
 import { NoRuns } from "../components/NoRuns";
 import { Notice } from "../components/Notice";

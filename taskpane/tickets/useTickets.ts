@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from "react";
-import { chooseTickets, type ChosenTickets, type TicketWishes } from "../../src/made/ticketChoice";
+import { chooseTickets, type ChosenTickets, type TicketWishes } from "../../src/made/counts/ticketChoice";
 import { readBench } from "../../src/shop/bench/bench";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { buildJob, type Job } from "../../src/shop/job/job";

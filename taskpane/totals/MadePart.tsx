@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { drawDays, type Day } from "../../src/drawing/job/drawDays";
-import { daily } from "../../src/made/daily";
-import { progress } from "../../src/made/progress";
+import { daily } from "../../src/made/counts/daily";
+import { progress } from "../../src/made/counts/progress";
 import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
 import { Notice } from "../components/Notice";

@@ -1,6 +1,6 @@
 import { DEFAULT_STEPS, planCutsInSteps, stepsToInches } from "../../src/cutting";
 import type { DrawnStick } from "../../src/drawing/job/drawCuts";
-import { leftToMake } from "../../src/made/leftToMake";
+import { leftToMake } from "../../src/made/counts/leftToMake";
 import { buildJob } from "../../src/shop/job/job";
 import { CutLabels, takenWords } from "../../src/takeoff/cuts/cutLabels";
 import { cutLots, type CutLot } from "../../src/takeoff/cuts/cutLots";

@@ -1,6 +1,6 @@
 /** The matching against every choice tried, and its proof against proofs that are broken. */
 import fc from "fast-check";
-import { bestMatching, isProven, type Edge } from "../../src/made/matching";
+import { bestMatching, isProven, type Edge } from "../../src/made/standing/matching";
 
 interface Case {
   supply: number[];

@@ -1,6 +1,6 @@
 /** Shapes of pieces: what is the same, what fits, and bent-again geometry as the second route. */
 import fc from "fast-check";
-import { fitOf, fitsAsItIs, longestStraight } from "../../src/made/fits";
+import { fitOf, fitsAsItIs, longestStraight } from "../../src/made/standing/fits";
 import { buildRun } from "../../src/shop/run/buildRun";
 import { runPieces } from "../../src/shop/run/builtRun";
 import { pieceShape, shapeCode, turnedAround, type PieceShape } from "../../src/shop/run/pieceShape";

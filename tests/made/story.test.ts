@@ -8,11 +8,11 @@
  * | B-01…B-10  | 1    | 10     | 2             | 9    | 1     |
  * | C-01…C-10  | 1    | 10     | 0             | 9    | 1     |
  */
-import { daily } from "../../src/made/daily";
-import { progress } from "../../src/made/progress";
-import { standing } from "../../src/made/standing";
-import { leftToMake } from "../../src/made/leftToMake";
-import { neededPieces } from "../../src/made/neededPieces";
+import { daily } from "../../src/made/counts/daily";
+import { progress } from "../../src/made/counts/progress";
+import { standing } from "../../src/made/standing/standing";
+import { leftToMake } from "../../src/made/counts/leftToMake";
+import { neededPieces } from "../../src/made/counts/neededPieces";
 import { buildJob } from "../../src/shop/job/job";
 import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
 import { takeoff } from "../../src/takeoff/lines/takeoff";

@@ -1,5 +1,5 @@
 /** Which tickets are printed. Every choice by hand from the table of runs below. */
-import { chooseTickets, type TicketWishes } from "../../src/made/ticketChoice";
+import { chooseTickets, type TicketWishes } from "../../src/made/counts/ticketChoice";
 import { buildJob } from "../../src/shop/job/job";
 import { runsRange, type RunCells } from "../takeoff/tables";
 

@@ -25,7 +25,7 @@ const ROOMS = [
     "cutting",
   ],
   ...["takeoff/amounts", "takeoff/lists", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],
-  ...["made/records", "made", "made/learning"],
+  ...["made/records", "made/counts", "made/standing", "made/learning"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];
 

@@ -3,7 +3,7 @@ import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { buildJob } from "../../shop/job/job";
 import { InputError, isUserError } from "../../units/errors";
 import type { BendMeasured, MadeBook, MadeRecord } from "../records/madeTable";
-import { neededPieces, PieceFinder, type NeededPiece } from "../neededPieces";
+import { neededPieces, PieceFinder, type NeededPiece } from "../counts/neededPieces";
 
 /** A measured bend and the shoe it was made on. */
 export interface MeasuredBend {

@@ -1,6 +1,6 @@
-import { PUT_UP_ANGLE, PUT_UP_LENGTH, ROUNDING } from "../units/tolerances";
-import { halfTurn } from "../geometry/angle";
-import { turnedAround, type PieceShape, type ShapeBend } from "../shop/run/pieceShape";
+import { PUT_UP_ANGLE, PUT_UP_LENGTH, ROUNDING } from "../../units/tolerances";
+import { halfTurn } from "../../geometry/angle";
+import { turnedAround, type PieceShape, type ShapeBend } from "../../shop/run/pieceShape";
 
 /** How a finished piece becomes one that is needed. Lengths [in] along the straight stick of the finished piece. */
 export interface PieceFit {

@@ -1,6 +1,6 @@
-import { buildJob } from "../shop/job/job";
-import { naturalOrder } from "../units/naturalOrder";
-import { readMade } from "./records/madeTable";
+import { buildJob } from "../../shop/job/job";
+import { naturalOrder } from "../../units/naturalOrder";
+import { readMade } from "../records/madeTable";
 import { tallyJob } from "./tally";
 
 type Cell = string | number;

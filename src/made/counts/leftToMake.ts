@@ -1,6 +1,6 @@
-import type { BuiltRow } from "../shop/job/job";
-import type { LeftToMake, Told } from "../takeoff/amounts/leftToMake";
-import { readMade } from "./records/madeTable";
+import type { BuiltRow } from "../../shop/job/job";
+import type { LeftToMake, Told } from "../../takeoff/amounts/leftToMake";
+import { readMade } from "../records/madeTable";
 import { tallyJob } from "./tally";
 
 /** What stands on finished pieces is not left out; said once, where something is. */

@@ -1,5 +1,5 @@
-import type { Job } from "../shop/job/job";
-import type { MadeBook, MadeRecord } from "./records/madeTable";
+import type { Job } from "../../shop/job/job";
+import type { MadeBook, MadeRecord } from "../records/madeTable";
 import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
 
 /** A part of a record that counts for a piece. */

@@ -1,9 +1,9 @@
-import { jobTickets, type JobTickets } from "../shop/ticket/jobTickets";
-import type { Bench } from "../shop/bench/bench";
-import type { Job } from "../shop/job/job";
-import type { Ticket } from "../shop/ticket/ticket";
-import { ticketText } from "../shop/ticket/ticketText";
-import { readMade } from "./records/madeTable";
+import { jobTickets, type JobTickets } from "../../shop/ticket/jobTickets";
+import type { Bench } from "../../shop/bench/bench";
+import type { Job } from "../../shop/job/job";
+import type { Ticket } from "../../shop/ticket/ticket";
+import { ticketText } from "../../shop/ticket/ticketText";
+import { readMade } from "../records/madeTable";
 import { tallyJob } from "./tally";
 
 /** Which tickets are wanted; an empty text or a false takes no part in the choice. */

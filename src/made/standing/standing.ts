@@ -1,12 +1,12 @@
-import { buildJob, unbuiltRows, type Job } from "../shop/job/job";
-import type { PieceShape } from "../shop/run/pieceShape";
-import { formatLength } from "../units/length";
-import { PUT_UP_LENGTH } from "../units/tolerances";
-import { InputError } from "../units/errors";
+import { buildJob, unbuiltRows, type Job } from "../../shop/job/job";
+import type { PieceShape } from "../../shop/run/pieceShape";
+import { formatLength } from "../../units/length";
+import { PUT_UP_LENGTH } from "../../units/tolerances";
+import { InputError } from "../../units/errors";
 import { fitOf, fitsAsItIs, longestStraight, type PieceFit } from "./fits";
-import { readMade, type MadeRecord } from "./records/madeTable";
+import { readMade, type MadeRecord } from "../records/madeTable";
 import { bestMatching, isProven, type Edge } from "./matching";
-import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
+import { neededPieces, PieceFinder, type NeededPiece } from "../counts/neededPieces";
 
 type Cell = string | number;
 

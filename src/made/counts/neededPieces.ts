@@ -1,7 +1,7 @@
-import { runPieces, type Piece } from "../shop/run/builtRun";
-import { builtRows, type BuiltRow, type Job } from "../shop/job/job";
-import { pieceName, pieceShape, shapeCode, type PieceShape } from "../shop/run/pieceShape";
-import { lookUpKey } from "../units/lookUpKey";
+import { runPieces, type Piece } from "../../shop/run/builtRun";
+import { builtRows, type BuiltRow, type Job } from "../../shop/job/job";
+import { pieceName, pieceShape, shapeCode, type PieceShape } from "../../shop/run/pieceShape";
+import { lookUpKey } from "../../units/lookUpKey";
 
 /** A piece that a job asks for. */
 export interface NeededPiece {

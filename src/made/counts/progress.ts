@@ -1,12 +1,12 @@
-import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "../takeoff/amounts/groupBy";
-import { sizedItem } from "../takeoff/amounts/item";
-import { labelKey } from "../takeoff/amounts/lineBook";
-import { shopBends, type ShopBend } from "../takeoff/amounts/pullMaterial";
-import { readLabor, type LaborBook } from "../takeoff/lists/labor";
-import { notRead } from "../takeoff/lists/notRead";
-import { listIn } from "../takeoff/lists/valueList";
-import { buildJob, unbuiltRows } from "../shop/job/job";
-import { readMade } from "./records/madeTable";
+import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "../../takeoff/amounts/groupBy";
+import { sizedItem } from "../../takeoff/amounts/item";
+import { labelKey } from "../../takeoff/amounts/lineBook";
+import { shopBends, type ShopBend } from "../../takeoff/amounts/pullMaterial";
+import { readLabor, type LaborBook } from "../../takeoff/lists/labor";
+import { notRead } from "../../takeoff/lists/notRead";
+import { listIn } from "../../takeoff/lists/valueList";
+import { buildJob, unbuiltRows } from "../../shop/job/job";
+import { readMade } from "../records/madeTable";
 import { tallyJob, type PieceTally } from "./tally";
 
 type Cell = string | number;
