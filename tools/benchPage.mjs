@@ -92,8 +92,8 @@ async function paste(browser, address) {
   await page.evaluate(() => (window.longTasks.length = 0));
   const start = await page.evaluate(() => performance.now());
   await page.keyboard.press("Control+V");
-  const last = { at: `Runs!A${end + rows.length}`, name: rows.at(-1)[0] };
-  await page.waitForFunction(({ at, name }) => window.ledgerBook.range(at).values[0][0] === name, last);
+  const last = { at: `Runs!A${end + rows.length}`, name: rows[rows.length - 1][0] };
+  await page.waitForFunction(({ at, name }) => window.ledgerBook.range(at).values[0]?.[0] === name, last);
   const all = await page.evaluate(async () => {
     await window.ledgerBook.settled();
     return performance.now();
@@ -147,7 +147,7 @@ function watchTasks() {
 /** Runs inside the page: waits until it has nothing to do. */
 async function idle() {
   for (let turn = 0; turn < 5; turn++) {
-    await new Promise((resolve) => requestIdleCallback(() => resolve()));
+    await new Promise((resolve) => requestIdleCallback(resolve));
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
 }
@@ -161,7 +161,7 @@ async function timeEdit({ address, value }) {
   const all = performance.now() - start;
   // What the drawing and the saving after it take counts too.
   for (let turn = 0; turn < 5; turn++) {
-    await new Promise((resolve) => requestIdleCallback(() => resolve()));
+    await new Promise((resolve) => requestIdleCallback(resolve));
     await new Promise((resolve) => setTimeout(resolve, 150));
   }
   return { task: Math.max(0, ...window.longTasks), all };
@@ -175,7 +175,7 @@ function store(value) {
     opening.onsuccess = () => {
       const writing = opening.result.transaction("workbooks", "readwrite");
       writing.objectStore("workbooks").put(value, "current");
-      writing.oncomplete = () => resolve();
+      writing.oncomplete = resolve;
       writing.onerror = () => reject(writing.error);
     };
   });

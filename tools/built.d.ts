@@ -6,7 +6,9 @@ interface Window {
   /** The page's open workbook, for tests and pictures. */
   ledgerBook: {
     settled(): Promise<void>;
-    range(address: string): { select(): void };
+    range(address: string): { select(): void; values: unknown[][]; setValues(values: unknown[][]): void };
     sheet(name: string): unknown;
   };
+  /** How long tasks held the page up [ms]; noted by its bench. */
+  longTasks: number[];
 }

@@ -28,7 +28,7 @@ export const runs: Family = {
         `=CONDUIT.RUN.LENGTH("up 3', east 5'","EMT","1/2",Shoes[#All])`,
         '=CONDUIT.RUN.LENGTH("up 36, east 60","PVC 40","1/2")',
       ],
-      refused: [...wrongStep("RUN.LENGTH"), '=CONDUIT.RUN.LENGTH("up 36, east 60","RMC","4")'],
+      refused: wrongStep("RUN.LENGTH"),
     },
     "RUN.BENDS": {
       figure: whole,

@@ -26,7 +26,6 @@ export const takeoff: Family = {
         `=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`,
       ],
       refused: [
-        '=CONDUIT.JOB.TAKEOFF(Runs[#All],,,"Area",,,Stock[#All])',
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Floor")',
       ],
