@@ -1,4 +1,5 @@
 import { batch } from "./batch";
+import { ifThere, knows } from "./ifThere";
 
 /** One table of the workbook: its name, its sheet and its headers. */
 export interface TableInfo {
@@ -29,10 +30,12 @@ export function readContents(): Promise<Contents> {
     const sheets = tables.items.map((table) => table.worksheet.load("name"));
     const only = worksheets.items.length === 1 ? worksheets.items[0] : undefined;
     const used = only?.getUsedRangeOrNullObject().load("rowIndex");
+    const drawn = only ? drawnOn(only) : [];
     await context.sync();
+    const nothing = used?.isNullObject && tables.items.length === 0 && drawn.every(({ value }) => value === 0);
     return {
       sheets: worksheets.items.map((sheet) => sheet.name),
-      ...(only && used?.isNullObject && tables.items.length === 0 && { blank: only.name }),
+      ...(only && nothing && { blank: only.name }),
       corners: corners.map((range) => String(range.formulas[0]?.[0] ?? "")),
       tables: tables.items.map((table, index) => ({
         name: table.name,
@@ -41,4 +44,12 @@ export function readContents(): Promise<Contents> {
       })),
     };
   });
+}
+
+/** How many charts, and how many pictures and shapes, stand on a sheet: its cells say nothing of them. */
+function drawnOn(sheet: Excel.Worksheet): OfficeExtension.ClientResult<number>[] {
+  const counts: OfficeExtension.ClientResult<number>[] = [];
+  ifThere(() => counts.push(sheet.charts.getCount()));
+  if (knows("1.9")) ifThere(() => counts.push(sheet.shapes.getCount()));
+  return counts;
 }

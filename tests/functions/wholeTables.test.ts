@@ -103,7 +103,7 @@ test.each(["JOB.CHECKS", "JOB.TAKEOFF", "JOB.CUTS", "JOB.BENDS", "JOB.SCHEDULE"]
 test("a job of many such runs names a dozen and counts the rest", () => {
   const rows = Array.from({ length: 15 }, (_, at) => [`A-${at + 1}`, "EMT", "1/2", "up 36, east 60", 0]);
   const findings = call("JOB.CHECKS", [RUN, ...rows]) as string[][];
-  expect(findings.slice(1).map((row) => row[3])).toEqual([
+  expect(findings.slice(1).flatMap((row) => (row[3]!.includes("NOT MEASURED") ? [] : row[3]))).toEqual([
     "Quantity is 0 or empty and counts as 1: A-1, A-2, A-3, A-4, A-5, A-6, A-7, A-8, A-9, A-10, A-11, A-12 and 3 more.",
   ]);
 });
@@ -132,7 +132,11 @@ test("straps of 0 are a finding that says the cell may be empty", () => {
     call("JOB.CHECKS", twoRuns(1).map((row, at) => [...row, at === 0 ? "Straps" : straps])) as string[][]; // prettier-ignore
   expect(checks(0)[1]![3]).toMatch(/^0 straps are planned \(or the cell is empty\);/);
   expect(checks(1)[1]![3]).toMatch(/^1 straps are planned; /);
-  expect(checks(null)[1]![1]).toBe("ok");
+  expect(
+    checks(null)
+      .slice(1)
+      .map((row) => row[3]),
+  ).toEqual([expect.stringContaining("NOT MEASURED")]);
 });
 
 test("a price of 0 leaves the plan to the number of sticks", () => {

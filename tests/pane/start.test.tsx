@@ -61,6 +61,14 @@ test("a first sheet with something in it stays", async () => {
   expect(book.sheet("Sheet1").at(4, 2)).toBe("mine");
 });
 
+test("a first sheet with a picture and no cell stays", async () => {
+  const book = new FakeBook();
+  book.sheet("Sheet1").pictures = 1;
+  await pressSetUp(book);
+  expect(book.sheet("Sheet1").pictures).toBe(1);
+  expect(book.sheets.map(({ name }) => name)).toContain("Runs");
+});
+
 test("sizes are text, so that 1/2 does not become a date, and have a drop-down", async () => {
   const { book } = await pressSetUp();
   const runs = book.sheet("Runs");

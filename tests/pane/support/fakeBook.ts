@@ -23,6 +23,9 @@ export class FakeSheet {
   readonly pageBreaks: string[] = [];
   readonly rules: { row: number; column: number; rows: number; rule: unknown }[] = [];
 
+  /** Pictures and shapes that stand over its cells. */
+  pictures = 0;
+
   constructor(public name: string) {}
 
   at = (row: number, column: number): Cell => this.cells.get(`${row},${column}`) ?? "";

@@ -119,6 +119,8 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
         setPrintTitleRows: () => undefined,
         headersFooters: { defaultForAllPages: {} },
       },
+      charts: { getCount: () => ({ value: 0 }) },
+      shapes: { getCount: () => ({ value: sheet().pictures }) },
       freezePanes: { freezeAt: () => undefined, freezeRows: () => undefined },
       delete: () => context.later(() => context.book.sheets.splice(context.book.sheets.indexOf(sheet()), 1)),
       getRangeByIndexes: range,

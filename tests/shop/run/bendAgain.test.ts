@@ -108,7 +108,8 @@ describe("the schedule, bent again on a simulated bench, gives the run back", ()
 
   test("the random runs covered every line-up, both hooks and every kind of bend", () => {
     expect(builtRuns).toBeGreaterThan(300);
-    for (const setting of ["arrow datum", "arrow far", "star far", "notch datum", "notch far"]) {
+    // A saddle stays on one piece, and its center is hooked at the far end.
+    for (const setting of ["arrow datum", "arrow far", "star far", "notch far"]) {
       expect({ setting, times: (seen.get(setting) ?? 0) > 3 }).toEqual({ setting, times: true });
     }
     for (const kind of [
