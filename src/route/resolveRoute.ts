@@ -54,11 +54,8 @@ export function walkRoute(steps: readonly RouteStep[], outsideDiameter?: number)
  * @throws InputError where a saddle or a sweep takes the whole of a leg beside it
  */
 export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusAt): ResolvedRoute {
-  const radiusAt = (angle: Degrees): number => {
-    const found = typeof radius === "number" ? radius : radius(angle);
-    if (!(found > 0 && found < Infinity)) throw new InputError(`radius must be above 0; got ${found}.`);
-    return found;
-  };
+  const one = typeof radius === "number" ? aboveZero(radius) : undefined;
+  const radiusAt = (angle: Degrees): number => one ?? aboveZero((radius as RadiusAt)(angle));
   const showLength = lengthsAsIn(steps);
   let group = 0;
   const pulls = courses.map((course) => {
@@ -67,6 +64,11 @@ export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusA
     return pull;
   });
   return { steps: [...steps], pulls, endsInBox: steps.at(-1)?.kind === "box" };
+}
+
+function aboveZero(radius: number): number {
+  if (radius > 0 && radius < Infinity) return radius;
+  throw new InputError(`radius must be above 0; got ${radius}.`);
 }
 
 type ShowLength = ReturnType<typeof lengthsAsIn>;
