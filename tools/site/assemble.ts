@@ -1,7 +1,6 @@
 import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { hostFiles } from "./hostFiles";
 import { OFFICE_JS, PANE_POLICY } from "./policy";
 import { paneScripts } from "./scripts";
@@ -21,7 +20,7 @@ export function siteFiles(root: string, facts: ManifestFacts): SiteFiles {
   files.set("taskpane.html", paneHtml(readFileSync(join(dist, "taskpane.html"), "utf8"), folder));
   files.set("functions.js", readFileSync(join(dist, "functions.js")));
   files.set("functions.json", productionMetadata(readFileSync(join(dist, "functions.json"), "utf8"), facts.address));
-  files.set("demo.json", JSON.stringify({ runs: demoRuns }));
+  files.set("demo.json", readFileSync(join(dist, "demo.json")));
   files.set("LICENSE.txt", readFileSync(join(root, "LICENSE")));
   for (const [from, to] of [
     ["dist/icons", "icons"],

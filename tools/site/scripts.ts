@@ -26,8 +26,10 @@ export function paneScripts(dist: string): [name: string, bytes: Buffer][] {
     if (there.has(`${name}.LICENSE.txt`))
       needed.set(`${name}.LICENSE.txt`, readFileSync(join(dist, `${name}.LICENSE.txt`)));
     if (name.endsWith(".js")) {
-      const parts = [...bytes.toString("utf8").matchAll(asked)].map(([, part]) => part!);
-      waiting.push(...parts.map((part) => `${names.get(part) ?? part}.js`));
+      const parts = [...bytes.toString("utf8").matchAll(asked)].map(([, part]) => names.get(part!) ?? part!);
+      waiting.push(...parts.map((part) => `${part}.js`));
+      // Some parts bring a style of their own.
+      waiting.push(...parts.map((part) => `${part}.css`).filter((style) => there.has(style)));
     }
   }
   return [...needed].sort(([one], [other]) => (one < other ? -1 : 1));

@@ -49,17 +49,19 @@ export class UndoSteps {
     if (items.length === 0) return;
     const redoMutations = items.flatMap((item) => item.redoMutations).filter(isNoSelection);
     const undoMutations = items.reverse().flatMap((item) => item.undoMutations);
-    this.push({
-      unitID: this.bookId,
-      redoMutations,
-      undoMutations: [...this.backToFront(undoMutations), ...undoMutations.filter(isNoSelection)],
-    });
+    const takenBack = this.frontFirst(undoMutations.filter(isNoSelection));
+    this.push({ unitID: this.bookId, redoMutations, undoMutations: takenBack });
   }
 
-  /** Before a sheet is taken away, the one that was in front goes back there: the grid cannot draw a sheet that goes. */
-  private backToFront(mutations: readonly IMutationInfo[]): IMutationInfo[] {
-    if (!mutations.some(({ id }) => id === RemoveSheetMutation.id)) return [];
-    return [{ id: SetWorksheetActiveOperation.id, params: { unitId: this.bookId, subUnitId: this.front } }];
+  /**
+   * Before a sheet is taken away, the one that was in front goes back there, for the grid cannot draw a sheet that goes;
+   * by then it is there again, if the step had removed it.
+   */
+  private frontFirst(mutations: readonly IMutationInfo[]): IMutationInfo[] {
+    const first = mutations.findIndex(({ id }) => id === RemoveSheetMutation.id);
+    if (first < 0) return [...mutations];
+    const front = { id: SetWorksheetActiveOperation.id, params: { unitId: this.bookId, subUnitId: this.front } };
+    return [...mutations.slice(0, first), front, ...mutations.slice(first)];
   }
 
   private sheetInFront(): string | undefined {
