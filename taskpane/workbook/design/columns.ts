@@ -42,7 +42,10 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   ],
   Quantity: [98, { look: { align: "right" } }],
   From: [120, { ...text, note: "Where the run begins. A name with the word panel is no box to buy; open is a stub." }],
-  To: [120, { ...text, note: "Where the run ends. A name is one box, whatever ends there; Quantity does not multiply it" }],
+  To: [
+    120,
+    { ...text, note: "Where the run ends. A name is one box, whatever ends there; Quantity does not multiply it" },
+  ],
   Conductors: [135, { ...text, note: "3 #12 THHN, 1 #12 THHN" }],
   Stick: [75, { look: { align: "right" }, note: "Length of a stick, where it is not 10': a number of inches, or 20'" }],
   Date: [95, { look: { format: FORMATS.date, align: "left" } }],
