@@ -1,3 +1,6 @@
+import { dayText } from "../../../src/units/day";
+import { FORMATS } from "../../../taskpane/workbook/design/look";
+import type { CellRange, CellValue } from "../../engine";
 import { saveValuesXlsx, saveXlsx, tableToCsv } from "../../workbook";
 import { ask, element } from "../dialog";
 import { download, fileName } from "./browserFiles";
@@ -35,7 +38,7 @@ export async function saveSheetAsCsv(desk: Desk): Promise<void> {
   if (!(await ask(t.csvTitle, [t.csvText, label], choices))) return;
   const sheet = book.sheets().find(({ id }) => id === select.value);
   if (!sheet) return;
-  await save(`${name} ${sheet.name}.csv`, "text/csv", desk, async () => tableToCsv(sheet.used()?.values ?? []));
+  await save(`${name} ${sheet.name}.csv`, "text/csv", desk, async () => tableToCsv(shownDays(sheet.used())));
 }
 
 async function save(name: string, type: string, { book }: Desk, make: () => Promise<BlobPart>): Promise<void> {
@@ -51,3 +54,9 @@ async function save(name: string, type: string, { book }: Desk, make: () => Prom
     await inform(t.failedTitle(file), reasonOf(error), t.failed);
   }
 }
+
+/** The values of a sheet, days as they are read: 2026-12-01. */
+const shownDays = (used: CellRange | null): CellValue[][] =>
+  (used?.values ?? []).map((row, at) =>
+    row.map((value, column) => (used?.numberFormats[at]?.[column] === FORMATS.date ? dayText(value) : value)),
+  );

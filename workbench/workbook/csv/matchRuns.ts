@@ -1,3 +1,4 @@
+import { dayNumber } from "./dayNumber";
 import { readRuns, RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { readTable, type Column } from "../../../src/table/headerTable";
 import { columnPlaces } from "../../../taskpane/workbook/columns";
@@ -113,6 +114,7 @@ function cellOf(text: string, column: string): CellValue {
   const trimmed = text.trim();
   if (trimmed === "") return null;
   if (numbers.includes(column)) return /^\d+(\.\d+)?$/.test(trimmed) ? Number(trimmed) : text;
+  if (column === "Date") return dayNumber(trimmed) ?? text;
   // A column of the person's own: a number written as a sheet shows it is one, 007 is a text.
   return !ourNames.includes(column) && String(Number(trimmed)) === trimmed ? Number(trimmed) : text;
 }
