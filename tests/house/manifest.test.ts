@@ -60,7 +60,7 @@ describe("manifest.xml", () => {
     expect(sets).toEqual([
       ["SharedRuntime", "1.1"],
       ["CustomFunctionsRuntime", "1.3"],
-      ["ExcelApi", "1.12"],
+      ["ExcelApi", "1.13"],
     ]);
   });
 

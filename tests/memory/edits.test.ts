@@ -2,9 +2,3 @@
 import { EDITS, follow } from "./session";
 
 test("60 runs, each kind of edit one after the other", () => follow(60, EDITS));
-
-test("400 runs, every seventh edit", () =>
-  follow(
-    400,
-    EDITS.filter((_, index) => index % 7 === 0),
-  ));

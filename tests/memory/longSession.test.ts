@@ -1,8 +1,12 @@
-/** The same as edits.test.ts at the size of a large job, where one fault of the past showed only. */
+/** The same as edits.test.ts at the sizes of real jobs; one fault of the past showed only at 1,000. */
 import { EDITS, follow } from "./session";
 
-test("1,000 runs, every third edit", () =>
+test.each([
+  [400, 7],
+  [1000, 3],
+])("%i runs, every %ith edit", (runs, every) =>
   follow(
-    1000,
-    EDITS.filter((_, index) => index % 3 === 0),
-  ));
+    runs,
+    EDITS.filter((_, index) => index % every === 0),
+  ),
+);
