@@ -1,5 +1,5 @@
 import { cellsKey, sameCells } from "./cells";
-import { forgetBeyond } from "./tables";
+import { forgetOldest } from "./tables";
 
 /** A row by the cells that tell it from others. */
 export interface CellRow {
@@ -11,10 +11,6 @@ interface KnownRows<T> {
   readonly rows: readonly CellRow[];
   readonly made: readonly T[];
 }
-
-/** How many tables, and how many rows of all of them, are kept. */
-const TABLES = 6;
-const ROWS = 25_000;
 
 /**
  * Makes something of each row of a table, and gives the same object again for a row that is known: after an edit, only
@@ -31,7 +27,7 @@ export function rememberRows<Row extends CellRow, T>(make: (row: Row) => T): (ro
     const nearest = nearestOf(tables, rows);
     const made = nearest ? reuse(nearest, rows, make) : rows.map(make);
     tables.unshift({ rows: rows.map(({ cells }) => ({ cells })), made });
-    forgetBeyond(tables, TABLES, ROWS, (table) => table.rows.length);
+    forgetOldest(tables, (table) => table.rows.length);
     return made;
   };
 }

@@ -27,18 +27,18 @@ export function rememberTable<T>(
       cells: filled && filled.map((row) => [...row]),
     };
     known.unshift(entry);
-    forgetBeyond(known, TABLES, ROWS, ({ cells }) => cells?.length ?? 0);
+    forgetOldest(known, ({ cells }) => cells?.length ?? 0);
     return entry.answer;
   };
 }
 
-/** Takes the oldest entries, which stand last, off a list until no more than so many entries and rows are left. */
-export function forgetBeyond<T>(list: T[], entries: number, rows: number, rowsOf: (entry: T) => number): void {
+/** Takes the oldest tables, which stand last, off a list until no more of them and of their rows are left than are kept. */
+export function forgetOldest<T>(list: T[], rowsOf: (table: T) => number): void {
   let kept = 0;
   let count = 0;
-  while (count < Math.min(entries, list.length)) {
+  while (count < Math.min(TABLES, list.length)) {
     kept += rowsOf(list[count] as T);
-    if (kept > rows) break;
+    if (kept > ROWS) break;
     count++;
   }
   list.length = count;

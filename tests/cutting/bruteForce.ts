@@ -1,15 +1,21 @@
 /** The least cost of tiny instances by trying everything: a second route that shares nothing with the solver. */
 import type { CutRequest } from "../../src/cutting/model/request";
 
-/** Least cost of sticks that hold all pieces; Infinity when the stock does not suffice. At most about nine pieces. */
-export function leastCost(request: CutRequest): number {
-  const { kerf = 0 } = request;
+/** Every piece by itself, and how many sticks of each kind there may be. */
+function oneByOne(request: CutRequest) {
   const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length));
   const stocks = request.stocks.map(({ length, quantity, cost }) => ({
     length,
     left: quantity ?? pieces.length,
     cost: cost ?? (quantity === undefined ? 1 : 0),
   }));
+  return { pieces, stocks };
+}
+
+/** Least cost of sticks that hold all pieces; Infinity when the stock does not suffice. At most about nine pieces. */
+export function leastCost(request: CutRequest): number {
+  const { kerf = 0 } = request;
+  const { pieces, stocks } = oneByOne(request);
   let best = Infinity;
   // Each stick so far: its length, and the pieces on it laid end to end with a cut between any two.
   const sticks: { length: number; used: number }[] = [];
@@ -45,12 +51,7 @@ export function leastCost(request: CutRequest): number {
  */
 export function longestRest(request: CutRequest, cost: number, free: number): number {
   const { kerf = 0 } = request;
-  const pieces = request.pieces.flatMap(({ length, quantity }) => new Array<number>(quantity).fill(length));
-  const stocks = request.stocks.map(({ length, quantity, cost }) => ({
-    length,
-    left: quantity ?? pieces.length,
-    cost: cost ?? (quantity === undefined ? 1 : 0),
-  }));
+  const { pieces, stocks } = oneByOne(request);
   /** What is left of each stick, cut by cut; a cut may end with the stick. */
   const sticks: { left: number }[] = [];
   let best = 0;

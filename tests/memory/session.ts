@@ -59,6 +59,8 @@ export function answersTo(book: Workbook, from: Modules): Record<string, string>
     cuts: from.jobCutsOf(runs, stock, shoes, undefined, undefined, rules),
     changes: from.jobChanges(issued, runs, shoes, rules),
     trace: from.jobTrace(runs, "Box", shoes, rules),
+    takeoffLeft: from.jobTakeoff(runs, undefined, shoes, undefined, undefined, rules, undefined, made),
+    cutsLeft: from.jobCutsOf(runs, stock, shoes, undefined, undefined, rules, made),
     progress: from.jobProgress(runs, made, "Area"),
   };
   return Object.fromEntries(Object.entries(tables).map(([name, table]) => [name, JSON.stringify(table)]));

@@ -1,6 +1,7 @@
-import type { BuiltRow } from "../../shop/job/job";
+import { remember } from "../../memory/remember";
+import type { BuiltRow, Job } from "../../shop/job/job";
 import type { LeftToMake, Told } from "../../takeoff/amounts/leftToMake";
-import { readMade } from "../records/madeTable";
+import { readMade, type MadeBook } from "../records/madeTable";
 import { tallyJob } from "./tally";
 
 /** What stands on finished pieces is not left out; said once, where something is. */
@@ -13,20 +14,21 @@ const WHOLE =
  */
 export function leftToMake(made: unknown): LeftToMake | undefined {
   if (made === null || made === undefined) return undefined;
-  return (job) => {
-    const book = readMade(made);
-    const { pieces, strangers } = tallyJob(job, book);
-    const left = new Map<BuiltRow, number[]>();
-    for (const piece of pieces) left.set(piece.row, [...(left.get(piece.row) ?? []), piece.left]);
-    const count = pieces.reduce((sum, piece) => sum + piece.made, 0);
-    const told: Told[] = [
-      ...(count > 0 ? [{ what: `made: ${count} ${count === 1 ? "piece" : "pieces"}`, words: WHOLE }] : []),
-      ...strangers.map(({ record, reason }) => ({
-        what: `made row ${record.rowNumber}: ${record.piece}`,
-        words: reason,
-      })),
-      ...book.problems.map((problem) => ({ what: "not read", words: problem })),
-    ];
-    return { left, told };
-  };
+  return (job) => leftOf(job, readMade(made));
 }
+
+const leftOf = remember((job: Job, book: MadeBook): ReturnType<LeftToMake> => {
+  const { pieces, strangers } = tallyJob(job, book);
+  const left = new Map<BuiltRow, number[]>();
+  for (const piece of pieces) left.set(piece.row, [...(left.get(piece.row) ?? []), piece.left]);
+  const count = pieces.reduce((sum, piece) => sum + piece.made, 0);
+  const told: Told[] = [
+    ...(count > 0 ? [{ what: `made: ${count} ${count === 1 ? "piece" : "pieces"}`, words: WHOLE }] : []),
+    ...strangers.map(({ record, reason }) => ({
+      what: `made row ${record.rowNumber}: ${record.piece}`,
+      words: reason,
+    })),
+    ...book.problems.map((problem) => ({ what: "not read", words: problem })),
+  ];
+  return { left, told };
+});

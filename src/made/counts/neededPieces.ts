@@ -1,4 +1,5 @@
-import { runPieces, type Piece } from "../../shop/run/builtRun";
+import { remember } from "../../memory/remember";
+import { runPieces, type BuiltRun, type Piece } from "../../shop/run/builtRun";
 import { builtRows, type BuiltRow, type Job } from "../../shop/job/job";
 import { pieceName, pieceShape, shapeCode, type PieceShape } from "../../shop/run/pieceShape";
 import { lookUpKey } from "../../units/lookUpKey";
@@ -16,14 +17,21 @@ export interface NeededPiece {
 }
 
 /** Every piece of a job, in the order of its rows. */
-export const neededPieces = (job: Job): NeededPiece[] =>
+export const neededPieces: (job: Job) => readonly NeededPiece[] = remember((job) =>
   builtRows(job).flatMap((row) =>
-    runPieces(row.built).map((piece): NeededPiece => {
-      const shape = pieceShape(row.run, piece);
-      const name = pieceName(row.name, piece.number);
-      return { row, piece, name, shape, code: shapeCode(shape), quantity: row.run.quantity };
-    }),
-  );
+    shapesOf(row.built).map((shaped): NeededPiece => ({
+      ...shaped,
+      ...{ row, name: pieceName(row.name, shaped.piece.number), quantity: row.run.quantity },
+    })),
+  ),
+);
+
+const shapesOf = remember((built: BuiltRun) =>
+  runPieces(built).map((piece) => {
+    const shape = pieceShape(built.run, piece);
+    return { piece, shape, code: shapeCode(shape) };
+  }),
+);
 
 /** Finds pieces by what a record calls them: run and number, or the run alone where it has one piece. */
 export class PieceFinder {

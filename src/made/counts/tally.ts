@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { Job } from "../../shop/job/job";
 import type { MadeBook, MadeRecord } from "../records/madeTable";
 import { neededPieces, PieceFinder, type NeededPiece } from "./neededPieces";
@@ -32,7 +33,7 @@ export interface JobTally {
  * Counts records for the pieces they name, in their order. Where several rows share a name, a record counts for the first
  * that still lacks some. A record with the code of a shape counts only for pieces of that shape.
  */
-export function tallyJob(job: Job, made: MadeBook): JobTally {
+export const tallyJob: (job: Job, made: MadeBook) => JobTally = remember((job, made) => {
   const pieces = neededPieces(job);
   const finder = new PieceFinder(pieces);
   const counts = new Map(pieces.map((piece) => [piece, { shares: [] as Share[], left: piece.quantity }]));
@@ -51,7 +52,7 @@ export function tallyJob(job: Job, made: MadeBook): JobTally {
     count.shares.push({ record, good, extra: record.good - good, scrapped: record.scrapped });
   }
   return { pieces: pieces.map((piece) => tallyOf(piece, counts.get(piece)!)), strangers };
-}
+});
 
 function tallyOf(piece: NeededPiece, { shares, left }: { shares: Share[]; left: number }): PieceTally {
   const sum = (pick: (share: Share) => number) => shares.reduce((total, share) => total + pick(share), 0);

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { runPieces } from "../../shop/run/builtRun";
 import type { BuiltRow, Job } from "../../shop/job/job";
 import type { Amount } from "./amount";
@@ -32,12 +33,16 @@ export function leaveOutMade(
 ): { work: JobWork; told: readonly Told[] } {
   if (!leftToMake) return { work, told: [] };
   const { left, told } = leftToMake(job);
+  return { work: withoutMade(work, left), told };
+}
+
+const withoutMade = remember((work: JobWork, left: ReadonlyMap<BuiltRow, readonly number[]>): JobWork => {
   const works = work.works.map((each) => {
     const counts = left.get(each.row);
     return counts ? workLeft(each, counts) : each;
   });
-  return { work: { ...work, works }, told };
-}
+  return { ...work, works };
+});
 
 function workLeft(work: RowWork, left: readonly number[]): RowWork {
   const { run, row } = work;
