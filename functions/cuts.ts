@@ -1,8 +1,7 @@
 import { cutList } from "../src/takeoff/cuts/cutList";
 import { jobCuts } from "../src/takeoff/cuts/jobCuts";
 import { leftToMake } from "../src/made/counts/leftToMake";
-import { answer } from "./answer";
-import { inSlices } from "./inSlices";
+import { answerInSlices } from "./inSlices";
 
 /**
  * Cutting plans of a whole job, one for each raceway and size, with the proven least number of sticks; spills with a header row.
@@ -35,12 +34,11 @@ export function jobCutsOf(
   made?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return inSlices(
-    () =>
-      answer([runs, stock, shoes, kerf, keep, rules, made], (runs, stock, shoes, kerf, keep, rules, made) =>
-        jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
-      ),
+  return answerInSlices(
+    [runs, stock, shoes, kerf, keep, rules, made],
     invocation,
+    (runs, stock, shoes, kerf, keep, rules, made) =>
+      jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
   );
 }
 
@@ -71,11 +69,9 @@ export function cutPlanOf(
   keep?: any,
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return inSlices(
-    () =>
-      answer([lengths, quantities, stock, kerf, keep], (lengths, quantities, stock, kerf, keep) =>
-        cutList(lengths, quantities, stock, kerf, keep),
-      ),
+  return answerInSlices(
+    [lengths, quantities, stock, kerf, keep],
     invocation,
+    (lengths, quantities, stock, kerf, keep) => cutList(lengths, quantities, stock, kerf, keep),
   );
 }

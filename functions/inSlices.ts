@@ -1,4 +1,5 @@
 import { planAhead } from "../src/cutting";
+import { answer } from "./answer";
 
 /** How long a calculation may keep others waiting [ms]. */
 const SLICE = 25;
@@ -7,13 +8,18 @@ const SLICE = 25;
 type Invocation = Pick<CustomFunctions.CancelableInvocation, "onCanceled">;
 
 /**
- * Does the work of a function whose cutting plans may take a while. Where the function is called with an invocation, as
+ * Answers like `answer`, for a function whose cutting plans may take a while. Where it is called with an invocation, as
  * Excel does, its plans are made in slices, so that schedules, checks and counts go on meanwhile, and a newer edit that
- * cancels the call ends it; the answer is a promise then. Called without one it is done at once.
+ * cancels the call ends it; the answer is a promise then. Called without one it is answered at once.
  *
- * @param work gives the same whenever it is done
+ * @param body gives the same whenever it is done
  */
-export function inSlices<T>(work: () => T, invocation: Invocation | undefined): T {
+export function answerInSlices<A extends unknown[], T>(
+  args: readonly [...A],
+  invocation: Invocation | undefined,
+  body: (...args: A) => T,
+): T {
+  const work = () => answer(args, body);
   if (!invocation) return work();
   // Excel takes a promise in the place of a value.
   return sliced(planAhead(work), invocation) as T;

@@ -5,7 +5,7 @@ import { readRules, rulesTable } from "../src/rules/rules";
 import { takeoff } from "../src/takeoff/lines/takeoff";
 import { trace } from "../src/takeoff/reports/trace";
 import { answer } from "./answer";
-import { inSlices } from "./inSlices";
+import { answerInSlices } from "./inSlices";
 
 /**
  * Material take-off of a whole job: conduit, sticks, couplings, fittings, straps, boxes, conductors, bends; priced when prices are given; spills with a header row.
@@ -38,14 +38,11 @@ export function jobTakeoff(
   made?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return inSlices(
-    () =>
-      answer(
-        [runs, prices, shoes, by, labor, rules, stock, made],
-        (runs, prices, shoes, by, labor, rules, stock, made) =>
-          takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
-      ),
+  return answerInSlices(
+    [runs, prices, shoes, by, labor, rules, stock, made],
     invocation,
+    (runs, prices, shoes, by, labor, rules, stock, made) =>
+      takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
   );
 }
 
@@ -75,12 +72,8 @@ export function jobTrace(
   stock?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return inSlices(
-    () =>
-      answer([runs, item, shoes, rules, by, stock], (runs, item, shoes, rules, by, stock) =>
-        trace(runs, item, { shoes, rules, by, stock }),
-      ),
-    invocation,
+  return answerInSlices([runs, item, shoes, rules, by, stock], invocation, (runs, item, shoes, rules, by, stock) =>
+    trace(runs, item, { shoes, rules, by, stock }),
   );
 }
 
@@ -143,11 +136,7 @@ export function jobChanges(
   stock?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return inSlices(
-    () =>
-      answer([before, after, shoes, rules, stock], (before, after, shoes, rules, stock) =>
-        changes(before, after, { shoes, rules, stock }),
-      ),
-    invocation,
+  return answerInSlices([before, after, shoes, rules, stock], invocation, (before, after, shoes, rules, stock) =>
+    changes(before, after, { shoes, rules, stock }),
   );
 }

@@ -1,6 +1,7 @@
-import type { Scene, Spot } from "../paper/scene";
+import type { Scene } from "../paper/scene";
 import { EDGE, Sketch } from "../paper/sketch";
-import { LINE_HEIGHT, textWidth, wrapText } from "../paper/textBox";
+import { textWidth } from "../paper/textBox";
+import { bar, BarLabels } from "./bars";
 
 /** What one crew made and scrapped on one day, and what of the job was left after it. */
 export interface Day {
@@ -16,8 +17,6 @@ export interface DaysOptions {
   readonly width?: number;
 }
 
-const BAR = 14;
-const GAP = 8;
 /** Labels take no more than this share of the width; longer ones go on in another line. */
 const MOST_LABEL = 0.34;
 const leftWords = (left: number): string => `${left} left`;
@@ -26,16 +25,16 @@ const leftWords = (left: number): string => `${left} left`;
 export function drawDays(days: readonly Day[], { title, width = 320 }: DaysOptions): Scene {
   const sketch = new Sketch(width);
   const most = Math.max(1, ...days.map(({ made, scrapped }) => made + scrapped));
-  const labels = days.map(({ label }) => wrapText(label, width * MOST_LABEL));
-  const left = EDGE + Math.max(0, ...labels.flat().map((line) => textWidth(line))) + 8;
+  const labels = new BarLabels(
+    days.map(({ label }) => label),
+    width * MOST_LABEL,
+  );
+  const left = labels.end;
   const numbers = Math.max(...days.map(({ made, scrapped }) => textWidth(countWords(made, scrapped), "strong")), 0) + 6;
   const right = width - EDGE - Math.max(...days.map((day) => textWidth(leftWords(day.left))), 0) - 8;
   const scale = Math.max(0, right - numbers - left) / most;
   days.forEach(({ made, scrapped, left: after }, index) => {
-    const lines = labels[index]!;
-    const top = sketch.bottom + (index > 0 ? GAP : 0);
-    const middle = top + (lines.length * LINE_HEIGHT) / 2;
-    lines.forEach((line, row) => sketch.text(line, [left - 8, top + (row + 0.5) * LINE_HEIGHT], "end"));
+    const middle = labels.write(sketch, index);
     const [end, all] = [left + made * scale, left + (made + scrapped) * scale];
     if (made > 0) sketch.line(bar(left, end, middle), "solid", { closed: true });
     if (scrapped > 0) sketch.line(bar(end, all, middle), "shape", { closed: true });
@@ -51,10 +50,3 @@ export function drawDays(days: readonly Day[], { title, width = 320 }: DaysOptio
 
 /** Scrapped ones are added with a minus, in the open part of the bar: 9 −1. */
 const countWords = (made: number, scrapped: number): string => (scrapped > 0 ? `${made} −${scrapped}` : String(made));
-
-const bar = (from: number, to: number, middle: number): Spot[] => [
-  [from, middle - BAR / 2],
-  [to, middle - BAR / 2],
-  [to, middle + BAR / 2],
-  [from, middle + BAR / 2],
-];
