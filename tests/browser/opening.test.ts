@@ -81,6 +81,8 @@ describe("a stored workbook", () => {
     await bench.page.route("**/worker.js", (route) => route.abort());
     await bench.page.reload();
     await bench.page.getByText("The part of the page that calculates did not load").waitFor();
+    // The word can come before the workbook stands; a person sees the cells a moment later.
+    await bench.page.waitForFunction(() => window.ledgerBook !== undefined);
     expect(await bench.values("Runs!A2")).toEqual([["MINE-1"]]);
   });
 });
