@@ -42,7 +42,7 @@ test("input columns stand left, computed columns right, each given no more than 
       "Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
   );
   expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual(
-    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Joints"], // prettier-ignore
+    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"], // prettier-ignore
   );
 });
 

@@ -11,7 +11,7 @@ import { runsObj } from "./obj";
 const usage = `usage: npm run shapes -- runs.csv folder
 
 Writes into the folder: runs.dxf, the centerlines of all runs; runs.obj, the runs as tubes; and a DXF of the shape of
-every piece that has a bend. Inches; each run starts at the origin, x east, y north, z up.`;
+every piece that has a bend. Inches, x east, y north, z up; a run begins at its Start, or at 0 0 0 without one.`;
 
 /** Runs the command line and gives the exit code: 0, 1 when a run was left out, 2 for wrong usage or an unreadable file. */
 export function main(given: readonly string[]): number {

@@ -1,16 +1,24 @@
-import { Colors, DxfWriter, point3d, Units } from "@tarikjabiri/dxf";
-import { pullPath } from "../../src/route/problems";
+import { Colors, DxfWriter, point3d, PolylineFlags, Units } from "@tarikjabiri/dxf";
+import { placedPulls } from "../../src/shop/run/placed";
 import type { BuiltRun, Piece } from "../../src/shop/run/builtRun";
-import { plainName } from "./names";
+import { differentNames, plainName } from "./names";
 import { curveOf, type FlatPart, flatShape, isFlat, pieceCurve } from "./pieceShape";
 
-/** The centerlines of runs as DXF [in]: x east, y north, z up from each run's datum end; a layer for each size. */
+/**
+ * The centerlines of runs as DXF [in]: x east, y north, z up of the job's zero. A layer for each run, which says its name,
+ * raceway and size; a 3-D polyline for each pull, a point for each box.
+ */
 export function runsDxf(runs: readonly BuiltRun[]): string {
   const dxf = drawing();
-  for (const { run, pulls } of runs) {
-    const layer = plainName(`${run.raceway} ${run.size.replace("/", "-")}`);
-    if (!dxf.tables.layerTable.exist(layer)) dxf.addLayer(layer, Colors.White, "Continuous");
-    for (const { pull } of pulls) curve(dxf, curveOf(pullPath(pull)), layer);
+  const ownName = differentNames();
+  for (const built of runs) {
+    const { name, raceway, size } = built.run;
+    const layerName = `${ownName(name)}_${plainName(raceway)}_${plainName(size.replace("/", "-"))}`;
+    dxf.addLayer(layerName, Colors.White, "Continuous");
+    const paths = placedPulls(built);
+    for (const path of paths) curve(dxf, curveOf(path), layerName);
+    const ends = paths.map(({ points }) => points.at(-1)!);
+    for (const box of built.endsInBox ? ends : ends.slice(0, -1)) dxf.addPoint(...box, { layerName });
   }
   return dxf.stringify();
 }
@@ -35,9 +43,13 @@ function drawing(): DxfWriter {
   return dxf;
 }
 
+/** The flag of a vertex of a 3-D polyline (AutoCAD DXF reference, VERTEX, group 70). */
+const IN_SPACE = 32;
+
 function curve(dxf: DxfWriter, points: ReturnType<typeof pieceCurve>, layerName: string): void {
-  dxf.addPolyline3D(
+  const polyline = dxf.addPolyline3D(
     points.map(([x, y, z]) => ({ point: point3d(x, y, z) })),
-    { layerName },
+    { layerName, flags: PolylineFlags.Polyline3D },
   );
+  for (const vertex of polyline.vertices) vertex.flags = IN_SPACE;
 }

@@ -11,7 +11,7 @@ import {
   UP,
   type Vec3,
 } from "../../src/geometry/vector";
-import { pullPath } from "../../src/route/problems";
+import { placedPulls } from "../../src/shop/run/placed";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { differentNames } from "./names";
 import { curveOf } from "./pieceShape";
@@ -20,17 +20,17 @@ import { curveOf } from "./pieceShape";
 const around = 16;
 
 /**
- * Runs as tubes in the Wavefront OBJ format, a group for each run [in]: x east, y north, z up from its datum end; as
+ * Runs as tubes in the Wavefront OBJ format, a group for each run [in]: x east, y north, z up of the job's zero; as
  * thick as the conduit is outside, open at the ends.
  */
 export function runsObj(runs: readonly BuiltRun[]): string {
   const lines = ["# Raceway Ledger: conduit runs, inches, x east, y north, z up"];
   const groupName = differentNames();
   let before = 0;
-  for (const { run, shoe, pulls } of runs) {
-    lines.push(`g ${groupName(run.name)}`);
-    for (const { pull } of pulls) {
-      const rings = tube(curveOf(pullPath(pull)), shoe.outsideDiameter / 2);
+  for (const built of runs) {
+    lines.push(`g ${groupName(built.run.name)}`);
+    for (const path of placedPulls(built)) {
+      const rings = tube(curveOf(path), built.shoe.outsideDiameter / 2);
       for (const [x, y, z] of rings.flat()) lines.push(`v ${x} ${y} ${z}`);
       lines.push(...faces(rings.length, before));
       before += rings.length * around;

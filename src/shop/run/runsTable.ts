@@ -1,3 +1,4 @@
+import type { Vec3 } from "../../geometry/vector";
 import { rememberRows, type CellRow } from "../../memory/rows";
 import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
@@ -8,6 +9,7 @@ import { dayText } from "../../units/day";
 import { InputError, isUserError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
+import { readStart } from "./start";
 
 /** Columns of the Runs table. */
 export const RUN_COLUMNS: readonly Column[] = [
@@ -27,6 +29,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Fittings" },
   { name: "Grounding bushing", also: ["Grounding bushings"] },
   { name: "Straps", zero: true },
+  { name: "Start" },
   { name: "Joints" },
 ];
 
@@ -63,6 +66,8 @@ export interface Run {
   readonly groundingBushing: string;
   /** Straps planned for the run, checked against the code; undefined when the cell is empty. */
   readonly straps?: number;
+  /** Where its datum end stands, from the job's zero [in]; undefined: not said. */
+  readonly start?: Vec3;
   /** Where the run is coupled, from its datum end along the conduit [in]; undefined: where the program puts couplings. */
   readonly joints?: readonly number[];
 }
@@ -127,6 +132,7 @@ function readRun(row: TableRow, name: string): Run {
   const quantity = row.get("Quantity");
   const stick = row.get("Stick");
   const straps = row.get("Straps");
+  const start = row.get("Start");
   const joints = row.get("Joints");
   return {
     name,
@@ -147,6 +153,7 @@ function readRun(row: TableRow, name: string): Run {
     fittings: text(row.get("Fittings")),
     groundingBushing: text(row.get("Grounding bushing")),
     straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
+    ...(start === null ? {} : { start: readStart(start) }),
     ...(joints === null ? {} : { joints: readJoints(joints) }),
   };
 }

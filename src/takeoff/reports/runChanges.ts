@@ -3,6 +3,7 @@ import { readRoute } from "../../route/text/readRoute";
 import { writeRoute } from "../../route/text/writeRoute";
 import type { JobRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
+import { writeStart } from "../../shop/run/start";
 import { isUserError } from "../../units/errors";
 import { nominalStick } from "../../raceway/sticks";
 import { formatLength } from "../../units/length";
@@ -116,6 +117,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Fittings: run.fittings,
   "Grounding bushing": run.groundingBushing,
   Straps: run.straps === undefined ? "" : String(run.straps),
+  Start: run.start ? writeStart(run.start) : "",
   Joints: (run.joints ?? []).map((joint) => formatLength(joint, 64)).join(", "),
 });
 

@@ -53,6 +53,10 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   Fittings: [120, { look: {}, list: ["set-screw", "compression", "threaded"] }],
   "Grounding bushing": [115, { look: {}, list: ["from", "to", "both"] }],
   Straps: [60, { look: { align: "right" }, note: "Straps you plan; checked against the code" }],
+  Start: [
+    120,
+    { ...text, note: "Where the run begins: east, north and up of the job's own zero, as 100 0 96 or 8' 4\", 0, 8'" },
+  ],
   Joints: [90, { ...text, note: "Where the run is coupled, from its datum end: 10', 20'" }],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [80, count],

@@ -118,6 +118,7 @@ const OTHER_CELLS = [
   ["Fittings", "compression"],
   ["Grounding bushing", "from"],
   ["Straps", "3"],
+  ["Start", "100 0 96"],
   ["Joints", "2' 0\""],
 ] as const;
 

@@ -118,13 +118,43 @@ test("a piece in space ends where the run's own points say, seen from its datum 
   expect(pieceDxf(piece)).toContain("POLYLINE");
 });
 
-test("runs.dxf has a curve for each pull, in inches, in a layer by size", () => {
+test("runs.dxf has a 3-D polyline for each pull and a point for each box, in inches, in the run's own layer", () => {
   const all = pairs(runsDxf(runs));
   const count = (code: number, value: string) => all.filter((pair) => pair[0] === code && pair[1] === value).length;
-  expect(count(0, "POLYLINE")).toBe(runs.reduce((sum, { pulls }) => sum + pulls.length, 0));
+  const pulls = runs.flatMap((built) => built.pulls);
+  expect(count(0, "POLYLINE")).toBe(pulls.length);
+  const endBoxes = runs.filter(({ endsInBox }) => endsInBox).length;
+  expect(count(0, "POINT")).toBe(pulls.length - runs.length + endBoxes);
   const unit = all.findIndex(([code, value]) => code === 9 && value === "$INSUNITS");
   expect(all[unit + 1]).toEqual([70, "1"]);
-  expect(count(8, "PVC-coated_RMC_3-4")).toBeGreaterThan(0);
+  const layers = all.filter(
+    ([code, value], at) => code === 2 && all.slice(at - 6, at).some((pair) => pair[1] === "LAYER") && value !== "LAYER",
+  );
+  expect(layers.map(([, name]) => name)).toEqual(expect.arrayContaining(["TH-01_EMT_1-2", "DL-01_PVC-coated_RMC_3-4"]));
+});
+
+test("a reader that goes by the flags takes the curves for 3-D: 8 on the polyline, 32 on its vertices", () => {
+  let type = "";
+  const flags: Record<string, Set<string>> = { POLYLINE: new Set(), VERTEX: new Set() };
+  for (const [code, value] of pairs(runsDxf(runs))) {
+    if (code === 0) type = value;
+    if (code === 70) flags[type]?.add(value);
+  }
+  expect(flags).toEqual({ POLYLINE: new Set(["8"]), VERTEX: new Set(["32"]) });
+});
+
+test("a run is drawn from its Start", () => {
+  const { runs } = build([
+    ["Run", "Raceway", "Size", "Route", "Start"],
+    ["A", "EMT", "1/2", "east 96", "100 20 3"],
+  ]);
+  const all = pairs(runsDxf(runs));
+  const first = all.findIndex(([code, value]) => code === 0 && value === "VERTEX");
+  const vertex = all.slice(first, first + 12).filter(([code]) => [10, 20, 30].includes(code));
+  expect(vertex.map(([, value]) => Number(value))).toEqual([100, 20, 3]);
+  const [, x, y, z] = /^v (\S+) (\S+) (\S+)$/m.exec(runsObj(runs))!;
+  expect(Math.hypot(Number(y) - 20, Number(z) - 3)).toBeCloseTo(runs[0]!.shoe.outsideDiameter / 2, 9);
+  expect(Number(x)).toBe(100);
 });
 
 test("a run with factory elbows is drawn whole; none of its pieces is bent", () => {

@@ -56,7 +56,7 @@ describe("the workbook of a job, read by another library", () => {
 
   test("an error stays an error, beside its formula", () => {
     const unbuildable = demoRuns.findIndex(([run]) => run === "PR-09") + 1;
-    expect(book.getWorksheet("Runs")!.getCell(`R${unbuildable}`).value).toMatchObject({
+    expect(book.getWorksheet("Runs")!.getCell(`S${unbuildable}`).value).toMatchObject({
       result: { error: "#VALUE!" },
     });
   });
@@ -66,7 +66,7 @@ describe("the workbook of a job, read by another library", () => {
     expect(formula("Schedule", "A1")).toBe(
       "_xldudf_CONDUIT_JOB_SCHEDULE(Runs[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
     );
-    expect(formula("Runs", "R2")).toBe(
+    expect(formula("Runs", "S2")).toBe(
       'IF(Runs[[#This Row],[Route]]="","",_xldudf_CONDUIT_RUN_LENGTH(Runs[[#This Row],[Route]],' +
         "Runs[[#This Row],[Raceway]],Runs[[#This Row],[Size]],Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
     );
