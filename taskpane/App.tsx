@@ -9,6 +9,7 @@ import {
 import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
 import { BendView } from "./bend/BendView";
+import { Behind } from "./components/Behind";
 import { Fence } from "./components/Fence";
 import { BEND_ICON, ROUTE_ICON } from "./components/TradeIcons";
 import { tabId, Tabs } from "./components/Tabs";
@@ -92,6 +93,7 @@ function Views() {
       <main>
         <div id={PANEL} className="rl-view" role="tabpanel" aria-labelledby={tabId(PANEL, view)}>
           <h2 className="rl-title">{strings.views[view]}</h2>
+          <Behind />
           <RowsLeftOut />
           <Fence key={view}>
             <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>

@@ -20,6 +20,13 @@ export const strings = {
     words: "What is not in the table is not counted: not in lengths, checks, take-off or tickets.",
     takeIn: "Take them in",
   },
+  behind: {
+    title: "The pane is behind the sheet",
+    waiting:
+      "Excel has not answered yet: a cell is being edited, or the sheet is calculating. Enter or Esc ends an edit.",
+    failed: (problem: string) => `${problem} The pane keeps trying.`,
+    older: "What you see here is older than the sheet; writing, printing and saving are off until it is read again.",
+  },
   common: {
     cancel: "Cancel",
     again: "Try again",
@@ -43,10 +50,21 @@ export const strings = {
       InvalidSelection: "Select a cell first, then try again.",
       InsertDeleteConflict: "Excel would have to move cells of another table. Make room, then try again.",
       RequestAborted: "Excel broke off. Try again.",
+      RequestPayloadSizeLimitExceeded: "That is more than Excel takes at once. Take fewer rows or pieces.",
+      ResponsePayloadSizeLimitExceeded:
+        "That is more than Excel hands over at once. Make the tables smaller: take empty rows out, or divide the job.",
+      InactiveWorkbook: "Another workbook is at the front. Click into this one, then try again.",
+      FilteredRangeConflict: "A filter hides rows there. Clear the filter (Data, Clear), then try again.",
+      MergedRangeConflict: "Merged cells are in the way. Unmerge them (Home, Merge & Center), then try again.",
+      GeneralException:
+        "Excel failed and did not say why. Where two workbooks are open, click into this one; then try again.",
     } as Record<string, string>,
     moved:
       "The sheet has changed since the pane read it: sorted, moved or written over. Nothing was written. Look at the row, then try again.",
-    otherProblem: (detail: string) => `Excel would not do that: ${detail} Nothing was changed; try again.`,
+    otherProblem: (detail: string) => `Excel would not do that: ${/[.!?]$/.test(detail) ? detail : `${detail}.`}`,
+    /** Behind a problem: what it left in the workbook. */
+    untouched: "Nothing was changed.",
+    partly: "A part of it may be in the workbook by now: look there before you try again.",
   },
   cautions: {
     title: "Before you bend",

@@ -1,6 +1,6 @@
-import { Button } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { Notice } from "../components/Notice";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import { joinRoute, splitRoute } from "../run/steps";
 import { useRun } from "../run/useRun";
@@ -45,13 +45,13 @@ export function PutInRun({
     <div className="rl-stack">
       <div className="rl-row">
         {run.row > 0 && (
-          <Button ref={addButton} disabledFocusable={task.busy} onClick={() => void task.run(add)}>
+          <SheetButton ref={addButton} disabledFocusable={task.busy} onClick={() => void task.run(add)}>
             {t.add(name)}
-          </Button>
+          </SheetButton>
         )}
-        <Button disabledFocusable={task.busy} onClick={() => void task.run(make)}>
+        <SheetButton disabledFocusable={task.busy} onClick={() => void task.run(make)}>
           {t.make}
-        </Button>
+        </SheetButton>
       </div>
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {done && (
@@ -59,7 +59,7 @@ export function PutInRun({
           intent="success"
           actions={
             done.before === undefined ? undefined : (
-              <Button
+              <SheetButton
                 size="small"
                 onClick={() =>
                   void task.run(async () => {
@@ -70,7 +70,7 @@ export function PutInRun({
                 }
               >
                 {strings.bend.put.takeBack}
-              </Button>
+              </SheetButton>
             )
           }
         >

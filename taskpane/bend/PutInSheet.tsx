@@ -4,6 +4,7 @@ import { SHOE_COLUMNS } from "../../src/shop/shoe/readShoe";
 import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { Notice } from "../components/Notice";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { Before, Place, TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
@@ -57,9 +58,9 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
 
   return (
     <div className="rl-stack">
-      <Button appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(ask)}>
+      <SheetButton appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(ask)}>
         {t.button}
-      </Button>
+      </SheetButton>
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {step.at === "asking" && (
         <Notice
@@ -67,12 +68,16 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
           title={t.taken(step.places.taken, nameOf(step.places.at))}
           actions={
             <>
-              <Button size="small" appearance="primary" onClick={() => void task.run(() => write(step.places.aside))}>
+              <SheetButton
+                size="small"
+                appearance="primary"
+                onClick={() => void task.run(() => write(step.places.aside))}
+              >
                 {t.below(nameOf(step.places.aside))}
-              </Button>
-              <Button size="small" onClick={() => void task.run(() => write(step.places.at))}>
+              </SheetButton>
+              <SheetButton size="small" onClick={() => void task.run(() => write(step.places.at))}>
                 {t.over}
-              </Button>
+              </SheetButton>
               <Button size="small" onClick={() => setStep({ at: "ready" })}>
                 {strings.common.cancel}
               </Button>
@@ -86,7 +91,7 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
         <Notice
           intent="success"
           actions={
-            <Button
+            <SheetButton
               size="small"
               onClick={() =>
                 void task.run(async () => {
@@ -96,7 +101,7 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
               }
             >
               {t.takeBack}
-            </Button>
+            </SheetButton>
           }
         >
           {t.written(step.before.sheet, nameOf(step.before))}

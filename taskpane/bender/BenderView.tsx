@@ -30,7 +30,7 @@ export function BenderView({ toStart }: { toStart(): void }) {
 function AtBender() {
   const workbook = useWorkbook();
   const { style } = useUnits();
-  const { tables } = useLedger();
+  const { tables, mustBeFresh } = useLedger();
   const { made, reload } = useMade();
   const { tickets, problems } = useTickets("all", NO_WISHES, undefined);
   const { Runs, Shoes, Rules, Bench } = tables;
@@ -45,6 +45,7 @@ function AtBender() {
   }, [Runs, Shoes, Rules, made]);
   const record = async (records: readonly RecordCells[]) => {
     if (!made) return;
+    mustBeFresh();
     const cells = records.map((each) => MADE_HEADERS.map((header) => each[header] ?? ""));
     await addToMade(workbook, made, [[...MADE_HEADERS], ...cells]);
     await reload();

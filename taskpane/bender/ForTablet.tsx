@@ -1,12 +1,14 @@
-import { Button, Field, Textarea } from "@fluentui/react-components";
+import { Field, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { MergedMade } from "../../src/made/records/mergeMade";
 import { readRecordsText } from "../../src/made/records/recordsText";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { saveText } from "../components/saveText";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { TableCells } from "../excel";
+import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { addToMade } from "../made/addToMade";
 import { benderStrings as t } from "./benderStrings";
@@ -24,6 +26,7 @@ export function ForTablet({
   reload(): Promise<void>;
 }) {
   const workbook = useWorkbook();
+  const { mustBeFresh } = useLedger();
   const task = useTask();
   const [saved, setSaved] = useState("");
   const [pasted, setPasted] = useState("");
@@ -31,6 +34,7 @@ export function ForTablet({
   const merge = (text: string) =>
     task.run(async () => {
       setMerged(undefined);
+      mustBeFresh();
       if (!made) throw new Error(t.noTable);
       setMerged(await addToMade(workbook, made, readRecordsText(text)));
       setPasted("");
@@ -38,22 +42,22 @@ export function ForTablet({
     });
   return (
     <Section title={t.forTablet}>
-      <Button
+      <SheetButton
         onClick={() => {
           saveText(job, FILE, "application/json");
           setSaved(FILE);
         }}
       >
         {t.saveJob}
-      </Button>
+      </SheetButton>
       {saved && <Notice intent="success">{t.savedJob(saved)}</Notice>}
       <Field label={t.paste}>
         <Textarea value={pasted} onChange={(_, { value }) => setPasted(value)} />
       </Field>
       <div className="rl-row">
-        <Button disabledFocusable={task.busy || pasted.trim() === ""} onClick={() => void merge(pasted)}>
+        <SheetButton disabledFocusable={task.busy || pasted.trim() === ""} onClick={() => void merge(pasted)}>
           {t.addRecords}
-        </Button>
+        </SheetButton>
         <label>
           {t.fromFile}{" "}
           <input

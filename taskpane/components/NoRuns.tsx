@@ -5,22 +5,9 @@ import { Notice } from "./Notice";
 
 /** Shown in place of a view that needs the Runs table: says so, and leads to where one is set up. */
 export function NoRuns({ toStart }: { toStart(): void }) {
-  const { state, problem, reload } = useLedger();
-  if (state === "failed") {
-    return (
-      <Notice
-        intent="error"
-        title={strings.common.notRead}
-        actions={
-          <Button size="small" onClick={() => void reload()}>
-            {strings.common.again}
-          </Button>
-        }
-      >
-        {problem}
-      </Notice>
-    );
-  }
+  const { state } = useLedger();
+  // Said above every view.
+  if (state === "failed") return null;
   return (
     <Notice
       actions={

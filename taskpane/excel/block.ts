@@ -1,6 +1,6 @@
 import type { Cell } from "../workbook/items";
 import { strings } from "../strings";
-import { batch, ExcelProblem } from "./batch";
+import { batch, ExcelProblem, reading } from "./batch";
 import type { Place } from "./selection";
 import { stillThere, type Seen } from "./stillThere";
 
@@ -24,7 +24,7 @@ export interface Before extends Place {
 
 /** How many cells of a place are taken, and the first row below everything in the sheet. */
 export function lookAt(place: Place, rows: number, columns: number): Promise<{ taken: number; freeRow: number }> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
     const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,rowCount");
@@ -36,7 +36,7 @@ export function lookAt(place: Place, rows: number, columns: number): Promise<{ t
 
 /** Writes a block and selects it. Ask {@link lookAt} first: this writes over what is there. */
 export function writeBlock(place: Place, block: Block): Promise<Before> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     const [rows, columns] = [block.cells.length, block.cells[0]?.length ?? 0];
     const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas,numberFormat");
@@ -56,7 +56,7 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
     range.format.autofitColumns();
     sheet.activate();
     range.select();
-    await context.sync();
+    await commit();
     const now = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
     await context.sync();
     return { ...before, written: now.formulas as Cell[][] };
@@ -68,7 +68,7 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
  * @throws ExcelProblem when the place no longer holds what was written
  */
 export function takeBack(before: Before): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const [rows, columns] = [before.formulas.length, before.formulas[0]?.length ?? 0];
     const sheet = context.workbook.worksheets.getItem(before.sheet);
     const range = sheet.getRangeByIndexes(before.row, before.column, rows, columns).load("formulas");
@@ -79,7 +79,7 @@ export function takeBack(before: Before): Promise<void> {
     }
     range.numberFormat = before.formats;
     range.formulas = before.formulas;
-    await context.sync();
+    await commit();
   });
 }
 
@@ -89,10 +89,10 @@ export function takeBack(before: Before): Promise<void> {
  * @throws ExcelProblem when the place no longer holds what was read
  */
 export function writeCells(place: Place, cells: (Cell | null)[][], seen: readonly Seen[]): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     await stillThere(context, seen);
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     sheet.getRangeByIndexes(place.row, place.column, cells.length, cells[0]?.length ?? 0).formulas = cells;
-    await context.sync();
+    await commit();
   });
 }

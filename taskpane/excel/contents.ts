@@ -1,4 +1,4 @@
-import { batch } from "./batch";
+import { reading } from "./batch";
 import { ifThere, knows } from "./ifThere";
 
 /** One table of the workbook: its name, its sheet and its headers. */
@@ -20,7 +20,7 @@ export interface Contents {
 
 /** Lists sheets and tables in two round trips. */
 export function readContents(): Promise<Contents> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const { worksheets, tables } = context.workbook;
     worksheets.load("items/name");
     tables.load("items/name");

@@ -1,4 +1,4 @@
-import { batch } from "./batch";
+import { reading } from "./batch";
 
 /** Calls back whenever the person selects something else. Resolves to the way to stop. */
 export const onSelection = (handler: () => void): Promise<() => Promise<void>> =>
@@ -19,7 +19,7 @@ export const onChange = (handler: () => void): Promise<() => Promise<void>> =>
 async function listen<T>(
   add: (workbook: Excel.Workbook) => OfficeExtension.EventHandlerResult<T>,
 ): Promise<() => Promise<void>> {
-  const registered = await batch(async (context) => {
+  const registered = await reading(async (context) => {
     const result = add(context.workbook);
     await context.sync();
     return result;

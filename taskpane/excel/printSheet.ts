@@ -39,7 +39,7 @@ export function addPrintSheet({
   pageStarts,
   titleRows,
 }: PrintSheet): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const sheet = context.workbook.worksheets.add(name);
     const at = ({ row, column, rows, columns }: PrintArea) => sheet.getRangeByIndexes(row, column, rows, columns);
     const all = at({ row: 0, column: 0, rows: cells.length, columns: widths.length });
@@ -55,7 +55,7 @@ export function addPrintSheet({
     ifThere(() => wrapped.forEach((area) => (at(area).format.wrapText = true)));
     ifThere(() => layOut(sheet, pageStarts, titleRows));
     sheet.activate();
-    await context.sync();
+    await commit();
   });
 }
 

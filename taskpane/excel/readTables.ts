@@ -1,5 +1,5 @@
 import type { Cell } from "../workbook/items";
-import { batch } from "./batch";
+import { reading } from "./batch";
 
 /** A table's cells, header row first, and where it stands (zero-based row and column of its header). */
 export interface TableCells {
@@ -12,7 +12,7 @@ export interface TableCells {
 
 /** Reads several tables in two round trips; undefined for one the workbook does not have. */
 export function readTables(names: readonly string[]): Promise<(TableCells | undefined)[]> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const { tables } = context.workbook;
     tables.load("items/name");
     await context.sync();

@@ -29,13 +29,13 @@ const rangeOf = (context: Excel.RequestContext, { sheet, row, column }: Pick<Edi
  * @throws ExcelProblem when the place no longer holds what was read
  */
 export function replaceCells(edits: readonly Edit[], seen: readonly Seen[]): Promise<Replaced[]> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     await stillThere(context, seen);
     const ranges = edits.map((edit) => rangeOf(context, edit).load("formulas"));
     await context.sync();
     const before = ranges.map((range) => range.formulas[0]?.[0] as Cell);
     edits.forEach(({ cell }, index) => (ranges[index]!.formulas = [[cell]]));
-    await context.sync();
+    await commit();
     const written = edits.map((edit) => rangeOf(context, edit).load("formulas"));
     await context.sync();
     return edits.map(({ sheet, row, column }, index) => ({
@@ -51,13 +51,13 @@ export function replaceCells(edits: readonly Edit[], seen: readonly Seen[]): Pro
  * @throws ExcelProblem when one of them no longer holds what was written
  */
 export function putBack(replaced: readonly Replaced[], seen: readonly Seen[]): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     await stillThere(context, seen);
     const ranges = replaced.map((cell) => rangeOf(context, cell).load("formulas"));
     await context.sync();
     if (ranges.some((range, index) => String(range.formulas[0]?.[0]) !== String(replaced[index]!.after)))
       throw new ExcelProblem(strings.excel.moved);
     replaced.forEach(({ before }, index) => (ranges[index]!.formulas = [[before]]));
-    await context.sync();
+    await commit();
   });
 }

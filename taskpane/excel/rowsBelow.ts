@@ -1,5 +1,5 @@
 import type { Cell } from "../workbook/items";
-import { batch } from "./batch";
+import { batch, reading } from "./batch";
 import type { TableCells } from "./readTables";
 import { stillThere } from "./stillThere";
 
@@ -13,7 +13,7 @@ export interface RowsBelow {
 
 /** Looks under a table for rows that hold something in one of its columns (zero-based); undefined when there are none. */
 export function rowsBelow(table: TableCells, columns: readonly number[]): Promise<RowsBelow | undefined> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const sheet = context.workbook.worksheets.getItem(table.sheet);
     const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,rowCount");
     await context.sync();
@@ -31,13 +31,13 @@ export function rowsBelow(table: TableCells, columns: readonly number[]): Promis
 
 /** Makes rows under a table part of it. Columns of formulas go on in them where Excel fills them in. */
 export function takeRowsIn(table: TableCells, reach: number): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const { sheet, row, column, cells } = table;
     await stillThere(context, [{ sheet, row, column, value: cells[0]?.[0] ?? "" }]);
     const wider = context.workbook.worksheets
       .getItem(sheet)
       .getRangeByIndexes(row, column, cells.length + reach, cells[0]?.length ?? 1);
     context.workbook.tables.getItem(table.name).resize(wider);
-    await context.sync();
+    await commit();
   });
 }

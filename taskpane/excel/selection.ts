@@ -1,4 +1,4 @@
-import { batch } from "./batch";
+import { batch, reading } from "./batch";
 
 /** Where the cursor is: sheet, and the zero-based first row and column of the selection. */
 export interface Place {
@@ -8,7 +8,7 @@ export interface Place {
 }
 
 export function readSelection(): Promise<Place> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const range = context.workbook.getSelectedRange().load("rowIndex,columnIndex");
     const sheet = range.worksheet.load("name");
     await context.sync();
@@ -18,10 +18,10 @@ export function readSelection(): Promise<Place> {
 
 /** Brings the person to a range: its sheet comes to the front and the range is selected. */
 export function select(place: Place, rows = 1, columns = 1): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     sheet.activate();
     sheet.getRangeByIndexes(place.row, place.column, rows, columns).select();
-    await context.sync();
+    await commit();
   });
 }

@@ -11,7 +11,7 @@ import { ifThere } from "./ifThere";
  * @param leftOver an empty sheet to take away, such as the one a new workbook begins with
  */
 export function setUp(sheets: readonly NewSheet[], leftOver?: string): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     const { worksheets } = context.workbook;
     const made = sheets.map((item) => ({ item, sheet: worksheets.add(item.sheet) }));
     for (const { item, sheet } of made) {
@@ -24,10 +24,10 @@ export function setUp(sheets: readonly NewSheet[], leftOver?: string): Promise<v
       first.sheet.activate();
       first.sheet.getRange("A2").select();
     }
-    await context.sync();
+    await commit();
     if (leftOver !== undefined && first) {
       ifThere(() => worksheets.getItem(leftOver).delete());
-      await context.sync();
+      await commit();
     }
   });
 }

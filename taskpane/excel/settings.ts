@@ -1,8 +1,8 @@
-import { batch } from "./batch";
+import { batch, reading } from "./batch";
 
 /** Values kept in the workbook itself (not on the machine); undefined for a key it does not have. */
 export function readSettings(keys: readonly string[]): Promise<unknown[]> {
-  return batch(async (context) => {
+  return reading(async (context) => {
     const settings = context.workbook.settings;
     settings.load("items/key,items/value");
     await context.sync();
@@ -11,8 +11,8 @@ export function readSettings(keys: readonly string[]): Promise<unknown[]> {
 }
 
 export function writeSettings(values: Readonly<Record<string, unknown>>): Promise<void> {
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     for (const [key, value] of Object.entries(values)) context.workbook.settings.add(key, value);
-    await context.sync();
+    await commit();
   });
 }

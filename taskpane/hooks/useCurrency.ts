@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from "react";
 import { CURRENCY } from "../workbook/design/look";
+import { untilRead } from "./untilRead";
 import { useWorkbook } from "./useWorkbook";
 
 const KEY = "raceway-ledger.currency";
@@ -8,12 +9,14 @@ const KEY = "raceway-ledger.currency";
 export function useCurrency(): { currency: string; setCurrency(currency: string): void } {
   const workbook = useWorkbook();
   const [currency, setLocal] = useState<string>(CURRENCY);
-  useEffect(() => {
-    void workbook.readSettings([KEY]).then(
-      ([stored]) => typeof stored === "string" && setLocal(stored),
-      () => undefined,
-    );
-  }, [workbook]);
+  useEffect(
+    () =>
+      untilRead(
+        () => workbook.readSettings([KEY]),
+        ([stored]) => typeof stored === "string" && setLocal(stored),
+      ),
+    [workbook],
+  );
   const setCurrency = useCallback(
     (next: string) => {
       setLocal(next);

@@ -2,15 +2,21 @@ import { createContext, useCallback, useContext, useEffect, useMemo, useRef, use
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { attempt } from "../components/attempt";
 import { defaultNames, type Names, type RowsBelow, type TableCells } from "../excel";
+import { strings } from "../strings";
 import { columnPlaces } from "../workbook/columns";
 import { TABLES, type TableName } from "../workbook/items";
-import { useWorkbook } from "./useWorkbook";
+import { oneAtATime } from "./oneAtATime";
+import { backOff, untilRead } from "./untilRead";
+import { useWorkbook, type WorkbookApi } from "./useWorkbook";
 
 /** What the pane knows of the workbook, read again whenever it changes. */
 export interface Ledger {
+  /** Ready once it was read for the first time; what is shown since may be {@link behind}. */
   state: "loading" | "ready" | "failed";
-  /** Why it failed, in words. */
-  problem: string;
+  /** Why what is shown is older than the sheet, in words; empty while it is not. */
+  behind: string;
+  /** @throws Error while the pane is behind: nothing is written then that rests on what it shows */
+  mustBeFresh(): void;
   names: Names;
   tables: Partial<Record<TableName, TableCells>>;
   /** Rows that stand under the Runs table and are not in it. */
@@ -25,12 +31,17 @@ const LedgerContext = createContext<Ledger | undefined>(undefined);
 
 /** Excel tells of every keystroke's change; one reading after this pause is enough [ms]. */
 const PAUSE = 150;
+/** A reading that takes longer is told of [ms]. */
+const SLOW = 2000;
+
+type Read = Pick<Ledger, "state" | "names" | "tables" | "below"> & { problem: string; failures: number };
 
 export function LedgerProvider({ children }: { children: ReactNode }) {
   const workbook = useWorkbook();
-  const [read, setRead] = useState<Pick<Ledger, "state" | "problem" | "names" | "tables" | "below">>({
+  const [{ problem, failures, ...read }, setRead] = useState<Read>({
     state: "loading",
     problem: "",
+    failures: 0,
     names: defaultNames(),
     tables: {},
     below: undefined,
@@ -38,21 +49,35 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
   const [runRow, setRunRow] = useState(0);
   const known = useRef<Ledger["tables"]>({});
 
-  const reload = useCallback(async () => {
-    try {
-      const names = await workbook.readNames();
-      const cells = await workbook.readTables(TABLES.map((table) => names[table]));
-      const tables = Object.fromEntries(
-        TABLES.map((table, index) => [table, sameOr(known.current[table], cells[index])]),
-      );
-      known.current = tables;
-      const runs = known.current.Runs;
-      const below = runs && (await workbook.rowsBelow(runs, runColumns(runs)));
-      setRead({ state: "ready", problem: "", names, tables, below });
-    } catch (error) {
-      setRead((before) => ({ ...before, state: "failed", problem: (error as Error).message }));
-    }
-  }, [workbook]);
+  const [waiting, setWaiting] = useState(false);
+
+  const reload = useMemo(
+    () =>
+      oneAtATime(async () => {
+        const slow = setTimeout(() => setWaiting(true), SLOW);
+        try {
+          const { names, below, tables } = await readLedger(workbook, known.current);
+          known.current = tables;
+          setRead({ state: "ready", problem: "", failures: 0, names, tables, below });
+        } catch (error) {
+          setRead((before) => ({
+            ...before,
+            state: before.state === "ready" ? "ready" : "failed",
+            problem: (error as Error).message,
+            failures: before.failures + 1,
+          }));
+        }
+        clearTimeout(slow);
+        setWaiting(false);
+      }),
+    [workbook],
+  );
+
+  useEffect(() => {
+    if (failures === 0) return;
+    const timer = setTimeout(() => void reload(), backOff(failures));
+    return () => clearTimeout(timer);
+  }, [failures, reload]);
 
   const follow = useCallback(async () => {
     const row = rowAt(known.current.Runs, await workbook.readSelection());
@@ -66,11 +91,14 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
       timer = setTimeout(() => void reload(), PAUSE);
     };
     void reload().then(follow).catch(ignore);
-    const stops = [workbook.onChange(later), workbook.onSelection(() => void follow().catch(ignore))];
-    stops.forEach((stop) => void stop.catch(ignore));
+    const ends = [
+      // What changed before Excel let the pane listen was missed.
+      listen(() => workbook.onChange(later), later),
+      listen(() => workbook.onSelection(() => void follow().catch(ignore))),
+    ];
     return () => {
       clearTimeout(timer);
-      stops.forEach((stop) => void stop.then((end) => end()).catch(ignore));
+      ends.forEach((end) => end());
     };
   }, [workbook, reload, follow]);
 
@@ -83,7 +111,17 @@ export function LedgerProvider({ children }: { children: ReactNode }) {
     [workbook],
   );
 
-  const ledger = useMemo(() => ({ ...read, runRow, selectRun, reload }), [read, runRow, selectRun, reload]);
+  const behind = waiting ? strings.behind.waiting : problem && strings.behind.failed(problem);
+  const isBehind = useRef(behind);
+  isBehind.current = behind;
+  const mustBeFresh = useCallback(() => {
+    if (isBehind.current !== "") throw new Error(`${isBehind.current} ${strings.excel.untouched}`);
+  }, []);
+  const { state, names, tables, below } = read;
+  const ledger = useMemo(
+    () => ({ state, names, tables, below, behind, mustBeFresh, runRow, selectRun, reload }),
+    [state, names, tables, below, behind, mustBeFresh, runRow, selectRun, reload],
+  );
   return <LedgerContext.Provider value={ledger}>{children}</LedgerContext.Provider>;
 }
 
@@ -91,6 +129,34 @@ export function useLedger(): Ledger {
   const ledger = useContext(LedgerContext);
   if (!ledger) throw new Error("useLedger needs a LedgerProvider above it");
   return ledger;
+}
+
+/** Everything the pane knows of the workbook; a table in which nothing changed stays the same object. */
+async function readLedger(workbook: WorkbookApi, known: Ledger["tables"]) {
+  const names = await workbook.readNames();
+  const cells = await workbook.readTables(TABLES.map((table) => names[table]));
+  const tables: Ledger["tables"] = Object.fromEntries(
+    TABLES.map((table, index) => [table, sameOr(known[table], cells[index])]),
+  );
+  const runs = tables.Runs;
+  return { names, tables, below: runs && (await workbook.rowsBelow(runs, runColumns(runs))) };
+}
+
+/** Listens as soon as Excel lets it; gives the way to stop. */
+function listen(begin: () => Promise<() => Promise<void>>, missed: () => void = ignore): () => void {
+  let isOver = false;
+  let stop: (() => Promise<void>) | undefined;
+  const end = () => void stop?.().catch(ignore);
+  const begun = async () => {
+    stop = await begin();
+    if (isOver) end();
+  };
+  const giveUp = untilRead(begun, (_, failures) => failures > 0 && missed());
+  return () => {
+    isOver = true;
+    giveUp();
+    end();
+  };
 }
 
 /** Columns in which a row of runs holds something: its name and its route. */

@@ -1,5 +1,6 @@
 import { createContext, useCallback, useContext, useEffect, useMemo, useState, type ReactNode } from "react";
 import { formatLength, type LengthStyle } from "../../src/units/formatLength";
+import { untilRead } from "./untilRead";
 import { useWorkbook } from "./useWorkbook";
 
 const KEY = "raceway-ledger.units";
@@ -20,12 +21,14 @@ const UnitsContext = createContext<Units | undefined>(undefined);
 export function UnitsProvider({ children }: { children: ReactNode }) {
   const workbook = useWorkbook();
   const [style, setLocal] = useState<LengthStyle>("feet");
-  useEffect(() => {
-    void workbook.readSettings([KEY]).then(
-      ([stored]) => setLocal(STYLES.find((known) => known === stored) ?? "feet"),
-      () => undefined,
-    );
-  }, [workbook]);
+  useEffect(
+    () =>
+      untilRead(
+        () => workbook.readSettings([KEY]),
+        ([stored]) => setLocal(STYLES.find((known) => known === stored) ?? "feet"),
+      ),
+    [workbook],
+  );
   const setStyle = useCallback(
     (next: LengthStyle) => {
       setLocal(next);

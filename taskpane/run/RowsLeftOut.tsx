@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { Notice } from "../components/Notice";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
@@ -24,12 +24,12 @@ export function RowsLeftOut() {
       intent="warning"
       title={t.title(below.count, runs.name)}
       actions={
-        <Button size="small" appearance="primary" disabledFocusable={task.busy} onClick={() => void takeIn()}>
+        <SheetButton size="small" appearance="primary" disabledFocusable={task.busy} onClick={() => void takeIn()}>
           {t.takeIn}
-        </Button>
+        </SheetButton>
       }
     >
-      {task.problem ?? t.words}
+      {task.problem || t.words}
     </Notice>
   );
 }

@@ -97,11 +97,23 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   const commit = (next: string[]) => {
     setSteps(next);
     const text = joinRoute(next);
-    if (text === joinRoute(splitRoute(inSheet.current))) return;
+    const before = inSheet.current;
+    if (text === joinRoute(splitRoute(before))) return;
     inSheet.current = text;
     writing.current += 1;
     setRemoved(undefined);
-    void task.run(() => run.setCell("Route", text)).finally(() => (writing.current -= 1));
+    const write = async () => {
+      try {
+        await run.setCell("Route", text);
+      } catch (error) {
+        // The sheet still has what it had: Enter writes the same words again.
+        if (inSheet.current === text) inSheet.current = before;
+        throw error;
+      } finally {
+        writing.current -= 1;
+      }
+    };
+    void task.run(write);
   };
 
   const draft = joinRoute(steps);

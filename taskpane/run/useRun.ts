@@ -31,7 +31,7 @@ export interface SelectedRun {
 
 export function useRun(): SelectedRun {
   const workbook = useWorkbook();
-  const { tables, names, runRow, selectRun, reload } = useLedger();
+  const { tables, names, runRow, selectRun, reload, mustBeFresh } = useLedger();
   const table = tables.Runs;
   const cells = table?.cells;
   const places = useMemo(() => (cells?.[0] ? columnPlaces(cells[0], RUN_COLUMNS) : new Map<string, number>()), [cells]);
@@ -46,6 +46,7 @@ export function useRun(): SelectedRun {
     async (column: string, value: Cell) => {
       const place = places.get(column);
       if (!table || place === undefined || row === 0) return;
+      mustBeFresh();
       const at = (line: number, column: number) => {
         const cell = written.current.get(`${line},${column}`) ?? table.cells[line]?.[column] ?? "";
         return { sheet: table.sheet, row: table.row + line, column: table.column + column, value: cell };
@@ -59,12 +60,13 @@ export function useRun(): SelectedRun {
         await reload();
       }
     },
-    [workbook, table, places, row, reload],
+    [workbook, table, places, row, reload, mustBeFresh],
   );
 
   const addRun = useCallback(
     async (given: Readonly<Record<string, Cell>> = {}) => {
       if (!table) return;
+      mustBeFresh();
       // Row 0 is the header: with no run to go by, the usual stands in.
       const like = (row > 0 && table.cells[row]) || [];
       const from = (column: string, fallback: string) => String(like[places.get(column) ?? -1] || fallback);
@@ -81,7 +83,7 @@ export function useRun(): SelectedRun {
       await reload();
       await selectRun(free);
     },
-    [workbook, table, tables, names, places, runs, row, reload, selectRun],
+    [workbook, table, tables, names, places, runs, row, reload, selectRun, mustBeFresh],
   );
 
   return {

@@ -1,9 +1,9 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Calibrated } from "../../src/bends/testBends/calibrate";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import { Notice } from "../components/Notice";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { Replaced, Seen } from "../excel";
 import { useLedger } from "../hooks/useLedger";
@@ -71,9 +71,9 @@ export function SaveShoe({
 
   return (
     <div className="rl-stack">
-      <Button appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(save)}>
+      <SheetButton appearance="primary" disabledFocusable={task.busy} onClick={() => void task.run(save)}>
         {row === 0 ? t.add(`${raceway} ${size}`) : t.replace(`${raceway} ${size}`)}
-      </Button>
+      </SheetButton>
       {missing.length > 0 && <Notice intent="warning">{t.noColumns(missing.join(", "))}</Notice>}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {saved && (
@@ -81,9 +81,9 @@ export function SaveShoe({
           intent="success"
           actions={
             saved === "new" ? undefined : (
-              <Button size="small" onClick={() => void task.run(() => takeBack(saved))}>
+              <SheetButton size="small" onClick={() => void task.run(() => takeBack(saved))}>
                 {strings.bend.put.takeBack}
-              </Button>
+              </SheetButton>
             )
           }
         >

@@ -2,6 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
@@ -51,17 +52,17 @@ export function DemoJob({ setUp }: { setUp: SetUp }) {
   return (
     <Section title={t.title}>
       <p>{t.about}</p>
-      <Button disabledFocusable={task.busy} onClick={start}>
+      <SheetButton disabledFocusable={task.busy} onClick={start}>
         {task.busy ? strings.common.working : t.button}
-      </Button>
+      </SheetButton>
       {step === "asking" && (
         <Notice
           intent="warning"
           actions={
             <>
-              <Button size="small" appearance="primary" onClick={() => void open()}>
+              <SheetButton size="small" appearance="primary" onClick={() => void open()}>
                 {t.below}
-              </Button>
+              </SheetButton>
               <Button size="small" onClick={() => setStep("ready")}>
                 {strings.common.cancel}
               </Button>

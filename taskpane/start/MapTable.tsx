@@ -1,10 +1,10 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import { sameName, type TableInfo } from "../excel";
 import { useLedger } from "../hooks/useLedger";
@@ -97,13 +97,13 @@ function MapColumns({ table, setUp }: { table: TableInfo; setUp: SetUp }) {
       {missing.length > 0 && !asItIs && (
         <p className="rl-hint">{t.missing(missing.map(({ name }) => name).join(", "))}</p>
       )}
-      <Button
+      <SheetButton
         appearance="primary"
         disabledFocusable={task.busy || (!asItIs && missing.length > 0)}
         onClick={() => void task.run(useIt)}
       >
         {t.button(table.name)}
-      </Button>
+      </SheetButton>
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
     </>
   );

@@ -2,6 +2,7 @@ import { Button, Checkbox, Spinner } from "@fluentui/react-components";
 import { useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
@@ -19,13 +20,12 @@ const t = strings.start;
 
 /** Sets the workbook up: what is missing is made, what is there is left as it is. */
 export function StartView({ toRun }: { toRun(): void }) {
-  const { state, problem } = useLedger();
+  const { state } = useLedger();
   const setUp = useSetUp();
   const task = useTask();
   const [wanted, setWanted] = useState(false);
   const { contents, plan } = setUp;
-  if (state === "failed")
-    return <Notice intent="error" title={strings.common.notRead}>{`${problem} ${t.openOne}`}</Notice>;
+  if (state === "failed") return <p>{t.openOne}</p>;
   if (!contents) return <Spinner label={strings.common.reading} />;
   const missing = plan.filter(({ there }) => !there);
   const needed = missing.filter(({ item }) => !EXTRAS.includes(item));
@@ -58,18 +58,18 @@ export function StartView({ toRun }: { toRun(): void }) {
               label={t.setUp.extras(extras.map(({ item }) => item).join(", "))}
             />
           )}
-          <Button appearance="primary" disabledFocusable={task.busy || !namesFit} onClick={() => make(wanted)}>
+          <SheetButton appearance="primary" disabledFocusable={task.busy || !namesFit} onClick={() => make(wanted)}>
             {task.busy ? strings.common.working : t.setUp.button}
-          </Button>
+          </SheetButton>
         </Section>
       )}
       {ready && extras.length > 0 && (
         <Section title={t.extras.title}>
           <p>{t.extras.about}</p>
           <PlanList setUp={setUp} items={extras} />
-          <Button disabledFocusable={task.busy || !namesFit} onClick={() => make(true)}>
+          <SheetButton disabledFocusable={task.busy || !namesFit} onClick={() => make(true)}>
             {task.busy ? strings.common.working : t.extras.button}
-          </Button>
+          </SheetButton>
         </Section>
       )}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import type { Contents, Names } from "../excel";
 import { useCurrency } from "../hooks/useCurrency";
 import { useLedger } from "../hooks/useLedger";
+import { untilRead } from "../hooks/untilRead";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { newSheets, type SheetWishes } from "../workbook/design/newSheets";
 import type { Rows } from "../workbook/design/startRows";
@@ -27,15 +28,14 @@ export function useSetUp(): SetUp {
   const { currency } = useCurrency();
   const [found, setFound] = useState<{ contents: Contents; names: Names; plan: PlanItem[] }>();
 
-  const look = useCallback(async () => {
+  const read = useCallback(async () => {
     const [contents, names] = [await workbook.readContents(), await workbook.readNames()];
-    setFound({ contents, names, plan: planSetUp(contents, names) });
+    return { contents, names, plan: planSetUp(contents, names) };
   }, [workbook]);
+  const look = async () => setFound(await read());
 
   // Whatever changes in the workbook shows in the ledger first; a view opened anew looks again.
-  useEffect(() => {
-    void look().catch(() => undefined);
-  }, [look, ledger.tables]);
+  useEffect(() => untilRead(read, setFound), [read, ledger.tables]);
 
   const wishes = found && { ...plannedSheets(found.contents, found.names, found.plan), currency };
 

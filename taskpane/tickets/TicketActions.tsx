@@ -6,6 +6,7 @@ import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { TableCells } from "../excel";
 import { useKept } from "../hooks/useKept";
@@ -99,18 +100,23 @@ export function TicketActions({
       />
       <Checkbox label={t.cutSheet} checked={withCuts} onChange={(_, data) => setWithCuts(data.checked === true)} />
       <div className="rl-row">
-        <Button appearance="primary" icon={<PrintRegular />} disabledFocusable={task.busy} onClick={() => start(print)}>
+        <SheetButton
+          appearance="primary"
+          icon={<PrintRegular />}
+          disabledFocusable={task.busy}
+          onClick={() => start(print)}
+        >
           {t.print}
-        </Button>
-        <Button icon={<ArrowDownloadRegular />} disabledFocusable={task.busy} onClick={() => start(save)}>
+        </SheetButton>
+        <SheetButton icon={<ArrowDownloadRegular />} disabledFocusable={task.busy} onClick={() => start(save)}>
           {t.save}
-        </Button>
-        <Button icon={<DocumentTableRegular />} disabledFocusable={task.busy} onClick={() => start(toSheet)}>
+        </SheetButton>
+        <SheetButton icon={<DocumentTableRegular />} disabledFocusable={task.busy} onClick={() => start(toSheet)}>
           {t.toSheet}
-        </Button>
-        <Button icon={<TagRegular />} disabledFocusable={task.busy} onClick={() => start(labels)}>
+        </SheetButton>
+        <SheetButton icon={<TagRegular />} disabledFocusable={task.busy} onClick={() => start(labels)}>
           {t.labels}
-        </Button>
+        </SheetButton>
       </div>
       {cuts.title !== undefined && (
         <div className="rl-row" role="status">

@@ -6,6 +6,7 @@ import { buildJob, type Job } from "../../src/shop/job/job";
 import { attempt } from "../components/attempt";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
+import { untilRead } from "../hooks/untilRead";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { useMade } from "../made/useMade";
 import { writtenRows } from "../workbook/rows";
@@ -61,10 +62,9 @@ export function useIssue(): Issue | undefined {
     const read = async () => {
       const latest: Snapshot | undefined = readSnapshots((await workbook.readSettings([SNAPSHOTS]))[0]).at(-1);
       const [table] = latest ? await workbook.readTables([latest.table]) : [];
-      setIssue(table && latest && { name: latest.table, cells: table.cells });
+      return table && latest && { name: latest.table, cells: table.cells };
     };
-    // Without it the tickets only lack the name of an issue.
-    void read().catch(() => setIssue(undefined));
+    return untilRead(read, setIssue);
   }, [workbook, tables]);
   const { Issued } = tables;
   const inTable = useMemo(

@@ -1,4 +1,3 @@
-import { Button } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { changes } from "../../src/takeoff/reports/changes";
 import { show } from "../../src/units/show";
@@ -6,9 +5,11 @@ import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
+import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../components/useTask";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
+import { untilRead } from "../hooks/untilRead";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
@@ -27,20 +28,22 @@ export function ChangesPart() {
   const [chosen, setChosen] = useState("");
   const [before, setBefore] = useState<TableCells>();
 
-  useEffect(() => {
-    void workbook.readSettings([SNAPSHOTS]).then(
-      ([stored]) => setSnapshots(readSnapshots(stored)),
-      () => undefined,
-    );
-  }, [workbook]);
+  useEffect(
+    () =>
+      untilRead(
+        () => workbook.readSettings([SNAPSHOTS]),
+        ([stored]) => setSnapshots(readSnapshots(stored)),
+      ),
+    [workbook],
+  );
   const latest = snapshots.find(({ table }) => table === chosen) ?? snapshots.at(-1);
   useEffect(() => {
     setBefore(undefined);
-    if (latest)
-      void workbook.readTables([latest.table]).then(
-        ([cells]) => setBefore(cells),
-        () => undefined,
-      );
+    if (!latest) return;
+    return untilRead(
+      () => workbook.readTables([latest.table]),
+      ([cells]) => setBefore(cells),
+    );
   }, [workbook, latest, tables]);
 
   const take = async () => {
@@ -57,9 +60,9 @@ export function ChangesPart() {
   return (
     <Section title={t.title}>
       <p>{t.about}</p>
-      <Button disabledFocusable={task.busy} onClick={() => void task.run(take)}>
+      <SheetButton disabledFocusable={task.busy} onClick={() => void task.run(take)}>
         {t.button}
-      </Button>
+      </SheetButton>
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {snapshots.length > 1 && (
         <Choice

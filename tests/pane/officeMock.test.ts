@@ -48,8 +48,8 @@ function mockExcel() {
         },
       },
     },
-    async run(this: { context: unknown }, body: (context: unknown) => Promise<unknown>) {
-      return body(this.context);
+    async run(this: { context: unknown }, ...given: unknown[]) {
+      return (given.at(-1) as (context: unknown) => Promise<unknown>)(this.context);
     },
   });
   Object.assign(globalThis, { Excel: mock });
@@ -87,5 +87,5 @@ test("what Excel refuses is told in words, with what to do", async () => {
     throw Object.assign(new Error("The workbook is busy"), { code: "InvalidOperationInCellEditMode" });
   });
   await expect(refused).rejects.toThrow(ExcelProblem);
-  await expect(refused).rejects.toThrow("Press Enter or Esc in the sheet");
+  await expect(refused).rejects.toThrow(/Press Enter or Esc in the sheet.*Nothing was changed\.$/);
 });

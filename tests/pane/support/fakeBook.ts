@@ -46,6 +46,31 @@ export class FakeBook {
   readonly changeHandlers = new Set<() => unknown>();
   /** Round trips so far. */
   syncs = 0;
+  /** Whether this Excel knows how to wait for the end of an edit. */
+  canWait = true;
+  /** What every round trip is refused with, by code; empty where none is. */
+  refuses = "";
+  private edit: { ended: Promise<void>; end(): void } | undefined;
+
+  /** The person begins to type in a cell: until the end of it Excel refuses every request, or lets it wait. */
+  beginEdit(): void {
+    let end = (): void => undefined;
+    this.edit = { ended: new Promise((resolve) => (end = resolve)), end };
+  }
+
+  /** Enter: the cell has its value, and the edit is over. */
+  endEdit(sheet: FakeSheet, row: number, column: number, value: Cell): void {
+    this.edit?.end();
+    this.edit = undefined;
+    this.type(sheet, row, column, value);
+  }
+
+  /** What Excel does with a request before it looks at it. */
+  async receive(waitsForEdit: boolean): Promise<void> {
+    if (this.edit && waitsForEdit && this.canWait) await this.edit.ended;
+    const code = this.refuses || (this.edit && "InvalidOperationInCellEditMode");
+    if (code) throw Object.assign(new Error("refused"), { code });
+  }
 
   sheet(name: string): FakeSheet {
     const found = this.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());

@@ -9,7 +9,10 @@ export interface Loaded {
 export class Context {
   private queue: (() => void)[] = [];
 
-  constructor(readonly book: FakeBook) {}
+  constructor(
+    readonly book: FakeBook,
+    private readonly waitsForEdit = false,
+  ) {}
 
   later(action: () => void): void {
     this.queue.push(action);
@@ -17,6 +20,7 @@ export class Context {
 
   sync = async (): Promise<void> => {
     this.book.syncs++;
+    await this.book.receive(this.waitsForEdit);
     this.flush();
   };
 

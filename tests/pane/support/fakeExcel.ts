@@ -200,7 +200,7 @@ function workbookOf(context: Context) {
     });
   const events = (handlers: Set<() => unknown>) => ({
     add: (handler: () => unknown) => {
-      handlers.add(handler);
+      context.later(() => handlers.add(handler));
       return { context, remove: () => handlers.delete(handler) };
     },
   });
@@ -229,7 +229,7 @@ function workbookOf(context: Context) {
 export function useFakeExcel(book = new FakeBook()): FakeBook {
   const run = async (first: unknown, second?: (context: Context) => Promise<unknown>) => {
     const body = (second ?? first) as (context: Context) => Promise<unknown>;
-    const context = new Context(book);
+    const context = new Context(book, (first as Excel.RunOptions).delayForCellEdit);
     return body(Object.assign(context, { workbook: workbookOf(context) }));
   };
   Object.assign(globalThis, { Excel: { run } });
