@@ -2,6 +2,7 @@ import { bendCounts } from "../src/takeoff/reports/bendCounts";
 import { changes } from "../src/takeoff/reports/changes";
 import { leftToMake } from "../src/made/counts/leftToMake";
 import { readRules, rulesTable } from "../src/rules/rules";
+import { missingTable } from "../src/takeoff/reports/missing";
 import { takeoff } from "../src/takeoff/lines/takeoff";
 import { trace } from "../src/takeoff/reports/trace";
 import { answer } from "./answer";
@@ -74,6 +75,40 @@ export function jobTrace(
 ): any[][] {
   return answerInSlices([runs, item, shoes, rules, by, stock], invocation, (runs, item, shoes, rules, by, stock) =>
     trace(runs, item, { shoes, rules, by, stock }),
+  );
+}
+
+/**
+ * Everything the job needs that has no price or no minutes yet, under the names to write into Prices and Labor; then rows of theirs that match nothing; spills with a header row.
+ *
+ * A price or minutes that are empty or 0 wait to be filled in; what costs nothing is free or by others, what takes no time none.
+ * Example: =CONDUIT.JOB.MISSING(Runs[#All], Prices[#All]) //=> List, Name, Unit, Quantity, Finding, Near
+ * Source: derived, as JOB.TAKEOFF.
+ * @customfunction JOB.MISSING
+ * @helpurl https://raceway-ledger.example/help/job.missing.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} what is missing with a header row
+ */
+export function jobMissing(
+  runs: any[][],
+  prices?: any[][],
+  labor?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, prices, labor, shoes, rules, stock],
+    invocation,
+    (runs, prices, labor, shoes, rules, stock) => missingTable(runs, { prices, labor, shoes, rules, stock }),
   );
 }
 

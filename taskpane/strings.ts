@@ -98,6 +98,7 @@ export const strings = {
       "Bend counts": "bends by job, size and kind",
       Checks: "what breaks a rule, with a fix",
       "Cutting plan": "which piece from which stick",
+      Missing: "what has no price or minutes yet",
       "Takeoff by area": "the same by area",
       Traced: "the runs behind an item of the take-off",
       "Shop load": "bends by day and crew",
@@ -395,6 +396,14 @@ export const strings = {
       item: "Item",
       columns: { Quantity: "Quantity", Extension: "Price", Hours: "Hours" } as Record<string, string>,
       behind: (item: string) => `Runs behind ${item}`,
+    },
+    fill: {
+      rows: (count: number, list: string) => `${many(count, "row", "rows")} for ${list}`,
+      about: (rows: string[]) => `Not in your lists yet: ${rows.join(", ")}.`,
+      button: "List what is missing",
+      done: (rows: string[]) => `Added, ready to fill in: ${rows.join(", ")}.`,
+      meant: (list: string, name: string, meant: string) =>
+        `${list}: "${name}" matches nothing. Did you mean "${meant}"?`,
     },
     bends: {
       title: "Bends",

@@ -9,6 +9,7 @@ import { useKept } from "../hooks/useKept";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
+import { FillLists } from "./FillLists";
 import { orderTables } from "./orderTables";
 import { TakeoffLine, type OrderLine } from "./TakeoffLine";
 import { isTotal, TakeoffTotal } from "./TakeoffTotal";
@@ -42,6 +43,7 @@ export function TakeoffPart() {
       />
       {found.problem && <Notice intent="error">{found.problem}</Notice>}
       {total && <TakeoffTotal line={total} />}
+      <FillLists />
       <table className="rl-table">
         <thead>
           <tr>

@@ -7,7 +7,8 @@ export const TABLES = [
 export type TableName = (typeof TABLES)[number];
 
 export const RESULTS = [
-  ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Takeoff by area", "Traced"] as const),
+  ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
+  ...(["Takeoff by area", "Traced"] as const),
   ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
 ] as const;
 export type ResultName = (typeof RESULTS)[number];
@@ -16,13 +17,14 @@ export type ItemName = TableName | ResultName;
 
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
-  ...(["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Takeoff by area", "Traced"] as const),
+  ...(["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
+  ...(["Takeoff by area", "Traced"] as const),
   ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Standing"] as const),
   ...(["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "Rules in force", "One bend"] as const),
 ];
 
 /** What a workbook does well without until somebody wants it. */
 export const EXTRAS: readonly ItemName[] = [
-  ...(["Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
+  ...(["Missing", "Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
   ...(["Rules in force", "One bend"] as const),
 ];

@@ -56,6 +56,7 @@ const JOBS: [id: string, ...ranges: (Cells | null)[]][] = [
   ["JOB.CHECKS", demoRuns, shoes],
   ["JOB.SETUP", demoRuns, shoes, demoBench],
   ["JOB.TAKEOFF", demoRuns, demoPrices, shoes, null, demoLabor],
+  ["JOB.MISSING", demoRuns, demoPrices, demoLabor, shoes],
   ["JOB.BENDS", demoRuns, null, shoes, demoLabor],
   ["JOB.CHANGES", issuedRuns, demoRuns, shoes],
   ["JOB.PROGRESS", demoRuns, demoMade, null, shoes, null, demoLabor],
@@ -145,7 +146,7 @@ test("a price of 0 leaves the plan to the number of sticks", () => {
   expect(cuts(0)).toEqual(cuts(null));
 });
 
-test("prices and minutes of 0 count, and are told", () => {
+test("prices and minutes of 0 wait to be filled in like empty cells, and are named", () => {
   const said = (cell: unknown) =>
     JSON.stringify(
       call(
@@ -157,9 +158,9 @@ test("prices and minutes of 0 count, and are told", () => {
         [["Operation", "Minutes"], ["bend", cell]],
       ),
     ); // prettier-ignore
-  expect(said(0)).toContain("price of EMT 1/2 conduit is 0 or empty");
-  expect(said(0)).toContain("labor row 2: Minutes is 0 or empty and counts as no time");
-  expect(said(2)).not.toContain("0 or empty");
+  expect(said(0)).toEqual(said(null));
+  expect(said(0)).toMatch(/without a price: 3.*without minutes: 4.*stub-up/);
+  expect(said(2)).toMatch(/without a price: 2.*without minutes: 3/);
 });
 
 test("a length without its quantity is told; without quantities, cells of 0 are empty", () => {

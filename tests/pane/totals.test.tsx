@@ -90,6 +90,26 @@ test("prices, minutes and the stock of the workbook are in the take-off and its 
   expect(screen.getByText(/^no price for .*EMT 1\/2 set-screw connector/)).toBeTruthy();
 });
 
+test("what has no price or minutes is put into the lists, once, and waits there; a misspelled row is told", async () => {
+  const { book, user } = await openTotals("Take-off");
+  await fill(book, "Prices", [["EMT 1/2 srtap", "each", 0.5]]);
+  await fill(book, "Labor", [["bend", 6]]);
+  expect(
+    await screen.findByText(/Prices: "EMT 1\/2 srtap" matches nothing. Did you mean "EMT 1\/2 strap"\?/),
+  ).toBeTruthy();
+  await user.click(await screen.findByRole("button", { name: "List what is missing" }));
+  expect(await screen.findByText(/^Added, ready to fill in: \d+ rows for Prices, \d+ rows for Labor\.$/)).toBeTruthy();
+  const items = book.cellsOf("Prices").map(([item]) => item);
+  expect(items.slice(0, 3)).toEqual(["Item", "EMT 1/2 srtap", "EMT 1/2 conduit, 10 ft stick"]);
+  expect(items).toContain("EMT 1/2 strap");
+  expect(new Set(items).size).toBe(items.length);
+  expect(book.cellsOf("Labor").map(([operation]) => operation)).toEqual(
+    expect.arrayContaining(["bend", "EMT 1/2 conduit", "EMT 1/2 connector", "RMC 3/4 strap"]),
+  );
+  await waitFor(() => expect(screen.queryByRole("button", { name: "List what is missing" })).toBeNull());
+  await line(/^EMT 1\/2 strap/, ["6 each", "no price", ""]);
+});
+
 test("a changed rule shows in the take-off, its trace and the cutting plan", async () => {
   const { book, user } = await openTotals("Take-off");
   const { sheet } = book.table("Rules");

@@ -4,6 +4,7 @@ import type { LaborBook } from "../lists/labor";
 import { lineHours } from "./lineHours";
 import type { TakeoffLine } from "../amounts/lineBook";
 import type { PriceBook } from "../lists/prices";
+import { toCent } from "../../units/money";
 
 type Cell = string | number;
 
@@ -25,6 +26,7 @@ export interface TakeoffView {
 interface PricedLine {
   readonly line: TakeoffLine;
   readonly unitPrice: number | null;
+  /** To the cent, as it is printed: the total is the sum of what one reads. */
   readonly extension: number | null;
   readonly hours: number | null;
   readonly notes: readonly string[];
@@ -63,7 +65,7 @@ function priceLine(line: TakeoffLine, { prices, labor }: TakeoffView): PricedLin
   return {
     line,
     unitPrice,
-    extension: unitPrice === null ? null : unitPrice * line.quantity,
+    extension: unitPrice === null ? null : toCent(unitPrice * line.quantity),
     hours: work?.hours ?? null,
     notes: [...line.notes, ...(price?.note ? [price.note] : [])],
     noPrice: price && unitPrice === null ? line.item.name : null,
@@ -96,7 +98,7 @@ function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffVi
   ];
   return {
     Item: notes.length > 0 ? "Total, without what the note names" : "Total",
-    ...(view.prices ? { Extension: sum(priced.map((entry) => entry.extension ?? 0)) } : {}),
+    ...(view.prices ? { Extension: toCent(sum(priced.map((entry) => entry.extension ?? 0))) } : {}),
     ...(view.labor ? { Hours: sum(priced.map((entry) => entry.hours ?? 0)) } : {}),
     Note: notes.join("; "),
   };

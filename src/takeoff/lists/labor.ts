@@ -2,7 +2,8 @@ import { rememberTable } from "../../memory/tables";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { labelKey } from "../amounts/lineBook";
-import { readValueList } from "./valueList";
+import { lookUpKey } from "../../units/lookUpKey";
+import { isUnfilled, readValueList, type ValueList } from "./valueList";
 
 /** The user's minutes for each operation. No labor units are built in. */
 export interface LaborBook {
@@ -14,23 +15,24 @@ export interface LaborBook {
    * @returns minutes, or undefined when the user has none
    */
   minutesFor(item: Pick<Item, "name" | "kind" | "raceway" | "size">, operation: string): number | undefined;
-  /** Rows that could not be read, and those without minutes, in words. */
+  readonly names: ValueList<unknown>["names"];
+  /** Rows that could not be read, in words. */
   readonly problems: readonly string[];
   readonly empty: boolean;
 }
 
-/** Reads a Labor range: Operation, Minutes. */
+/**
+ * Reads a Labor range: Operation, Minutes. Minutes that are empty or 0 wait to be filled in; what takes no time is `none`.
+ */
 export const readLabor: (range: unknown) => LaborBook = rememberTable((range) => {
-  const noTime: string[] = [];
   const list = readValueList(range, "labor", "Operation", [{ name: "Minutes", required: true, zero: true }], (row) => {
-    const minutes = toNumber(row.get("Minutes"), "Minutes", { min: 0 });
-    if (minutes === 0) noTime.push(`labor row ${row.rowNumber}: Minutes is 0 or empty and counts as no time`);
-    return minutes;
+    const cell = row.get("Minutes");
+    if (isUnfilled(cell)) return undefined;
+    return lookUpKey(cell) === "none" ? 0 : toNumber(cell, "Minutes", { min: 0 });
   });
   const known = new Map<string, number | undefined>();
   return {
-    problems: [...list.problems, ...noTime],
-    empty: list.empty,
+    ...list,
     minutesFor(item, operation) {
       const key = labelKey([item.name, operation]);
       if (!known.has(key)) known.set(key, list.find(...operationNames(item, operation)));
@@ -39,7 +41,8 @@ export const readLabor: (range: unknown) => LaborBook = rememberTable((range) =>
   };
 });
 
-function operationNames(
+/** What an operation may be called in a Labor table, the most particular first. */
+export function operationNames(
   { name, kind, raceway, size }: Parameters<LaborBook["minutesFor"]>[0],
   operation: string,
 ): string[] {

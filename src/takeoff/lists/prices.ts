@@ -2,7 +2,8 @@ import { rememberTable } from "../../memory/tables";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { readPriceUnit, type PriceUnit } from "./priceUnit";
-import { readValueList, type ValueList } from "./valueList";
+import { lookUpKey } from "../../units/lookUpKey";
+import { isUnfilled, readValueList, type ValueList } from "./valueList";
 
 /** A price as the user wrote it. */
 interface Price {
@@ -19,13 +20,15 @@ export interface UnitPrice {
 
 export interface PriceBook {
   priceOf(item: Item): UnitPrice;
+  readonly names: ValueList<unknown>["names"];
   readonly problems: readonly string[];
   readonly empty: boolean;
 }
 
 /**
  * Reads a Prices range: Item, Unit, Price. An item goes by the name it has in the take-off. A stick without a price of
- * its own takes the one in Stock, else the price of a foot of its conduit.
+ * its own takes the one in Stock, else the price of a foot of its conduit. A Price that is empty or 0 waits to be filled
+ * in; what costs nothing is `free` or `by others`.
  */
 export const readPrices: (range: unknown) => PriceBook = rememberTable((range) => {
   const list: ValueList<Price> = readValueList(
@@ -33,13 +36,17 @@ export const readPrices: (range: unknown) => PriceBook = rememberTable((range) =
     "prices",
     "Item",
     [{ name: "Unit" }, { name: "Price", required: true, also: ["Unit price"], zero: true }],
-    (row) => ({
-      price: toNumber(row.get("Price"), "Price", { min: 0 }),
-      unit: readPriceUnit(row.get("Unit")),
-    }),
+    (row) => {
+      const cell = row.get("Price");
+      const unit = readPriceUnit(row.get("Unit"));
+      if (isUnfilled(cell)) return undefined;
+      return { unit, price: COSTS_NOTHING.includes(lookUpKey(cell)) ? 0 : toNumber(cell, "Price", { min: 0 }) };
+    },
   );
-  return { problems: list.problems, empty: list.empty, priceOf: (item) => priceOf(item, list) };
+  return { ...list, priceOf: (item) => priceOf(item, list) };
 });
+
+const COSTS_NOTHING = ["free", "by others"];
 
 function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
   const own = list.find(item.name);
@@ -60,5 +67,5 @@ function inUnit({ price, unit }: Price, { name, unit: wanted }: Pick<Item, "name
   if (unit.of !== null && unit.of !== wanted) {
     return { unitPrice: null, note: `no price for ${name} per ${wanted}: prices has it per ${unit.of}` };
   }
-  return { unitPrice: price / unit.per, note: price === 0 ? `price of ${name} is 0 or empty` : "" };
+  return { unitPrice: price / unit.per, note: price === 0 ? "costs nothing" : "" };
 }

@@ -69,6 +69,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
       return `=${job("CUTS", own, stock, shoes, "", "", rules)}`;
     case "Takeoff":
       return `=${takeoff("")}`;
+    case "Missing":
+      return `=${job("MISSING", own, prices, labor, shoes, rules, stock)}`;
     case "Takeoff by area":
       return `=${takeoff('"Area"')}`;
     case "Traced":

@@ -87,6 +87,9 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   ],
   "Cutting plan": [...["Raceway", "Size", "Sticks", wide("Stick", 75), "Cut", "Left over", "For", wide("Note", 330)]],
   Takeoff: takeoff,
+  Missing: [
+    ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],
+  ] as const,
   "Takeoff by area": ["Area", ...takeoff],
   Traced: [
     wide("Run", 230),

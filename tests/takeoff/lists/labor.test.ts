@@ -48,10 +48,15 @@ test("operations without minutes are named in the order of the alphabet", () => 
   expect(lineHours(bend, operations, laborOf()).missing).toEqual(["kick", "sweep"]);
 });
 
-test("no time, less than none and a missing column are told", () => {
+test("minutes that are 0 or empty wait to be filled in; what takes no time says none", () => {
+  expect(laborOf(["IMC 1 bend", 0], ["bend", 4]).minutesFor(bend, "bend")).toBe(4);
+  expect(laborOf(["bend", ""]).minutesFor(bend, "bend")).toBeUndefined();
+  expect(laborOf(["bend", "none"]).minutesFor(bend, "bend")).toBe(0);
+});
+
+test("less than no time and a missing column are told", () => {
   expect(laborOf(["strap", 0], ["bend", -1], ["kick", 1]).problems).toEqual([
     "labor row 3: Minutes must be at least 0; got -1.",
-    "labor row 2: Minutes is 0 or empty and counts as no time",
   ]);
   expect(() => readLabor([["Operation"]])).toThrow('labor must have the column "Minutes"');
   expect(() => readLabor([["Minutes"]])).toThrow('labor must have the column "Operation"');

@@ -30,8 +30,8 @@ test("an item is found whatever its case and punctuation, and C divides by a hun
   expect(pricesOf(["emt 3/4  Strap", "C", 48.5]).priceOf(strap)).toEqual({ unitPrice: 0.485, note: "" });
 });
 
-test("a price of zero is a price", () => {
-  expect(pricesOf(["EMT 3/4 strap", "each", 0]).priceOf(strap).unitPrice).toBe(0);
+test.each(["free", "By others"])("what costs nothing is %s", (words) => {
+  expect(pricesOf(["EMT 3/4 strap", "each", words]).priceOf(strap)).toEqual({ unitPrice: 0, note: "costs nothing" });
 });
 
 test("a missing price is named", () => {
@@ -65,7 +65,6 @@ test("bad rows are told and hide no good one", () => {
   );
   expect(prices.problems).toEqual([
     'prices row 2: Price must be a number; got "?".',
-    "prices row 3: Price must be a number; got an empty cell.",
     "prices row 4: Item is empty.",
     'prices row 6: "Locknut" stands twice; keep one row for each item.',
   ]);
@@ -73,8 +72,16 @@ test("bad rows are told and hide no good one", () => {
   expect(prices.priceOf(sizedItem(EMT, "bushing")).unitPrice).toBe(0.3);
 });
 
-test("a price of 0 counts, and is told since an empty cell may be handed over as 0", () => {
-  expect(pricesOf(["EMT 3/4 strap", "each", 0]).priceOf(strap).note).toBe("price of EMT 3/4 strap is 0 or empty");
+test.each([0, null])("a price of %s waits to be filled in, since an empty cell may be handed over as 0", (blank) => {
+  const prices = pricesOf(["EMT 3/4 strap", "each", blank]);
+  expect(prices.priceOf(strap)).toEqual({ unitPrice: null, note: "no price for EMT 3/4 strap" });
+  expect(prices.names).toEqual([{ name: "EMT 3/4 strap", rowNumber: 2 }]);
+  expect(prices.problems).toEqual([]);
+});
+
+test("a stick whose own row waits takes the price of its feet", () => {
+  const prices = pricesOf(["EMT 3/4 conduit, 20 ft stick", "each", null], ["EMT 3/4 conduit", "ft", 0.95]);
+  expect(prices.priceOf(stick)).toEqual({ unitPrice: 19, note: "priced by the foot" });
 });
 
 test("conduit priced by the piece does not price sticks", () => {

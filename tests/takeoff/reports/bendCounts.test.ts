@@ -85,14 +85,15 @@ test("what could not be counted stands in the last column, the others stay empty
   );
   const labor = [
     ["Operation", "Minutes"],
-    ["bend", 0],
+    ["bend", "none"],
+    ["kick", -1],
   ];
   expect(bendCounts(spoilt, { by: "Run", labor })).toEqual([
     ["Run", "Bends", "Hours", "Note"],
     ["A", 1, 0, ""],
     ["Total", 1, 0, ""],
     ["", "", "", expect.stringMatching(/^not counted: X: Size must be /)],
-    ["", "", "", "labor row 2: Minutes is 0 or empty and counts as no time"],
+    ["", "", "", "labor row 3: Minutes must be at least 0; got -1."],
   ]);
   expect(bendCounts(spoilt, { by: "Run" })[3]).toEqual(["", "", expect.stringMatching(/^not counted: X: /)]);
 });

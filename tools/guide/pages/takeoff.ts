@@ -37,6 +37,13 @@ export const takeoff: Family = {
       ],
       refused: ['=CONDUIT.JOB.TRACE(Runs[#All],"EMT 9 strap")', '=CONDUIT.JOB.TRACE(Runs[#All],"")'],
     },
+    "JOB.MISSING": {
+      more: [
+        '=CONDUIT.JOB.MISSING(Runs[#All],{"Item","Unit","Price";"EMT 1/2 srtap","C",31})',
+        `=CONDUIT.JOB.MISSING(${ONE_RUN})`,
+      ],
+      refused: ['=CONDUIT.JOB.MISSING(Runs[#All],{"Item","Unit";"Box","each"})'],
+    },
     "JOB.RULES": { refused: ['=CONDUIT.JOB.RULES({"Rule";"Saw kerf"})'] },
     "JOB.BENDS": {
       figure: {
