@@ -9,6 +9,7 @@ import type { CellValue } from "../../workbench/engine";
 import { readWithExcelJs, shownValues } from "../workbench/workbook/otherReader";
 import { withBench } from "./atPage";
 import type { Bench } from "./bench";
+import { chooseEntry, download, giveFile } from "./fileMenu";
 import { focused, press, tabTo, toBar } from "./keyboard";
 
 jest.setTimeout(300000);
@@ -28,34 +29,9 @@ afterAll(async () => {
 
 withBench((opened) => (bench = opened));
 
-/** Goes to an entry of the File menu with the arrow and presses Enter. */
-async function choose(entry: RegExp): Promise<void> {
-  const { page } = bench;
-  await toBar(page);
-  await tabTo(page, "File", "Shift+Tab");
-  await page.keyboard.press("Enter");
-  await page.locator("#file-menu").waitFor();
-  for (let step = 0; step < 9 && !entry.test((await focused(page)).name); step++)
-    await page.keyboard.press("ArrowDown");
-  expect(await focused(page)).toMatchObject({ name: expect.stringMatching(entry), role: "menuitem" });
-  await page.keyboard.press("Enter");
-}
-
-/** The file that something downloads, under its own name. */
-async function downloaded(work: () => Promise<void>): Promise<string> {
-  const coming = bench.page.waitForEvent("download");
-  await work();
-  const download = await coming;
-  const path = join(folder, download.suggestedFilename());
-  await download.saveAs(path);
-  return path;
-}
-
-async function give(entry: RegExp, path: string): Promise<void> {
-  const coming = bench.page.waitForEvent("filechooser");
-  await choose(entry);
-  await (await coming).setFiles(path);
-}
+const choose = (entry: RegExp) => chooseEntry(bench, entry);
+const downloaded = (work: () => Promise<void>) => download(bench, folder, work);
+const give = (entry: RegExp, path: string) => giveFile(bench, entry, path);
 
 /** Goes from the buttons to the grid and types into a cell. */
 async function typeInGrid(address: string, text: string): Promise<void> {

@@ -14,6 +14,7 @@ export function startFileMenu(opener: HTMLButtonElement, list: HTMLElement, desk
     entry(t.save, "saveWorkbook"),
     entry(t.saveValues, "saveValues"),
     entry(t.saveCsv, "saveSheetAsCsv"),
+    entry(t.saveDrawing, "saveDrawing"),
     null,
     entry(t.addCsv, "addRunsFromCsv"),
     entry(t.paste, "pasteRuns"),

@@ -13,6 +13,8 @@ export interface RunsTable {
   /** Columns that hold formulas and nothing else: they go on by formula. */
   worked: boolean[];
   names: string[];
+  /** Its cells as they are, header row first. */
+  cells: CellValue[][];
   /** Adds rows under the last written one, as one step of undo, and gives their cells. */
   append(rows: readonly (readonly CellValue[])[]): CellRange;
 }
@@ -38,7 +40,13 @@ export function findRunsTable(book: Book): RunsTable {
   const places = columnPlaces(headers, RUN_COLUMNS);
   if (worked[places.get("Route")!]) throw new Error(words.runs.linked(table.name));
   const names = values.map((row) => String(row[places.get("Run")!] ?? ""));
-  return { headers, worked, names, append: (rows) => append(book, sheet, table, formulas, rows) };
+  return {
+    headers,
+    worked,
+    names,
+    cells: [headers, ...values],
+    append: (rows) => append(book, sheet, table, formulas, rows),
+  };
 }
 
 /** Whether every cell of a column that holds anything holds a formula; the last one does. */

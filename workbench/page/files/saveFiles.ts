@@ -12,11 +12,11 @@ const t = words.save;
 const xlsx = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** Downloads the workbook: live formulas with their results, tables, lists to choose from. */
-export const saveWorkbook = (desk: Desk): Promise<void> =>
+export const saveWorkbook = (desk: Desk): Promise<boolean> =>
   save(`${desk.name}.xlsx`, xlsx, desk, async () => asPart(await saveXlsx(desk.book, desk.name)));
 
 /** Downloads the workbook with results alone, for programs without the add-in. */
-export const saveValues = (desk: Desk): Promise<void> =>
+export const saveValues = (desk: Desk): Promise<boolean> =>
   save(`${desk.name} ${t.valuesSuffix}.xlsx`, xlsx, desk, async () =>
     asPart(await saveValuesXlsx(desk.book, desk.name)),
   );
@@ -41,7 +41,13 @@ export async function saveSheetAsCsv(desk: Desk): Promise<void> {
   await save(`${name} ${sheet.name}.csv`, "text/csv", desk, async () => tableToCsv(shownDays(sheet.used())));
 }
 
-async function save(name: string, type: string, { book }: Desk, make: () => Promise<BlobPart>): Promise<void> {
+/** Makes a file and downloads it, saying so; or says why not. @returns whether it was written */
+export async function save(
+  name: string,
+  type: string,
+  { book }: Desk,
+  make: () => Promise<BlobPart>,
+): Promise<boolean> {
   const file = fileName(name);
   try {
     const content = await busy(t.working(file), async () => {
@@ -50,8 +56,10 @@ async function save(name: string, type: string, { book }: Desk, make: () => Prom
     });
     download(file, content, type);
     tell(t.done(file));
+    return true;
   } catch (error) {
     await inform(t.failedTitle(file), reasonOf(error), t.failed);
+    return false;
   }
 }
 

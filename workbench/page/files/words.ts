@@ -9,6 +9,7 @@ export const words = {
     save: "Save as .xlsx",
     saveValues: "Save as .xlsx, values only",
     saveCsv: "Save a sheet as CSV …",
+    saveDrawing: "Save the runs as a drawing or model …",
     addCsv: "Add runs from a CSV file …",
     paste: "Add runs from the clipboard …",
   },
@@ -32,6 +33,21 @@ export const words = {
       "Values as the sheet has them, every digit of a number. Texts that a program could run as a formula get an apostrophe in front.",
     sheet: "Sheet",
     save: "Save",
+  },
+
+  drawing: {
+    title: "Save the runs as a drawing or model",
+    text: "Every run that can be built, where its Start says, or at the job's zero without one. With the workbook's own shoes and rules.",
+    kind: "Kind of file",
+    kinds: {
+      dxf: "DXF: centerlines, a layer for each run, inches",
+      ifc: "IFC4: conduits for a building model, inches",
+      glb: "glTF: solid conduits to look at, meters",
+      obj: "OBJ: solid conduits, inches",
+    },
+    none: "No run of the Runs table can be built; see Checks.",
+    leftOut: (names: readonly string[]) =>
+      `${count(names.length, "run")} not in it, because ${names.length === 1 ? "it" : "they"} cannot be built: ${listed(names, 8)}. Checks says why.`,
   },
 
   open: {

@@ -1,0 +1,45 @@
+/** Runs as drawings and models, out of the File menu. */
+import { readFileSync } from "node:fs";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { demoRuns } from "../../workbench/demo/ferryTerminal";
+import { withBench } from "./atPage";
+import type { Bench } from "./bench";
+import { chooseEntry, download } from "./fileMenu";
+
+jest.setTimeout(300000);
+
+let bench: Bench;
+let folder: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "ledger-"));
+});
+
+afterAll(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+withBench((opened) => (bench = opened));
+
+const dialog = () => bench.page.locator("#dialog[open]");
+
+test("the runs are saved as IFC with the workbook's own shoes; the one that cannot be built is named", async () => {
+  const path = await download(bench, folder, async () => {
+    await chooseEntry(bench, /drawing or model/);
+    await dialog().locator("select").selectOption("ifc");
+    await dialog().getByRole("button", { name: "Save", exact: true }).click();
+  });
+  expect(path).toMatch(/\.ifc$/);
+  const names = [...readFileSync(path, "utf8").matchAll(/IFCCABLECARRIERSEGMENT\('.{22}',\$,'([^',]*)/g)].map(
+    ([, name]) => name,
+  );
+  expect([...new Set(names)]).toEqual(
+    demoRuns
+      .slice(1)
+      .map(([run]) => run)
+      .filter((run) => run !== "PR-09"),
+  );
+  await dialog().getByText("1 run not in it, because it cannot be built: PR-09.").waitFor();
+});
