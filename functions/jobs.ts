@@ -10,8 +10,9 @@ import { answer } from "./answer";
 /**
  * Bend schedule of a whole job, piece by piece in bending order; spills with a header row.
  *
- * A run that cannot be read or built has one line that says why, and hides no other. A bend that is bought as a factory
- * elbow (PVC, unless a rule says otherwise) has a line of its own between the pieces: no mark, no cut length.
+ * Lines come in bending order (Step), a three-bend saddle from its center where dial and shoe allow it; Bend counts along
+ * the piece. A run that cannot be read or built has one line that says why, and hides no other. A bend that is bought as
+ * a factory elbow (PVC, unless a rule says otherwise) has a line of its own between the pieces: no mark, no cut length.
  * Example: =CONDUIT.JOB.SCHEDULE(Runs[#All], Shoes[#All]) //=> Run, Piece, Cut length, Bend, …
  * Source: derived from the shoe and true arcs.
  * @customfunction JOB.SCHEDULE

@@ -133,7 +133,8 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
 /**
  * Bend schedule of one run: cut lengths, marks, what to line up, dial and turn; spills with a header row.
  *
- * A factory elbow (PVC) has a line of its own between the pieces: no mark, no cut length.
+ * Lines come in bending order (Step), a three-bend saddle from its center where dial and shoe allow it; Bend counts along
+ * the piece. A factory elbow (PVC) has a line of its own between the pieces: no mark, no cut length.
  * Example: =CONDUIT.RUN.MARKS("up 36, east 60", "EMT", "1/2") //=> Run, Piece, Cut length, Bend, …
  * Source: derived from the shoe, GAIN and SETBACK of true arcs; factory elbows: NEC chapter 9, table 2, one-shot.
  * @customfunction RUN.MARKS

@@ -219,6 +219,7 @@ export const strings = {
       radius: "Radius of the shoe [in.]",
       route: "Route",
       cutLength: "Cut length [in.]",
+      step: "Step",
       bend: "Bend",
       mark: "Mark [in.]",
       lineUp: "Line up",
@@ -308,7 +309,9 @@ export const strings = {
       straight: "Straight; nothing to bend.",
       mark: (length: string) => `Mark at ${length}`,
       setting: (lineUp: string, hook: string, dial: string) => `${lineUp}, hook toward the ${hook} end, dial ${dial}`,
-      bend: (angle: string, kind: string, turn: string) => `${angle}${kind === "90" ? "" : ` ${kind}`}; ${turn}`,
+      bend: (bend: string, angle: string, kind: string, turn: string) =>
+        `${bend}${angle}${kind === "90" ? "" : ` ${kind}`}; ${turn}`,
+      which: (bend: number) => `bend ${bend}, `,
     },
   },
   shoe: {

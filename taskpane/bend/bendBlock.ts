@@ -23,6 +23,7 @@ const t = strings.bend.block;
 
 /** Columns of the marks: their header, the column of RUN.MARKS behind each, and their number format. */
 const MARK_COLUMNS: readonly { header: string; from: ScheduleHeader; format: string }[] = [
+  { header: t.bend, from: "Bend", format: "General" },
   { header: t.mark, from: "Mark", format: "0.000" },
   { header: t.lineUp, from: "Line up", format: "General" },
   { header: t.hook, from: "Hook", format: "General" },
@@ -62,10 +63,10 @@ export function bendBlock(place: Place, input: BendBlockInput): Block {
       { format: "0.000" },
     );
   }
-  lines.push({ cells: [t.bend, ...MARK_COLUMNS.map(({ header }) => header)], bold: true });
-  for (let bend = 1; bend <= input.bends; bend++) {
+  lines.push({ cells: [t.step, ...MARK_COLUMNS.map(({ header }) => header)], bold: true });
+  for (let step = 1; step <= input.bends; step++) {
     lines.push({
-      cells: [bend, ...MARK_COLUMNS.map(({ from }) => markCell(bend, from))],
+      cells: [step, ...MARK_COLUMNS.map(({ from }) => markCell(step, from))],
       formats: ["General", ...MARK_COLUMNS.map(({ format }) => format)],
     });
   }

@@ -53,7 +53,7 @@ function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
             <strong>{t.mark(units.show(Number(row.Mark)))}</strong>{" "}
             {t.setting(String(row["Line up"]), String(row.Hook), dialText(row.Dial))}
             <br />
-            {t.bend(showDegrees(Number(row.Angle)), String(row.Kind), String(row.Turn))}
+            {t.bend(otherThanStep(row), showDegrees(Number(row.Angle)), String(row.Kind), String(row.Turn))}
             {row.Note !== "" && <div className="rl-hint">{row.Note}</div>}
           </li>
         ))}
@@ -62,5 +62,8 @@ function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
     </div>
   );
 }
+
+/** The number of a bend along the piece, as in the picture, where it is not the step's. */
+const otherThanStep = ({ Bend, Step }: ScheduleRow): string => (Bend === Step ? "" : t.which(Number(Bend)));
 
 const dialText = (dial: string | number): string => (typeof dial === "number" ? showDegrees(dial) : dial);

@@ -76,8 +76,10 @@ test("inputs and live formulas are written at the selection", async () => {
   expect(sheet.formats.get("4,2")).toBe("@");
   expect(column(2)[10]).toBe("=CONDUIT.OFFSET.SPACING(C6,C7,C10)");
   const marks = "CONDUIT.RUN.MARKS(C11,C4,C5)";
-  expect([sheet.at(17, 1), sheet.at(17, 2), sheet.at(17, 4)]).toEqual([
+  // Step, then bend, mark, line-up and hook: columns 4, 6, 7 and 8 of RUN.MARKS.
+  expect([1, 2, 3, 5].map((at) => sheet.at(17, at))).toEqual([
     1,
+    `=INDEX(${marks},2,4)`,
     `=INDEX(${marks},2,6)`,
     `=INDEX(${marks},2,8)`,
   ]);

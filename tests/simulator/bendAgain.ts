@@ -5,6 +5,7 @@
 import { bentStretch, radiusLeft, type BenchShoe } from "./bench";
 import { endOf, measure, type Centerline, type Segment } from "./centerline";
 import { BENCH, type Frame } from "./frame";
+import { curl, follow, PICKED_UP } from "./handling";
 import { readTickets, type Row, type Ticket } from "./readRows";
 
 export interface BentPiece extends Centerline {
@@ -71,7 +72,9 @@ function bendPiece(
     segments.push(segment);
     end = endOf(segment);
   };
-  ticket.strokes.forEach((stroke, index) => {
+  const strokes = [...ticket.strokes].sort((a, b) => a.bend - b.bend);
+  checkTurns(ticket);
+  strokes.forEach((stroke, index) => {
     const { from, to } = bentStretch(shoe, stroke);
     const who = `run ${ticket.run} piece ${ticket.piece} bend ${index + 1}`;
     if (from < reached - ROUNDING) {
@@ -89,4 +92,27 @@ function bendPiece(
   });
   put({ begin: end, length: ticket.cutLength - reached });
   return { segments, end, azimuth };
+}
+
+/** Degrees that two decimals of each of a few turns may leave [°]. */
+const TURNS_TO = 0.05;
+
+/** Follows the words of Turn and Hook in the order of the steps; they must come to the planes that the rows say. */
+function checkTurns({ run, piece, strokes }: Ticket): void {
+  let lie = PICKED_UP;
+  let first: { readonly said: number; readonly words: number } | undefined;
+  for (const { bend, turn, hook } of strokes) {
+    if (turn === undefined) return;
+    const who = `run ${run} piece ${piece} bend ${bend}`;
+    lie = follow(lie, turn);
+    if (lie.atHook !== hook)
+      throw new Error(`${who}: the ${lie.atHook} end lies on the hook's side, not the ${hook} end`);
+    const said = strokes
+      .filter((other) => other.bend > 1 && other.bend <= bend)
+      .reduce((sum, { plane }) => sum + plane, 0);
+    first ??= { said, words: curl(lie) };
+    const off = Math.abs(((said - first.said - (curl(lie) - first.words)) % 360) + 360) % 360;
+    if (Math.min(off, 360 - off) > TURNS_TO)
+      throw new Error(`${who}: Turn says ${turn}, which is ${off}° off its Plane`);
+  }
 }

@@ -4,12 +4,20 @@ import { HOOKS, LINE_UPS, type Stroke } from "./bench";
 /** A line of the schedule: a cell under each header. */
 export type Row = Readonly<Record<string, unknown>>;
 
+/** A stroke of a schedule: the number of its bend along the piece, and what is done with the conduit before it. */
+export interface ScheduledStroke extends Stroke {
+  readonly bend: number;
+  /** Absent where the rows have no such column. */
+  readonly turn?: string;
+}
+
 export interface Ticket {
   readonly run: string;
   readonly pull: string;
   readonly piece: string;
   readonly cutLength: number;
-  readonly strokes: readonly Stroke[];
+  /** In the order they are made. */
+  readonly strokes: readonly ScheduledStroke[];
   /** A bend that is bought: an arc without straight ends, `radius` as its note says. */
   readonly bought?: { readonly angle: number; readonly plane: number; readonly radius: number };
 }
@@ -20,7 +28,7 @@ export const rowsOf = ([headers = [], ...lines]: readonly (readonly unknown[])[]
 
 /** Tickets in the order of the schedule. A schedule without a Pull column is one pull to each run. */
 export function readTickets(rows: readonly Row[]): Ticket[] {
-  const tickets: (Ticket & { strokes: Stroke[] })[] = [];
+  const tickets: (Ticket & { strokes: ScheduledStroke[] })[] = [];
   for (const row of rows) {
     if (row["Kind"] === "factory elbow") {
       tickets.push(readElbow(row));
@@ -35,14 +43,21 @@ export function readTickets(rows: readonly Row[]): Ticket[] {
     }
     if (ticket.cutLength !== cutLength) throw new Error(`${where(row)} gives two cut lengths`);
     if (row["Bend"] === "") continue;
-    if (number(row, "Bend") !== ticket.strokes.length + 1) throw new Error(`${where(row)} is out of order`);
+    // A schedule without steps is made in the order of its bends.
+    const step = row["Step"] === undefined ? "Bend" : "Step";
+    if (number(row, step) !== ticket.strokes.length + 1) throw new Error(`${where(row)} is out of order`);
     ticket.strokes.push(readStroke(row));
+  }
+  for (const { run, piece, strokes } of tickets) {
+    const numbers = strokes.map(({ bend }) => bend).sort((a, b) => a - b);
+    if (numbers.some((bend, index) => bend !== index + 1))
+      throw new Error(`run ${run} piece ${piece} has bends ${numbers.join(", ")}`);
   }
   return tickets;
 }
 
 /** A factory elbow: nothing to cut and nothing to mark. */
-function readElbow(row: Row): Ticket & { strokes: Stroke[] } {
+function readElbow(row: Row): Ticket & { strokes: ScheduledStroke[] } {
   const filled = ["Piece", "Cut length", "Bend", "Mark", "Line up", "Hook", "Dial"].filter((cell) => row[cell] !== "");
   if (filled.length > 0) throw new Error(`${where(row)}: a factory elbow has ${filled.join(", ")}`);
   const radius = /^bought; laid out at ([\d.]+) in\. radius(;|$)/.exec(text(row, "Note"))?.[1];
@@ -51,7 +66,9 @@ function readElbow(row: Row): Ticket & { strokes: Stroke[] } {
   return { run: text(row, "Run"), pull: String(row["Pull"] ?? ""), piece: "", cutLength: 0, strokes: [], bought };
 }
 
-const readStroke = (row: Row): Stroke => ({
+const readStroke = (row: Row): ScheduledStroke => ({
+  bend: number(row, "Bend"),
+  ...(row["Turn"] === undefined ? {} : { turn: String(row["Turn"]) }),
   mark: number(row, "Mark"),
   lineUp: word(row, "Line up", LINE_UPS),
   hook: word(row, "Hook", HOOKS),

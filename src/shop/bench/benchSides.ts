@@ -2,6 +2,7 @@ import { toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import { along, cross, ORIGIN, rotate, scale, type Vec3 } from "../../geometry/vector";
 import type { Piece } from "../run/builtRun";
+import { azimuths } from "../schedule/usualStrokes";
 
 /** The conduit on both sides of a bend: rigid through its stroke, so worked out once. */
 export interface Sides {
@@ -30,12 +31,6 @@ interface Met {
 
 /** Largest step along an arc [°]. Between two points a bend of radius 10 in. is 0.09 in. off its chord. */
 const ARC_STEP = 15;
-
-/** Azimuth of each bend round the straight piece [°], the first at 0: what the planes add up to. */
-export function azimuths(piece: Piece): number[] {
-  let sum = 0;
-  return piece.bends.map((bend, index) => (sum += index === 0 ? 0 : bend.plane));
-}
 
 /**
  * Both sides of bend `index` with the bends in `done` made, each in the frame of the bend's own end: x toward the far

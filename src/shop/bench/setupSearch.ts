@@ -1,9 +1,11 @@
 import type { Bench } from "./bench";
 import type { Piece } from "../run/builtRun";
+import { tailProblem } from "../schedule/heldTail";
 import { settingFor } from "../schedule/lineUp";
+import { isSaddleCenter, usualStrokes } from "../schedule/usualStrokes";
 import type { Hook } from "../shoe/marks";
 import type { Shoe } from "../shoe/shoe";
-import { strokeRoom, tailProblem, type StrokeRoom } from "./strokeCheck";
+import { strokeRoom, type StrokeRoom } from "./strokeCheck";
 
 /** One stroke of a set-up: which bend, which end is hooked, the room it takes. */
 export interface SetupStep {
@@ -24,12 +26,12 @@ export interface Setup {
 /** Strokes that are tried for one piece before the search stops. */
 const MOST_TRIES = 500;
 /** What a departure from the usual way costs: swapping ends is work, another order only needs care. */
-const COST = { swap: 10, otherHook: 3, backward: 1 };
+const COST = { swap: 10, otherHook: 3, outerFirst: 2, backward: 1 };
 
 /**
- * Finds in which order and with which end on the hook a piece can be bent on this bench. The usual way (from the datum
- * end, hooks as in the schedule) is kept when it works; else the cheapest of all orders and both ends; when none works,
- * the usual way comes back with what is in its way.
+ * Finds in which order and with which end on the hook a piece can be bent on this bench. The usual way (order and hooks
+ * as in the schedule) is kept when it works; else the cheapest of all orders and both ends; when none works, the usual
+ * way comes back with what is in its way.
  *
  * The shape before a stroke depends only on which bends are made, not on their order, so the search walks over sets.
  */
@@ -45,10 +47,11 @@ export function findSetup(piece: Piece, shoe: Shoe, bench: Bench): Setup {
 }
 
 function usualSteps(piece: Piece, shoe: Shoe, bench: Bench): SetupStep[] {
-  return piece.bends.map((_, index) => {
-    const { hook } = settingFor(piece, index, shoe);
-    const done = piece.bends.map((__, place) => place < index);
-    return { index, hook, room: strokeRoom(piece, done, index, hook, shoe, bench) };
+  const done = piece.bends.map(() => false);
+  return usualStrokes(piece, shoe).map(({ index, hook }) => {
+    const room = strokeRoom(piece, done, index, hook, shoe, bench);
+    done[index] = true;
+    return { index, hook, room };
   });
 }
 
@@ -90,7 +93,7 @@ function search(
           if (!room || room.blocked.length > 0) continue;
           const step = { index, hook, room };
           const made = done.map((before, place) => before || place === index);
-          const next = { done: made, steps: [...steps, step], cost: cost + stepCost(piece, shoe, step, last) };
+          const next = { done: made, steps: [...steps, step], cost: cost + stepCost(piece, shoe, step, last, done) };
           (waiting[next.cost + costAhead(made, index)] ??= []).push(next);
         }
       }
@@ -137,9 +140,22 @@ function besideMade(done: readonly boolean[]): number[] {
   return openBends(done).filter((place) => done[place - 1] || done[place + 1]);
 }
 
-function stepCost(piece: Piece, shoe: Shoe, step: SetupStep, last: SetupStep | undefined): number {
+function stepCost(
+  piece: Piece,
+  shoe: Shoe,
+  step: SetupStep,
+  last: SetupStep | undefined,
+  done: readonly boolean[],
+): number {
+  const outerFirst = [step.index - 1, step.index + 1].some((near) => isSaddleCenter(piece, near) && !done[near]);
   const swapped = last !== undefined && last.hook !== step.hook;
   const backward = last !== undefined && step.index < last.index;
   const usualHook = settingFor(piece, step.index, shoe).hook;
-  return (swapped ? COST.swap : 0) + (backward ? COST.backward : 0) + (step.hook !== usualHook ? COST.otherHook : 0);
+  const otherHook = step.hook !== usualHook;
+  return (
+    (swapped ? COST.swap : 0) +
+    (otherHook ? COST.otherHook : 0) +
+    (outerFirst ? COST.outerFirst : 0) +
+    (backward ? COST.backward : 0)
+  );
 }

@@ -1,10 +1,10 @@
-import { arcLength } from "../../geometry/arc";
 import { showInches } from "../../units/show";
 import type { Bench } from "./bench";
 import { stroke } from "./benchShape";
 import type { Piece } from "../run/builtRun";
+import { tailProblem } from "../schedule/heldTail";
 import type { Hook } from "../shoe/marks";
-import { tailNeeded, type Shoe } from "../shoe/shoe";
+import type { Shoe } from "../shoe/shoe";
 
 /** Room a stroke takes, from the conduit at the shoe [in], and what stands in its way. */
 export interface StrokeRoom {
@@ -64,19 +64,3 @@ export function strokeRoom(
 
 const overTable = (x: number, y: number, bench: Bench): boolean =>
   x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2;
-
-/**
- * What is wrong with the straight that the hook holds, from the bend to the last bend already made on that side or to
- * the end; "" when it is long enough.
- */
-export function tailProblem(piece: Piece, done: readonly boolean[], index: number, hook: Hook, shoe: Shoe): string {
-  const bend = piece.bends[index]!;
-  const needed = tailNeeded(shoe);
-  const bends = piece.bends.filter((_, place) => done[place]);
-  const ends = bends.map((other) => other.start + arcLength(other.angle, other.radius));
-  const from = Math.max(0, ...ends.filter((end) => end <= bend.start + TOUCH));
-  const to = Math.min(piece.cutLength, ...bends.map((other) => other.start).filter((start) => start > bend.start));
-  const tail = hook === "datum" ? bend.start - from : to - (bend.start + arcLength(bend.angle, bend.radius));
-  if (tail >= needed - TOUCH) return "";
-  return `the ${hook} side has ${showInches(tail, 2)} straight to hold; the shoe needs ${showInches(needed, 2)}`;
-}

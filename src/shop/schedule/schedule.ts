@@ -4,11 +4,12 @@ import { formatLength } from "../../units/length";
 import { linesOf, type Job } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
-import { bendKind, settingFor, type Setting } from "./lineUp";
+import { bendKind } from "./lineUp";
 import { markFor } from "../shoe/marks";
 import { handbookSpacing } from "./handbook";
-import { elbowNote, scheduleNote } from "./scheduleNotes";
+import { elbowNote, endNotes, scheduleNote } from "./scheduleNotes";
 import { pointWords, turnWords } from "./turnWords";
+import { usualStrokes } from "./usualStrokes";
 
 /** Headers of a bend schedule. The first thirteen are fixed; more may follow them. */
 export const SCHEDULE_HEADERS = [
@@ -34,6 +35,7 @@ export const SCHEDULE_HEADERS = [
   "Area",
   "Raceway",
   "Size",
+  "Step",
 ] as const;
 
 export type ScheduleHeader = (typeof SCHEDULE_HEADERS)[number];
@@ -51,8 +53,8 @@ export const scheduleJob = (job: Job): ScheduleRow[] => [
 ];
 
 /**
- * The schedule of one run: a line for each bend, in bending order; a piece without bends has one line, and so has a
- * factory elbow, in its place between the pieces.
+ * The schedule of one run: a line for each bend, in bending order (Step), Bend its number along the piece; a piece
+ * without bends has one line, and so has a factory elbow, in its place between the pieces.
  */
 export const scheduleRun: (built: BuiltRun) => readonly ScheduleRow[] = remember((built) => {
   const rows = built.pulls.flatMap((pull, index) =>
@@ -65,25 +67,26 @@ export const scheduleRun: (built: BuiltRun) => readonly ScheduleRow[] = remember
 
 function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
   const common = pieceCells(built, piece);
-  if (piece.bends.length === 0) return [{ ...common, Kind: "straight", Note: scheduleNote(built, piece, undefined) }];
-  const settings = piece.bends.map((_, index) => settingFor(piece, index, built.shoe));
-  return piece.bends.map((bend, index): ScheduleRow => {
-    const setting = settings[index] as Setting;
-    const mark = markFor(built.shoe, bend.start, bend.angle, setting.lineUp, setting.hook);
+  if (piece.bends.length === 0) return [{ ...common, Kind: "straight", Note: endNotes(piece).join("; ") }];
+  const strokes = usualStrokes(piece, built.shoe);
+  return strokes.map(({ index, lineUp, hook, roll }, place): ScheduleRow => {
+    const bend = piece.bends[index]!;
+    const mark = markFor(built.shoe, bend.start, bend.angle, lineUp, hook);
     return {
       ...common,
       Bend: index + 1,
       Kind: bendKind(bend, piece.bends[index - 1]),
       Mark: mark,
-      "Line up": setting.lineUp,
-      Hook: setting.hook,
+      "Line up": lineUp,
+      Hook: hook,
       Angle: tidyDegrees(bend.angle),
       Dial: dialOrWords(built.shoe, bend.angle),
-      Turn: turnWords(bend.plane, setting.hook, settings[index - 1]?.hook),
+      Turn: turnWords(roll, hook, strokes[place - 1]?.hook),
       Plane: tidyDegrees(bend.plane),
-      Note: scheduleNote(built, piece, index),
+      Note: scheduleNote(built, piece, strokes, place),
       "Mark 1/16": formatLength(mark, 16, "feet"),
       "Handbook off": handbookOff(built, piece, index),
+      Step: place + 1,
     };
   });
 }

@@ -4,15 +4,18 @@ import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
 import { tailNeeded } from "../shoe/shoe";
+import { isSaddleCenter, type Stroke } from "./usualStrokes";
 
 /** Differences smaller than this are not worth a note [in]; a tape reads 1/16. */
 const WORTH_SAYING = 0.001;
 
-/** What the person at the bench should know about a bend (or, without a bend, about the piece). */
-export function scheduleNote(built: BuiltRun, piece: Piece, index: number | undefined): string {
-  const notes = index === undefined ? [] : bendNotes(built, piece, index);
-  if (index === undefined || index === piece.bends.length - 1) notes.push(...endNotes(piece));
-  return notes.join("; ");
+/** What the person at the bench should know about a stroke; of a piece's last one, about its ends too. */
+export function scheduleNote(built: BuiltRun, piece: Piece, strokes: readonly Stroke[], place: number): string {
+  const { index } = strokes[place]!;
+  const center = index > place && isSaddleCenter(piece, index) ? ["the center first"] : [];
+  return [...center, ...bendNotes(built, piece, index), ...(place === strokes.length - 1 ? endNotes(piece) : [])].join(
+    "; ",
+  );
 }
 
 function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
@@ -60,7 +63,8 @@ export function shortTail(built: BuiltRun, piece: Piece, index: number): string 
   return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
 }
 
-function endNotes(piece: Piece): string[] {
+/** Which ends of a piece are coupled. */
+export function endNotes(piece: Piece): string[] {
   if (piece.coupledBefore && piece.coupledAfter) return ["couplings on both ends"];
   if (piece.coupledBefore) return ["coupling on the datum end"];
   return piece.coupledAfter ? ["coupling on the far end"] : [];

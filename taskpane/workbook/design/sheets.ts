@@ -79,7 +79,7 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     ...["Run", number("Piece", 50), wide("Cut length", 98), number("Bend", 48), wide("Kind", 130), wide("Mark", 98)],
     ...["Line up", "Hook", "Angle", "Dial", wide("Turn", 185), hidden("Plane"), wide("Note", 205)],
     ...[wide("Quantity", 86), hidden("Pull"), wide("Cut 1/16", 98), wide("Mark 1/16", 98), hidden("Handbook off")],
-    ...[hidden("Job"), hidden("Area"), wide("Raceway", 105), wide("Size", 55)],
+    ...[hidden("Job"), hidden("Area"), wide("Raceway", 105), wide("Size", 55), "Step"],
   ],
   "Set-up": [
     ...["Run", number("Piece", 50), "Step", number("Bend", 48), "Mark", "Line up", "Hook", "Dial", wide("Turn", 230)],

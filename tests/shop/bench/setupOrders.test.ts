@@ -21,13 +21,19 @@ const pieceOf = (route: string): Piece => buildRun(runOf(route), HALF_EMT).pulls
 const doneIn = (piece: Piece, steps: readonly Step[]): boolean[] =>
   piece.bends.map((_, place) => steps.some(({ index }) => index === place));
 
-/** A swap of the ends weighs 10, a hook that is not the schedule's 3, a step back toward the datum end 1. */
+/** A swap of the ends weighs 10, a hook that is not the schedule's 3, a saddle's outer bend before its center 2, a step back toward the datum end 1. */
 function weightOf(piece: Piece, steps: readonly Step[]): number {
   const weights = steps.map(({ index, hook }, place) => {
     const before = steps[place - 1];
     const swap = before && before.hook !== hook ? 10 : 0;
     const back = before && before.index > index ? 1 : 0;
-    return swap + back + (settingFor(piece, index, HALF_EMT).hook === hook ? 0 : 3);
+    const { kind, place: part, group } = piece.bends[index]!.corner;
+    const made = steps.slice(0, place).map((step) => piece.bends[step.index]!.corner);
+    const early =
+      kind === "three-bend saddle" &&
+      part !== 2 &&
+      !made.some((corner) => corner.group === group && corner.place === 2);
+    return swap + back + (early ? 2 : 0) + (settingFor(piece, index, HALF_EMT).hook === hook ? 0 : 3);
   });
   return weights.reduce((sum, weight) => sum + weight, 0);
 }
@@ -163,7 +169,7 @@ describe("the table of a searched order", () => {
     const route = "north 40, saddle 3 east at 45, ahead 60, west 60";
     const rows = rowsOf(route, LOW);
     const center = rows.find((row) => row["Bend"] === 2)!;
-    const scheduled = scheduleRun(buildRun(runOf(route), HALF_EMT))[1]!;
+    const scheduled = scheduleRun(buildRun(runOf(route), HALF_EMT)).find((row) => row.Bend === 2)!;
     expect([scheduled.Hook, center["Hook"], center["Line up"]]).toEqual(["far", "datum", "notch"]);
     expect(center["Mark"]).toBeCloseTo(scheduled.Mark as number, 9);
   });

@@ -1,6 +1,6 @@
 /** Room of a single stroke, worked out by hand for 1/2 EMT on R 4: half the OD is 0.353. Lengths [in], angles [°]. */
 import { USUAL_BENCH, type Bench } from "../../../src/shop/bench/bench";
-import { azimuths } from "../../../src/shop/bench/benchSides";
+import { azimuths } from "../../../src/shop/schedule/usualStrokes";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import type { Piece } from "../../../src/shop/run/builtRun";
 import type { Hook } from "../../../src/shop/shoe/marks";

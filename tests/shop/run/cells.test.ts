@@ -101,6 +101,7 @@ describe("writing", () => {
         ["Area", "Pump room"],
         ["Raceway", "EMT"],
         ["Size", "1/2"],
+        ["Step", 1],
       ],
     ]);
   });

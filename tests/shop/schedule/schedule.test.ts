@@ -50,13 +50,14 @@ describe("the schedule of one run", () => {
     expect(rows.map((row) => row.Turn)).toEqual(["first bend", "turn 180°"]);
   });
 
-  test("a three-bend saddle lines up its center with the notch and the outer bends with the arrow", () => {
+  test("a three-bend saddle is bent from its center: the notch first, then the outer bends with the arrow", () => {
     const rows = rowsOf("east 40, saddle 4 up at 45, ahead 40");
-    expect(rows.map((row) => [row["Line up"], row.Angle])).toEqual([
-      ["arrow", 22.5],
-      ["notch", 45],
-      ["arrow", 22.5],
+    expect(rows.map((row) => [row.Step, row.Bend, row["Line up"], row.Angle, row.Hook, row.Turn])).toEqual([
+      [1, 2, "notch", 45, "far", "first bend; put the far end on the hook's side"],
+      [2, 1, "arrow", 22.5, "far", "turn 180°"],
+      [3, 3, "arrow", 22.5, "datum", "swap the conduit end for end, last bend pointing as before"],
     ]);
+    expect(rows[0]!.Note).toMatch(/^the center first; bend 2 of 3/);
     // By hand: the crest clears 4, so the corner stands 4 + 4(1/cos 22.5° − 1); the leg to it is that over sin 22.5°; the
     // outer bend starts its setback before the leg, and the conduit to the center is leg, less setbacks, plus arcs.
     const half = Math.PI / 8;
@@ -64,9 +65,32 @@ describe("the schedule of one run", () => {
     const along = leg - 4 * Math.tan(half / 2) - 4 * Math.tan(half) + 4 * half + 4 * half;
     // Both outer bends are hooked toward the center, so their arrows stand past the arc on the center's side.
     const outer = along - 4 * half - 0.647;
-    expect((rows[1]!.Mark as number) - (rows[0]!.Mark as number)).toBeCloseTo(outer, EXACT);
-    expect((rows[2]!.Mark as number) - (rows[1]!.Mark as number)).toBeCloseTo(outer, EXACT);
-    expect(rows.map((row) => row.Hook)).toEqual(["far", "far", "datum"]);
+    const [center, first, last] = rows.map(({ Mark }) => Mark as number);
+    expect(center! - first!).toBeCloseTo(outer, EXACT);
+    expect(last! - center!).toBeCloseTo(outer, EXACT);
+  });
+
+  test.each<[string, Partial<Shoe>]>([
+    // The straights beside the center are some 8.5 in.
+    ["the shoe cannot hold the outer bends beside a bent center", { shortestTail: 9 }],
+    ["the dial does not reach the center", { dialTo: 44 }],
+  ])("a three-bend saddle is bent from the datum end where %s", (_, shoe) => {
+    const rows = rowsOf("east 40, saddle 4 up at 45, ahead 40", shoe);
+    expect(rows.map((row) => [row.Step, row.Bend])).toEqual([
+      [1, 1],
+      [2, 2],
+      [3, 3],
+    ]);
+  });
+
+  test("a saddle without a notch is bent from its center, too, with one swap of the ends", () => {
+    const rows = rowsOf("up 30, east 40, saddle 4 up at 50, ahead 40");
+    expect(rows.map((row) => [row.Step, row.Bend, row.Hook])).toEqual([
+      [1, 1, "datum"],
+      [2, 3, "datum"],
+      [3, 4, "datum"],
+      [4, 2, "far"],
+    ]);
   });
 
   test("a springback of 5° dials 95 for a 90 from zero, or 90 from −5", () => {

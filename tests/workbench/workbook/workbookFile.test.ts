@@ -76,7 +76,7 @@ describe("the workbook of a job, read by another library", () => {
     const rows = scheduleTable(scheduleJob(buildJob({ runs: demoRuns })));
     const cell = /<c r="A1"[^>]*>/.exec(partOf(bytes, "xl/worksheets/sheet3.xml"))![0];
     expect(cell).toContain('cm="1"');
-    expect(partOf(bytes, "xl/worksheets/sheet3.xml")).toContain(`<f t="array" ref="A1:V${rows.length}">`);
+    expect(partOf(bytes, "xl/worksheets/sheet3.xml")).toContain(`<f t="array" ref="A1:W${rows.length}">`);
     expect(partOf(bytes, "xl/metadata.xml")).toMatch(/metadataType name="XLDAPR"/);
     expect(partOf(bytes, "xl/metadata.xml")).toMatch(/dynamicArrayProperties fDynamic="1"/);
   });
