@@ -123,6 +123,11 @@ const withoutTextMark = {
   use: from("tools", "withoutTextMark.cjs"),
 };
 
+const plainFields = {
+  test: /@univerjs[\\/](core|engine-formula)[\\/]lib[\\/]es[\\/]index\.js$/,
+  use: from("tools", "plainFields.cjs"),
+};
+
 function workbench(mode) {
   return {
     ...base("workbench", mode),
@@ -135,7 +140,7 @@ function workbench(mode) {
       },
     },
     resolve: { ...base("workbench", mode).resolve, alias: lighter },
-    module: { rules: [typescript, styles, withoutTextMark] },
+    module: { rules: [typescript, styles, withoutTextMark, plainFields] },
     entry: { workbench: from("workbench", "page", "index.ts"), worker: from("workbench", "page", "worker.ts") },
     output: { path: path.join(dist, "workbench"), filename: "[name].js", publicPath: "" },
     plugins: [

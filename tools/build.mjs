@@ -23,7 +23,7 @@ const sources = {
     ...common,
   ],
   taskpane: ["taskpane", "src", "workbench/demo", "tools/demoJson.cjs", ...common],
-  workbench: ["workbench", "src", "tools/withoutTextMark.cjs", ...common],
+  workbench: ["workbench", "src", "tools/withoutTextMark.cjs", "tools/plainFields.cjs", ...common],
   bender: ["workbench/bender", "taskpane/bender", "src", ...common],
 };
 

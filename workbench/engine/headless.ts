@@ -11,7 +11,7 @@ import type { Book } from "./book";
 import { readArrayConstantsAsText } from "./functions/arrayConstant";
 import { type FunctionSet, registerFunctions } from "./functions/register";
 import { openBook } from "./open";
-import { noteResultsQuickly } from "./quickIndex";
+import { patchEngine } from "./patches";
 
 /** A workbook without a page around it, for the command line and for tests. */
 export interface HeadlessBook {
@@ -22,7 +22,7 @@ export interface HeadlessBook {
 /** Opens a workbook in Node. Wait for `book.settled()` before reading results. */
 export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData> = {}): HeadlessBook {
   readArrayConstantsAsText();
-  noteResultsQuickly();
+  patchEngine();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },

@@ -10,7 +10,7 @@ import { formatByColumn } from "./columnFormats";
 import { Book } from "./book";
 import { registerHints } from "./functions/hints";
 import type { DescribedFunctions } from "./functions/metadata";
-import { readTablesAfresh } from "./tableReferences";
+import { patchCalculation } from "./patches";
 
 /**
  * Opens a workbook in an engine whose plugins are registered, with the hints for the worksheet functions. Nothing is
@@ -22,7 +22,7 @@ export function openBook(univer: Univer, functions: DescribedFunctions, data: Pa
   const injector = univer.__getInjector();
   // The engine's services exist only once a workbook does, so the hints come after it.
   registerHints(injector, functions);
-  readTablesAfresh(injector);
+  patchCalculation(injector);
   formatByColumn(injector);
   return new Book(api, injector, workbook);
 }

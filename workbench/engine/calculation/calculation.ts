@@ -19,6 +19,7 @@ import {
   SetStyleCommand,
 } from "@univerjs/sheets";
 import { allCells, changeOf, type Dirty, type DirtyReader, nothingDirty, takeOverTrigger } from "./dirty";
+import { HiddenRows } from "./hiddenRows";
 import type { StartParams } from "../worker/resultSender";
 import { currentSpills, lostCells, type Spills } from "./spills";
 
@@ -56,6 +57,7 @@ export class Calculation {
   private readonly model: FormulaDataModel;
   private readonly dirtyCommands: IActiveDirtyManagerService;
   private readonly reader: DirtyReader;
+  private readonly hiddenRows: HiddenRows;
   private readonly inWorker: boolean;
 
   constructor(private readonly injector: Injector) {
@@ -63,6 +65,7 @@ export class Calculation {
     this.model = injector.get(FormulaDataModel);
     this.dirtyCommands = injector.get(IActiveDirtyManagerService);
     this.reader = takeOverTrigger(injector);
+    this.hiddenRows = new HiddenRows(injector);
     this.inWorker = injector.has(DataSyncPrimaryController);
     this.commands.onCommandExecuted((command, options) => this.follow(command, options));
     this.commands.beforeCommandExecuted((command, options) => this.dropSuperseded(command, options));
@@ -129,10 +132,9 @@ export class Calculation {
     this.changes = [];
     this.running = true;
     this.lastStage = false;
-    const rowData = this.model.getHiddenRowsFiltered();
     this.commands.syncExecuteCommand(
       SetFormulaCalculationStartMutation.id,
-      { ...this.unfinished, rowData, sendAll: this.dropped } satisfies StartParams,
+      { ...this.unfinished, rowData: this.hiddenRows.read(), sendAll: this.dropped } satisfies StartParams,
       { onlyLocal: true },
     );
     this.dropped = false;

@@ -12,7 +12,7 @@ import { ChannelService, DataSyncReplicaController, IRemoteInstanceService, IRPC
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { readArrayConstantsAsText } from "../functions/arrayConstant";
 import { type FunctionSet, functionClasses } from "../functions/register";
-import { noteResultsQuickly } from "../quickIndex";
+import { patchCalculation, patchEngine } from "../patches";
 import { PatientReplica } from "./patientReplica";
 import { heardOn, type Port } from "./port";
 import { ResultSender } from "./resultSender";
@@ -21,7 +21,7 @@ import { yieldInTime } from "./yieldInTime";
 /** Starts the engine inside a worker: it calculates for the page that started the worker. */
 export function calculateForPage(functions: FunctionSet, page: Port = globalThis): Univer {
   readArrayConstantsAsText();
-  noteResultsQuickly();
+  patchEngine();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -31,6 +31,7 @@ export function calculateForPage(functions: FunctionSet, page: Port = globalThis
     [UniverFormulaEnginePlugin, { function: functionClasses(functions), intervalCount: yieldInTime() }],
     [UniverSheetsPlugin, { onlyRegisterFormulaRelatedMutations: true }],
   ]);
+  patchCalculation(univer.__getInjector());
   speakWith(page, univer.__getInjector());
   return univer;
 }

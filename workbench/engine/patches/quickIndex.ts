@@ -34,9 +34,11 @@ export function noteResultsQuickly(): void {
 function keyReader(index: Index): (value: Parameters<Index["set"]>[3]) => Key {
   const scratch = new (index.constructor as new () => Index)();
   return (value) => {
-    scratch.clear();
     scratch.set("", "", 0, value, 0, true);
-    return scratch.getCellValuePositions("", "", 0)!.keys().next().value;
+    const values = scratch.getCellValuePositions("", "", 0)!;
+    const key: Key = values.keys().next().value;
+    values.clear();
+    return key;
   };
 }
 

@@ -1,6 +1,6 @@
 import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
 import fc from "fast-check";
-import { noteResultsQuickly } from "../../workbench/engine/quickIndex";
+import { noteResultsQuickly } from "../../../workbench/engine/patches/quickIndex";
 
 type Index = typeof CELL_INVERTED_INDEX_CACHE;
 
