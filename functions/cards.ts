@@ -8,6 +8,7 @@ import { runBends, runDegrees, runElbows, runLength } from "../src/shop/run/runT
 import { isElbowRow } from "../src/shop/schedule/schedule";
 import { formatLength } from "../src/units/length";
 import { toNumber } from "../src/units/number";
+import { readRules } from "../src/rules/rules";
 import { optional } from "../src/units/optional";
 import { answer } from "./answer";
 import { card, inchesField, listField, numberField, scheduleField, showsCards, textField } from "./entity";
@@ -62,7 +63,7 @@ export function runCard(route: any, raceway: any, size: any, shoes?: any[][], ed
     const codeEdition = readEdition(edition);
     const built = buildOneRun(route, raceway, size, shoes, rules);
     if (!showsCards()) return runLength(built);
-    return cardOfRun(built, findingsText(checkBuiltRun(built, codeEdition)));
+    return cardOfRun(built, findingsText(checkBuiltRun(built, codeEdition, readRules(rules))));
   });
 }
 

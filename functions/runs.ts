@@ -1,4 +1,5 @@
 import { readEdition } from "../src/raceway/rules";
+import { readRules } from "../src/rules/rules";
 import { checkCells } from "../src/shop/checks/checkCells";
 import { checkRow } from "../src/shop/checks/checks";
 import { findingsText } from "../src/shop/checks/findings";
@@ -104,7 +105,7 @@ export function runCheck(
       const findings =
         headers && row
           ? checkCells(headers, row, { shoes, rules }, codeEdition)
-          : checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition);
+          : checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition, readRules(rules));
       return findingsText(findings);
     },
   );

@@ -1,14 +1,15 @@
 import { chosenItem } from "../src/raceway/chosenItem";
-import { readConductors } from "../src/raceway/conductors";
+import { readConductors } from "../src/wiring/conductors";
 import { readEdition } from "../src/raceway/edition";
-import { expansion, expansionRule, takesExpansionFitting } from "../src/raceway/expansion";
-import { fillOf, fillSize } from "../src/raceway/fill";
+import { expansion, expansionRule, hasExpansionLimit, takesExpansionFitting } from "../src/raceway/expansion";
+import { fillOf, fillSize } from "../src/wiring/fill";
 import { pullBoxDimension, pullBoxRule, readEntries, readPullKind } from "../src/raceway/pullBox";
 import { readRaceway } from "../src/raceway/raceway";
 import { racewayData } from "../src/raceway/racewayData";
 import { ruleInWords } from "../src/raceway/rules";
 import { countSupports, readSupportedRun, supportRule } from "../src/raceway/supports";
 import { readTradeSize } from "../src/raceway/tradeSize";
+import { NotListedError } from "../src/units/errors";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";
 import { answer } from "./answer";
@@ -111,16 +112,17 @@ export function supports(raceway: any, size: any, length: any, run?: any, item?:
 }
 
 /**
- * By how many inches a run of PVC conduit changes its length when its temperature changes; negative when it cools.
+ * By how many inches a run changes its length when its temperature changes; negative when it cools.
  *
+ * For PVC the code says from what change a fitting is needed (1/4 in.); for metal it names no amount.
  * Example: =CONDUIT.EXPANSION("PVC 40", 1200, 100) //=> 4.056
- * Source: NEC 352.44 (2020), 352.44(A) (2023): 3.38e-5 in. per inch and °F.
+ * Source: PVC: NEC 352.44 (2020), 352.44(A) (2023), 3.38e-5 in. per inch and °F; steel 6.5e-6 and aluminum 1.3e-5: NEC 300.7(B), its note (2023).
  * @customfunction EXPANSION
  * @helpurl https://raceway-ledger.example/help/expansion.html
- * @param {any} raceway PVC 40 or PVC 80
+ * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} length of the straight run [in], above 0
  * @param {any} temperatureChange [°F] from the coldest to the hottest; negative for cooling
- * @param {any} [item] change, fitting (TRUE when it takes an expansion fitting) or rule; omitted: change
+ * @param {any} [item] change, fitting (TRUE when it takes an expansion fitting; PVC) or rule; omitted: change
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
  * @returns {any} the change [in], or what item asks for
  */
@@ -135,7 +137,14 @@ export function expansionOf(raceway: any, length: any, temperatureChange: any, i
         toNumber(temperatureChange, "temperatureChange", { min: -500, max: 500 }),
       );
       const rule = ruleInWords(expansionRule(kind, readEdition(edition)));
-      return chosenItem<unknown>(item, { change, fitting: takesExpansionFitting(change), rule });
+      return chosenItem<unknown>(item, {
+        change,
+        get fitting() {
+          if (hasExpansionLimit(kind)) return takesExpansionFitting(change);
+          throw new NotListedError(`The code names no change from which ${kind} takes a fitting.`);
+        },
+        rule,
+      });
     },
   );
 }

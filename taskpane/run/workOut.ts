@@ -1,7 +1,7 @@
 import { buildJob, isBuilt } from "../../src/shop/job/job";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { checkRow } from "../../src/shop/checks/checks";
-import type { Finding } from "../../src/shop/checks/findings";
+import type { Finding } from "../../src/shop/code/finding";
 import { readEdition } from "../../src/raceway/edition";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule/schedule";
@@ -42,11 +42,17 @@ export function workOut(
   const tried = attempt(() => {
     const place = columnPlaces(headers, RUN_COLUMNS).get("Route");
     if (place !== undefined) own[place] = route;
-    const row = buildJob({ runs: [headers, own], shoes, rules }).rows[0];
+    const job = buildJob({ runs: [headers, own], shoes, rules });
+    const row = job.rows[0];
     if (!row) return NOTHING;
     if (!isBuilt(row)) return { ...NOTHING, ...row };
     const { built } = row;
-    return { ...NOTHING, built, schedule: scheduleRun(built), findings: checkRow(row, readEdition(undefined)) };
+    return {
+      ...NOTHING,
+      built,
+      schedule: scheduleRun(built),
+      findings: checkRow(row, readEdition(undefined), job.rules),
+    };
   });
   return tried.value ?? { ...NOTHING, problem: tried.problem ?? "" };
 }

@@ -6,6 +6,8 @@ import { TABS } from "../../taskpane/workbook/items";
 import { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
+const LAST_INPUT = RUN_COLUMNS.at(-1)!.name;
+
 const pressSetUp = async (book?: FakeBook) => {
   const shown = await showPane(book);
   await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
@@ -19,7 +21,7 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
     ...["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
     ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
   ]);
-  const runs = "Runs[[#All],[Run]:[Joints]]";
+  const runs = `Runs[[#All],[Run]:[${LAST_INPUT}]]`;
   expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
   expect(book.sheet("Set-up").at(0, 0)).toBe(`=CONDUIT.JOB.SETUP(${runs},Shoes[#All],Bench[#All],Rules[#All])`);
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
@@ -41,9 +43,10 @@ test("input columns stand left, computed columns right, each given no more than 
     `=IF(${own("Route")}="","",CONDUIT.RUN.LENGTH(${own("Route")},${own("Raceway")},${own("Size")},` +
       "Shoes[[#All],[Raceway]:[Deduct]],Rules[[#All],[Rule]:[Value]]))",
   );
-  expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual(
-    ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"], // prettier-ignore
-  );
+  expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual([
+    ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
+    ...["Where", "Cover", "Temperature change", "Ambient", "Breaker"],
+  ]);
 });
 
 test("more sheets are made when they are wanted", async () => {
@@ -86,6 +89,6 @@ test("a sheet of the person's named Runs stays; another name is offered", async 
   expect(book.sheet("Runs").at(0, 0)).toBe("my own");
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
   expect(book.sheet("Schedule").at(0, 0)).toBe(
-    "=CONDUIT.JOB.SCHEDULE(Runs_2[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
+    `=CONDUIT.JOB.SCHEDULE(Runs_2[[#All],[Run]:[${LAST_INPUT}]],Shoes[#All],Rules[#All])`,
   );
 });

@@ -3,8 +3,8 @@
  * Limits and notes 4 and 7: as quoted in public data files.
  * Greatest numbers: NEC annex C, tables C.1, C.9 and C.10, from memory.
  */
-import { conductorArea, CONDUCTOR_SIZES, readConductors } from "../../src/raceway/conductors";
-import { fillOf, fillRule, fillSize } from "../../src/raceway/fill";
+import { conductorArea, CONDUCTOR_SIZES, readConductors } from "../../src/wiring/conductors";
+import { fillOf, fillRule, fillSize } from "../../src/wiring/fill";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import table4 from "./data/necTable4.json";

@@ -1,5 +1,4 @@
 import { InputError, NotListedError } from "../../src/units/errors";
-import { expansion } from "../../src/raceway/expansion";
 import { readEntries, readPullKind } from "../../src/raceway/pullBox";
 import { readSupportedRun, supportRule } from "../../src/raceway/supports";
 
@@ -62,10 +61,4 @@ test("a support rule tells its numbers", () => {
     "A strap or support at most 3 ft from each end of the run, and others at most 10 ft apart.",
   );
   expect(supportRule("RMC", "2", 2023, "straight").text).toContain("at most 16 ft apart");
-});
-
-test.each(["EMT", "IMC", "RMC", "PVC-coated RMC"] as const)("the expansion of %s is not listed", (raceway) => {
-  expect(() => expansion(raceway, 1200, 50)).toThrow(
-    new NotListedError(`No expansion is listed for ${raceway}; the code's table is for PVC conduit.`),
-  );
 });

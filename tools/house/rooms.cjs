@@ -6,6 +6,7 @@ const ROOMS = [
     "memory",
     "geometry",
     "raceway",
+    "wiring",
     "rules",
     "bends/shapes",
     "bends/groups",
@@ -14,7 +15,7 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/run", "shop/job", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
+  ...["shop/shoe", "shop/run", "shop/job", "shop/code", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",
     "cutting/greedy",

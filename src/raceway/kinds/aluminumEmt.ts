@@ -1,3 +1,4 @@
+import expansion from "../data/expansion.json";
 import table from "../data/emt.json";
 import supports from "../data/supports.json";
 import { bores } from "./bores";
@@ -12,6 +13,7 @@ export const aluminumEmt = {
   threaded: false,
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal },
+  expansion: { ...expansion.aluminum, rule: "metalExpansion" },
   styles: ["set-screw", "compression"],
   shoes: { deducts: {} },
 } as const satisfies RacewayRecord;

@@ -1,3 +1,4 @@
+import expansion from "../data/expansion.json";
 import coat from "../data/coat.json";
 import table from "../data/rmc.json";
 import supports from "../data/supports.json";
@@ -15,6 +16,7 @@ export const coatedRmc = {
   threaded: true,
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  expansion: { ...expansion.steel, rule: "metalExpansion" },
   styles: ["threaded"],
   shoes: { of: rmc.shoes, name: "RMC", sizesUp: 1 },
 } as const satisfies RacewayRecord;

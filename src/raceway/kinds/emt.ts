@@ -1,3 +1,4 @@
+import expansion from "../data/expansion.json";
 import table from "../data/emt.json";
 import shoes from "../data/shoes.json";
 import supports from "../data/supports.json";
@@ -12,6 +13,7 @@ export const emt = {
   threaded: false,
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal },
+  expansion: { ...expansion.steel, rule: "metalExpansion" },
   styles: ["set-screw", "compression"],
   shoes: { deducts: shoes.rows.EMT },
 } as const satisfies RacewayRecord;

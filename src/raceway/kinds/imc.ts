@@ -1,3 +1,4 @@
+import expansion from "../data/expansion.json";
 import table from "../data/imc.json";
 import shoes from "../data/shoes.json";
 import supports from "../data/supports.json";
@@ -12,6 +13,7 @@ export const imc = {
   threaded: true,
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  expansion: { ...expansion.steel, rule: "metalExpansion" },
   styles: ["threaded", "set-screw", "compression"],
   shoes: { deducts: shoes.rows.IMC, onEmt: { sizesUp: 1, source: "IMC on EMT shoe" } },
 } as const satisfies RacewayRecord;

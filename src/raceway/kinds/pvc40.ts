@@ -12,7 +12,7 @@ export const pvc40 = {
   threaded: false,
   elbows: "PVC",
   supports: { rule: "pvcSupports", spacing: supports.pvc },
-  expansion: expansion.pvc,
+  expansion: { ...expansion.pvc, rule: "expansion" },
   styles: ["cement"],
   shoes: { deducts: {} },
 } as const satisfies RacewayRecord;

@@ -17,6 +17,12 @@ export type KindOfShoe =
   | { readonly deducts: Deducts; readonly onEmt?: { readonly sizesUp: number; readonly source: string } }
   | { readonly of: KindOfShoe & { readonly deducts: Deducts }; readonly name: string; readonly sizesUp: number };
 
+/** Rate [in/(in·°F)] and rule: that of PVC says from what change a fitting is needed, that of metal does not. */
+export interface Expansion {
+  readonly rate: number;
+  readonly rule: "expansion" | "metalExpansion";
+}
+
 export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement";
 
 /**
@@ -42,8 +48,8 @@ export interface RacewayRecord {
     /** Spacing of a straight run with threaded couplings [ft], where the code allows another one. */
     readonly straightThreaded?: Readonly<Record<TradeSize, number>>;
   };
-  /** Thermal expansion [in/(in·°F)] where the code gives a table, so that long runs take expansion fittings. */
-  readonly expansion?: number;
+  /** Thermal expansion of its material, and the code's rule for it; absent where none is listed. */
+  readonly expansion?: Expansion;
   /** Fitting styles it takes, the usual one first. Common practice, no source. */
   readonly styles: readonly FittingStyle[];
   readonly shoes: KindOfShoe;

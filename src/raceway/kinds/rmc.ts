@@ -1,3 +1,4 @@
+import expansion from "../data/expansion.json";
 import table from "../data/rmc.json";
 import shoes from "../data/shoes.json";
 import supports from "../data/supports.json";
@@ -22,6 +23,7 @@ export const rmc = {
   threaded: true,
   elbows: "metal",
   supports: { rule: "supports", spacing: supports.metal, straightThreaded: supports.straightThreaded },
+  expansion: { ...expansion.steel, rule: "metalExpansion" },
   styles: ["threaded", "set-screw", "compression"],
   shoes: { deducts: shoes.rows.RMC, onEmt: { sizesUp: 1, source: "rigid on EMT shoe" } },
 } as const satisfies RacewayRecord;

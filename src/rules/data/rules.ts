@@ -318,7 +318,16 @@ export const RULES = [
     rule: "Expansion temperature change",
     value: 60,
     unit: "F",
-    source: "common practice, no source: use your site's; NEC 352.44 asks for a fitting from 1/4 in. of change",
+    source:
+      "common practice, no source: use your site's; NEC 352.44 asks for a fitting from 1/4 in. of change. For PVC; a run's own " +
+      "Temperature change goes before it",
+  },
+  {
+    rule: "Expansion fitting from, metal",
+    value: 0.25,
+    unit: "in of travel",
+    source:
+      "yours to set: NEC 300.7(B) names no amount; this is PVC's. Counted where a run has its own Temperature change",
   },
   {
     rule: "Expansion fitting travel",

@@ -3,7 +3,7 @@ import { showDegrees, showInches } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun, type Piece } from "../run/builtRun";
 import { tidyDegrees } from "../../geometry/angle";
 import { dialOrWords } from "../shoe/dialOrWords";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 import { testedSpringback, untested } from "../shoe/springback";
 import { shortTail } from "../schedule/scheduleNotes";
 

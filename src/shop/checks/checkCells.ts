@@ -1,7 +1,7 @@
 import type { Edition } from "../../raceway/rules";
 import { buildJob, type JobRanges } from "../job/job";
 import { checkRow, quantityFindings } from "./checks";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /**
  * Every finding of one row of a Runs table by all of its cells: what JOB.CHECKS says of it, but for what its shoes, its
@@ -17,5 +17,5 @@ export function checkCells(
   edition: Edition,
 ): Finding[] {
   const job = buildJob({ ...given, runs: [...headers, ...cells], argument: "headers" });
-  return [...quantityFindings(job), ...job.rows.flatMap((row) => checkRow(row, edition))];
+  return [...quantityFindings(job), ...job.rows.flatMap((row) => checkRow(row, edition, job.rules))];
 }

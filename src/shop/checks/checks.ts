@@ -1,10 +1,13 @@
 import { remember } from "../../memory/remember";
 import type { Edition } from "../../raceway/rules";
+import type { RuleBook } from "../../rules/rules";
+import { tooShallow } from "../code/coverChecks";
+import { expansionNeeded } from "../code/movementChecks";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
-import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "./codeChecks";
-import type { Finding } from "./findings";
+import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "../code/conduitChecks";
+import type { Finding } from "../code/finding";
 import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
 import { repeatedNames, unnamedRows } from "./nameChecks";
@@ -35,14 +38,14 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...quantityFindings(job),
     ...unnamedRows(job),
     ...repeatedNames(job),
-    ...job.rows.flatMap((row) => checkRow(row, edition)),
+    ...job.rows.flatMap((row) => checkRow(row, edition, rules)),
     ...unmeasuredShoes(job),
   ];
 }
 
 /** Every finding of one row: the same, whoever asks. */
-export const checkRow = (row: JobRow, edition: Edition): readonly Finding[] =>
-  isBuilt(row) ? checkBuiltRun(row.built, edition) : [notBuilt(row.name, row.problem)];
+export const checkRow = (row: JobRow, edition: Edition, rules: RuleBook): readonly Finding[] =>
+  isBuilt(row) ? checkBuiltRun(row.built, edition, rules) : [notBuilt(row.name, row.problem)];
 
 /** The finding for a run that cannot be read or built. */
 const notBuilt = (run: string, message: string): Finding => ({
@@ -54,20 +57,23 @@ const notBuilt = (run: string, message: string): Finding => ({
 });
 
 /** Every finding of one run that can be built. */
-export const checkBuiltRun: (built: BuiltRun, edition: Edition) => readonly Finding[] = remember((built, edition) =>
-  [
-    ...noShoeListed(built),
-    ...tooManyDegrees(built, edition),
-    ...tooTight(built, edition),
-    ...tooFull(built, edition),
-    ...tooFewStraps(built, edition),
-    ...pastTheDial(built),
-    ...crowdedBends(built),
-    ...meetsItself(built),
-    ...unionsNeeded(built),
-    ...coarseSweeps(built),
-    ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
-  ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),
+export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook) => readonly Finding[] = remember(
+  (built, edition, rules) =>
+    [
+      ...noShoeListed(built),
+      ...tooManyDegrees(built, edition),
+      ...tooTight(built, edition),
+      ...tooFull(built, edition),
+      ...tooFewStraps(built, edition),
+      ...tooShallow(built, edition),
+      ...expansionNeeded(built, edition, rules),
+      ...pastTheDial(built),
+      ...crowdedBends(built),
+      ...meetsItself(built),
+      ...unionsNeeded(built),
+      ...coarseSweeps(built),
+      ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
+    ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),
 );
 
 /** A sentence that ends in "in." takes no second stop. */

@@ -6,7 +6,7 @@ import { formatLength } from "../../units/length";
 import { showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun } from "../run/builtRun";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /** Arcs are followed in chords of at most this turn [°]: 0.03 in. from an arc of 10 in. */
 const CHORD = 9;

@@ -1,6 +1,6 @@
 import type { Job } from "../job/job";
 import { placeName } from "../run/runsTable";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /** Rows that go by their place in the table because nobody gave them a name. */
 export const unnamedRows = ({ rows }: Job): Finding[] =>

@@ -2,7 +2,7 @@ import { showDegrees } from "../../units/show";
 import { racewayRecord } from "../../raceway/raceway";
 import type { BuiltRun } from "../run/builtRun";
 import { runElbows } from "../run/runTotals";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /** A run of a size no shoe is listed for: its bends are counted as factory elbows, and this says how to change it. */
 export function noShoeListed(built: BuiltRun): Finding[] {

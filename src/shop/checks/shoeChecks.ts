@@ -5,7 +5,7 @@ import { builtRows, type Job } from "../job/job";
 import { runBends } from "../run/runTotals";
 import { measuredWords } from "../shoe/measured";
 import type { Shoe } from "../shoe/shoe";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /** Every shoe that bends a run of the job and was never measured, with what that does to the marks. */
 export function unmeasuredShoes(job: Job): Finding[] {

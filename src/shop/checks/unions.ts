@@ -1,6 +1,6 @@
 import { racewayRecord } from "../../raceway/raceway";
 import type { BuiltRun } from "../run/builtRun";
-import type { Finding } from "./findings";
+import type { Finding } from "../code/finding";
 
 /**
  * Bent pieces of threaded conduit that must be turned onto a coupling between two boxes. Common practice, no source: a bent

@@ -9,6 +9,7 @@ import { dayText } from "../../units/day";
 import { InputError, isUserError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
+import { readSite, SITE_COLUMNS, type Site } from "./siteCells";
 import { readStart } from "./start";
 
 /** Columns of the Runs table. */
@@ -31,6 +32,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Straps", zero: true },
   { name: "Start" },
   { name: "Joints" },
+  ...SITE_COLUMNS,
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal, a threaded one with its coupling) [in]. */
@@ -43,7 +45,7 @@ const MOST_RUNS = 20_000;
 const MOST = 100_000;
 
 /** One run as the user wrote it, its cells read. */
-export interface Run {
+export interface Run extends Site {
   readonly name: string;
   readonly job: string;
   readonly area: string;
@@ -155,6 +157,7 @@ function readRun(row: TableRow, name: string): Run {
     straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
     ...(start === null ? {} : { start: readStart(start) }),
     ...(joints === null ? {} : { joints: readJoints(joints) }),
+    ...readSite(row),
   };
 }
 

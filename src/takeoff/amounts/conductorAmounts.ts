@@ -1,4 +1,4 @@
-import { readConductors, type Conductors } from "../../raceway/conductors";
+import { readConductors, type Conductors } from "../../wiring/conductors";
 import type { Run } from "../../shop/run/runsTable";
 import type { Amount } from "./amount";
 import type { Item } from "./item";

@@ -4,9 +4,14 @@ import type { BuiltRun } from "../../shop/run/builtRun";
 import { someOf, type Amount } from "./amount";
 import { sizedItem } from "./item";
 import type { RuleBook } from "../../rules/rules";
+import { standsFree } from "../../wiring/place";
 
-/** Straps of a run: the fewest supports the code allows from box to box, by the spacing for a run as it comes. */
+/**
+ * Straps of a run: the fewest supports the code allows from box to box, by the spacing for a run as it comes. None in the
+ * ground and in concrete.
+ */
 export function strapAmounts({ run, pulls }: BuiltRun, rules: RuleBook): Amount[] {
+  if (!standsFree(run.place)) return [];
   const spacing = supportRule(run.raceway, run.size, readEdition(rules.number("Support edition")));
   const supports = pulls.reduce((sum, pull) => sum + countSupports(pull.parts.developed, spacing), 0);
   return someOf([{ item: sizedItem(run, "strap"), each: supports * rules.number("Straps per support") }]);

@@ -9,6 +9,9 @@ import { nominalStick } from "../../raceway/sticks";
 import { formatLength } from "../../units/length";
 import { labelKey } from "../amounts/lineBook";
 import { lookUpKey } from "../../units/lookUpKey";
+import { show } from "../../units/show";
+import { breakerInWords } from "../../wiring/breaker";
+import { placeInWords } from "../../wiring/place";
 import { compareText, naturalOrder } from "../../units/naturalOrder";
 
 /** One thing that changed about the runs. */
@@ -119,6 +122,11 @@ const runCells = (run: Run): Record<string, string> => ({
   Straps: run.straps === undefined ? "" : String(run.straps),
   Start: run.start ? writeStart(run.start) : "",
   Joints: (run.joints ?? []).map((joint) => formatLength(joint, 64)).join(", "),
+  Where: run.place ? placeInWords(run.place) : "",
+  Cover: run.cover === undefined ? "" : formatLength(run.cover, 64),
+  "Temperature change": run.temperatureChange === undefined ? "" : String(run.temperatureChange),
+  Ambient: run.ambient === undefined ? "" : `${show(run.ambient, 1)} °C`,
+  Breaker: run.breaker ? breakerInWords(run.breaker) : "",
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

@@ -58,6 +58,21 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     { ...text, note: "Where the run begins: east, north and up of the job's own zero, as 100 0 96 or 8' 4\", 0, 8'" },
   ],
   Joints: [90, { ...text, note: "Where the run is coupled, from its datum end: 10', 20'" }],
+  Where: [
+    130,
+    {
+      look: {},
+      list: ["exposed", "concealed", "buried", "in concrete", "wet", "hot", "under a road", "under a slab"],
+      note: "Words parted by commas; of a buried run, what is over it. In the ground and in concrete: no straps, no expansion fittings",
+    },
+  ],
+  Cover: [75, { look: { align: "right" }, note: "Planned cover of a buried run: inches, or 2'" }],
+  "Temperature change": [
+    105,
+    { look: { align: "right" }, note: "°F from coldest to hottest, where it is this run's own" },
+  ],
+  Ambient: [80, { look: { align: "right" }, note: "Air around the run: °C, or 104 F" }],
+  Breaker: [80, { look: { align: "right" }, note: "Amperes, or 600 A, 2 sets" }],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [80, count],
   Degrees: [75, { ...degrees, note: "The most between two boxes; follows by formula" }],

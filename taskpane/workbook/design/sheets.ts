@@ -14,7 +14,10 @@ const wide = (header: string, width: number): Listed => [header, { width }];
 const number = (header: string, width: number): Listed => [header, { width, look: { align: "center" } }];
 
 /** Columns of Runs that many jobs never fill: out of sight until something stands in them. */
-const SELDOM = ["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"];
+const SELDOM = [
+  ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
+  ...["Where", "Cover", "Temperature change", "Ambient", "Breaker"],
+];
 const SELDOM_MADE = ["Crew", "Raceway", "Size", "Shape", "Id"];
 
 /** Ours first, in this order; whatever else the functions read follows, so that every column they read is offered. */

@@ -1,6 +1,7 @@
 import { buildJob } from "../../../src/shop/job/job";
 import { checkJob } from "../../../src/shop/checks/checks";
-import { findingsTable, findingsText, type Finding } from "../../../src/shop/checks/findings";
+import { findingsTable, findingsText } from "../../../src/shop/checks/findings";
+import type { Finding } from "../../../src/shop/code/finding";
 
 const HEADER = ["Run", "Raceway", "Size", "Route", "Conductors", "Straps"];
 const SHOE_HEADER = ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial start", "Shortest tail"];

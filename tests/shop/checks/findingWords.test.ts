@@ -1,7 +1,8 @@
 import { buildJob } from "../../../src/shop/job/job";
 /** Each finding whole: weight, rule, what was found and what would put it right. */
 import { checkJob } from "../../../src/shop/checks/checks";
-import { findingsText, type Finding } from "../../../src/shop/checks/findings";
+import { findingsText } from "../../../src/shop/checks/findings";
+import type { Finding } from "../../../src/shop/code/finding";
 
 const HEADER = ["Run", "Raceway", "Size", "Route", "Conductors", "Straps"];
 const SHOE_HEADER = ["Raceway", "Size", "Radius", "Deduct", "Springback", "Dial start", "Shortest tail"];

@@ -1,3 +1,4 @@
+import { readRules } from "../../../src/rules/rules";
 import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs with bends that are bought, by hand: an elbow of radius R takes R·tan(A/2) of each leg beside it. Radius of PVC and
@@ -198,7 +199,7 @@ describe("a run with elbows and bends of the shop", () => {
 });
 
 describe("checks", () => {
-  const rules = (run: BuiltRun) => checkBuiltRun(run, 2023).map(({ rule }) => rule);
+  const rules = (run: BuiltRun) => checkBuiltRun(run, 2023, readRules(null)).map(({ rule }) => rule);
 
   test("the bench asks nothing of elbows", () => {
     const stiff = { ...HALF_EMT, springback: 20, shortestTail: 6 };
@@ -216,7 +217,11 @@ describe("checks", () => {
     expect(run.pulls[0]!.pieces[1]!.bends[0]!.start).toBeCloseTo(3 - 4 * Math.tan(Math.PI / 12), EXACT);
     expect(scheduleRun(run).find(({ Bend }) => Bend === 1)!.Hook).toBe("far");
     expect(rules(run)).toEqual([]);
-    const short = checkBuiltRun(mixed("up 40, east 7, bend 30 up, ahead 7, bend 90 down, ahead 9"), 2023);
+    const short = checkBuiltRun(
+      mixed("up 40, east 7, bend 30 up, ahead 7, bend 90 down, ahead 9"),
+      2023,
+      readRules(null),
+    );
     expect(short.map(({ finding }) => finding)).toEqual([
       "piece 2, bend 1: the datum end has 1.93 in. to hold; the shoe needs 2 in.",
     ]);
@@ -225,7 +230,7 @@ describe("checks", () => {
   test("degrees between pull points, fill and straps go on", () => {
     const cells: Partial<Run> = { conductors: "80 #10 THHN", straps: 1 };
     const run = pvc("up 40, east 90, up 90, east 90, up 90, east 90", cells);
-    expect(checkBuiltRun(run, 2023).map(({ finding }) => finding)).toEqual([
+    expect(checkBuiltRun(run, 2023, readRules(null)).map(({ finding }) => finding)).toEqual([
       "the run turns 450° between pull points; the limit is 360°.",
       expect.stringMatching(/^80 #10 THHN fill \d+\.\d % of PVC 40 2; the limit is 40 %\.$/),
       expect.stringMatching(/^1 straps are planned; the run needs at least \d+:/),

@@ -120,6 +120,11 @@ const OTHER_CELLS = [
   ["Straps", "3"],
   ["Start", "100 0 96"],
   ["Joints", "2' 0\""],
+  ["Where", "under a road, hot"],
+  ["Cover", "2' 0\""],
+  ["Temperature change", "90"],
+  ["Ambient", "40 °C"],
+  ["Breaker", "600 A, 2 sets"],
 ] as const;
 
 test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {

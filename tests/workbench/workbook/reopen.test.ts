@@ -1,4 +1,5 @@
 import type { Book, CellValue } from "../../../workbench/engine";
+import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { openHeadless } from "../../../workbench/engine/headless";
 import { makeWorkbook, openXlsx, runsFromCsv, saveXlsx } from "../../../workbench/workbook";
 import { builtFunctions, demoWorkbook } from "./demoFile";
@@ -42,7 +43,7 @@ test("a written workbook, opened again, works out every value anew and the same"
     }
     // Worked out, not read: a changed run changes the schedule.
     expect(book.sheet("Schedule").range("A1").formulas[0]![0]).toBe(
-      "=CONDUIT.JOB.SCHEDULE(Runs[[#All],[Run]:[Joints]],Shoes[#All],Rules[#All])",
+      `=CONDUIT.JOB.SCHEDULE(Runs[[#All],[Run]:[${RUN_COLUMNS.at(-1)!.name}]],Shoes[#All],Rules[#All])`,
     );
   });
 });

@@ -44,7 +44,7 @@ export const tables: Family = {
     EXPANSION: {
       formula: ["change = 3.38 · 10⁻⁵ · length · temperature change"],
       more: ['=CONDUIT.EXPANSION("PVC 40",1200,100,"fitting")', '=CONDUIT.EXPANSION("PVC 80","50 ft",-40)'],
-      refused: ['=CONDUIT.EXPANSION("EMT",1200,100)', '=CONDUIT.EXPANSION("PVC 40",1200,600)'],
+      refused: ['=CONDUIT.EXPANSION("EMT",1200,100,"fitting")', '=CONDUIT.EXPANSION("PVC 40",1200,600)'],
     },
     PULLBOX: {
       formula: [

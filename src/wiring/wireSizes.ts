@@ -1,8 +1,8 @@
 import { InputError, NotListedError, quoteValue } from "../units/errors";
-import { inWords } from "./inWords";
-import table from "./data/wiring.json";
+import { inWords } from "../raceway/inWords";
+import table from "./data/circularMils.json";
 
-const AWG: Record<string, number> = table.circularMils.awg;
+const AWG: Record<string, number> = table.awg;
 
 /** Sizes of conductors from the thinnest: AWG, then kcmil. */
 export const WIRE_SIZES: readonly string[] = [

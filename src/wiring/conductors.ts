@@ -1,6 +1,6 @@
 import { InputError, NotListedError, quoteValue } from "../units/errors";
 import table from "./data/conductors.json";
-import { inWords } from "./inWords";
+import { inWords } from "../raceway/inWords";
 
 /** Insulations whose areas are listed; THHN stands for THWN and THWN-2 too, XHHW for XHHW-2. */
 export type Insulation = keyof typeof table.insulations;

@@ -1,6 +1,6 @@
 import { NotListedError } from "../../src/units/errors";
-import { readConductors } from "../../src/raceway/conductors";
-import { fillOf, fillSize } from "../../src/raceway/fill";
+import { readConductors } from "../../src/wiring/conductors";
+import { fillOf, fillSize } from "../../src/wiring/fill";
 import { sizesOf } from "../../src/raceway/dimensions";
 
 test("areas of different conductors add up", () => {

@@ -1,10 +1,10 @@
 import { InputError } from "../units/errors";
 import { show } from "../units/show";
-import table from "./data/wiring.json";
+import table from "./data/pulling.json";
 import type { WireMetal } from "./groundingSize";
 import { circularMils } from "./wireSizes";
 
-const { stress, many, most } = table.pulling;
+const { stress, many, most } = table;
 
 /** How cables lie in a raceway. */
 export type Lay = "single" | "cradled" | "triangular" | "complex";

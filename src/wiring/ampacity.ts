@@ -1,8 +1,8 @@
 import { InputError, NotListedError } from "../units/errors";
 import { show } from "../units/show";
-import table from "./data/wiring.json";
+import table from "./data/ampacity.json";
 
-const { copper, columns, adjustment, ambient } = table.ampacity;
+const { copper, columns, adjustment, ambient } = table;
 const AMPERES: Record<string, readonly number[]> = copper;
 
 /** Ampacity of a copper conductor and what it was made less by. */

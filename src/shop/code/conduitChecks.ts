@@ -1,13 +1,14 @@
 import { ROUNDING } from "../../units/tolerances";
-import { readConductors } from "../../raceway/conductors";
-import { fillOf, fillSize } from "../../raceway/fill";
+import { readConductors } from "../../wiring/conductors";
+import { fillOf, fillSize } from "../../wiring/fill";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../raceway/rules";
 import { countSupports, supportRule } from "../../raceway/supports";
 import { isUserError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
 import { runPieces, type BuiltRun } from "../run/builtRun";
-import type { Finding } from "./findings";
+import { standsFree } from "../../wiring/place";
+import type { Finding } from "./finding";
 
 /** Degrees of bend between pull points. */
 export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
@@ -92,7 +93,7 @@ function biggerSize({ run }: BuiltRun, edition: Edition): string {
 /** Straps that are planned (column Straps) against the fewest that the code allows. */
 export function tooFewStraps(built: BuiltRun, edition: Edition): Finding[] {
   const { run } = built;
-  if (run.straps === undefined) return [];
+  if (run.straps === undefined || !standsFree(run.place)) return [];
   const rule = supportRule(run.raceway, run.size, edition);
   const needed = built.pulls.reduce((sum, pull) => sum + countSupports(pull.parts.developed, rule), 0);
   if (run.straps >= needed) return [];

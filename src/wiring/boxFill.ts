@@ -1,9 +1,9 @@
 import { InputError, NotListedError } from "../units/errors";
-import { inWords } from "./inWords";
-import table from "./data/wiring.json";
+import { inWords } from "../raceway/inWords";
+import table from "./data/boxFill.json";
 import { circularMils, type WireCount } from "./wireSizes";
 
-const { allowance, groundsInOne, furtherGround, device } = table.boxFill;
+const { allowance, groundsInOne, furtherGround, device } = table;
 const VOLUMES: Record<string, number> = allowance;
 
 /** What is in a box. */

@@ -1,6 +1,6 @@
 import { InputError, NotListedError } from "../units/errors";
 import { show } from "../units/show";
-import table from "./data/wiring.json";
+import table from "./data/grounding.json";
 import { circularMils, sizeOfMils } from "./wireSizes";
 
 /** Metal of a conductor. */
@@ -20,7 +20,7 @@ export function groundingSize(
   metal: WireMetal,
   upsized?: { readonly needed: string; readonly installed: string },
 ): string {
-  const row = table.grounding.rows.find(([most]) => breaker <= (most as number));
+  const row = table.rows.find(([most]) => breaker <= (most as number));
   if (!row) throw new NotListedError(`breaker must be at most 6000 A; got ${show(breaker)} A.`);
   const size = row[metal === "copper" ? 1 : 2] as string;
   if (!upsized) return size;

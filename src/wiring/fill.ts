@@ -2,10 +2,10 @@ import { SAME_COUNT } from "../units/tolerances";
 import { NotListedError } from "../units/errors";
 import type { Conductors } from "./conductors";
 import table from "./data/fill.json";
-import { dimension, sizesOf } from "./dimensions";
-import type { Raceway } from "./raceway";
-import { commonRule, nameRule, type Edition, type LimitRule } from "./rules";
-import type { TradeSize } from "./tradeSize";
+import { dimension, sizesOf } from "../raceway/dimensions";
+import type { Raceway } from "../raceway/raceway";
+import { commonRule, nameRule, type Edition, type LimitRule } from "../raceway/rules";
+import type { TradeSize } from "../raceway/tradeSize";
 
 /** How full a raceway is. */
 export interface ConductorFill {

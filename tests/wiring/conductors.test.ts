@@ -1,5 +1,5 @@
 import { InputError, NotListedError } from "../../src/units/errors";
-import { CONDUCTOR_SIZES, conductorArea, readConductors } from "../../src/raceway/conductors";
+import { CONDUCTOR_SIZES, conductorArea, readConductors } from "../../src/wiring/conductors";
 
 const brief = (value: unknown): string[] =>
   readConductors(value).map(({ count, size, insulation }) => `${count} ${size} ${insulation}`);

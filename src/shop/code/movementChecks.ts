@@ -1,0 +1,30 @@
+import { expansionRule } from "../../raceway/expansion";
+import { nameRule, type Edition } from "../../raceway/rules";
+import type { RuleBook } from "../../rules/rules";
+import { formatLength } from "../../units/length";
+import { show, showInches } from "../../units/show";
+import type { BuiltRun } from "../run/builtRun";
+import type { Finding } from "./finding";
+import { degreesOf, movements } from "./movements";
+
+/** Straight stretches that take expansion fittings; the take-off counts them. */
+export function expansionNeeded(built: BuiltRun, edition: Edition, rules: RuleBook): Finding[] {
+  const { run } = built;
+  const found = movements(built, rules);
+  if (found.length === 0) return [];
+  const most = found.reduce((a, b) => (b.change > a.change ? b : a));
+  const fittings = found.reduce((sum, movement) => sum + movement.fittings, 0);
+  return [
+    {
+      run: run.name,
+      weight: "look",
+      rule: nameRule(expansionRule(run.raceway, edition)),
+      finding:
+        `a straight of ${formatLength(most.length)} of ${run.raceway} moves ${showInches(most.change, 2)} over ` +
+        `${show(degreesOf(run, rules)!, 0)} °F; the take-off counts ${fittings === 1 ? "one expansion fitting" : `${fittings} expansion fittings`}.`,
+      fix:
+        (run.place ? "" : "Write buried, in concrete or exposed under Where. ") +
+        "Write this run's own Temperature change [°F], where it is another.",
+    },
+  ];
+}

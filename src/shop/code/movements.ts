@@ -1,0 +1,35 @@
+import { expansion, hasExpansionLimit, takesExpansionFitting } from "../../raceway/expansion";
+import type { RuleBook } from "../../rules/rules";
+import { standsFree } from "../../wiring/place";
+import type { BuiltRun } from "../run/builtRun";
+
+/** A straight stretch between bends and boxes that its temperature moves enough to take expansion fittings. */
+export interface Movement {
+  /** [in] */
+  readonly length: number;
+  /** [in] */
+  readonly change: number;
+  readonly fittings: number;
+}
+
+/**
+ * Straight stretches of a run that take expansion fittings, as many as the change needs of a fitting's travel: of PVC by the
+ * code's quarter inch; of metal, for which the code names no amount, by a rule and only where the run says its Temperature change.
+ * None in the ground and in concrete.
+ */
+export function movements({ run, pulls }: BuiltRun, rules: RuleBook): Movement[] {
+  const degrees = degreesOf(run, rules);
+  if (degrees === undefined || !standsFree(run.place)) return [];
+  const from = hasExpansionLimit(run.raceway) ? undefined : rules.number("Expansion fitting from, metal");
+  const travel = rules.number("Expansion fitting travel");
+  return pulls.flatMap(({ parts }) =>
+    parts.straights.flatMap((length): Movement[] => {
+      const change = expansion(run.raceway, length, degrees);
+      return takesExpansionFitting(change, from) ? [{ length, change, fittings: Math.ceil(change / travel) }] : [];
+    }),
+  );
+}
+
+/** From the coldest to the hottest [°F]: the run's own, or for PVC the one of the rules. */
+export const degreesOf = ({ raceway, temperatureChange }: BuiltRun["run"], rules: RuleBook): number | undefined =>
+  temperatureChange ?? (hasExpansionLimit(raceway) ? rules.number("Expansion temperature change") : undefined);

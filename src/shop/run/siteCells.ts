@@ -1,0 +1,45 @@
+import type { Column, TableRow } from "../../table/headerTable";
+import { toInches } from "../../units/length";
+import { toNumber } from "../../units/number";
+import { optional } from "../../units/optional";
+import { readBreaker, type Breaker } from "../../wiring/breaker";
+import { readPlace, type Place } from "../../wiring/place";
+import { readCelsius } from "../../wiring/temperature";
+
+/** Columns of Runs about where a run is and what feeds it. */
+export const SITE_COLUMNS: readonly Column[] = [
+  { name: "Where" },
+  { name: "Cover" },
+  { name: "Temperature change" },
+  { name: "Ambient" },
+  { name: "Breaker" },
+];
+
+/** Where a run is and what feeds it, each as far as its row says so. */
+export interface Site {
+  readonly place?: Place;
+  /** Planned cover of a buried run [in]. */
+  readonly cover?: number;
+  /** From its coldest to its hottest [°F]. */
+  readonly temperatureChange?: number;
+  /** Air around it [°C]. */
+  readonly ambient?: number;
+  readonly breaker?: Breaker;
+}
+
+/** Reads those cells of a row. @throws InputError naming the column */
+export function readSite(row: TableRow): Site {
+  const cell = <T>(column: string, read: (value: unknown) => T) => optional(row.get(column), read);
+  return dropUndefined({
+    place: cell("Where", (value) => readPlace(value)),
+    cover: cell("Cover", (value) => toInches(value, "Cover", { min: 0 })),
+    temperatureChange: cell("Temperature change", (value) =>
+      toNumber(value, "Temperature change", { above: 0, max: 500 }),
+    ),
+    ambient: cell("Ambient", (value) => readCelsius(value, "Ambient", { min: -60, max: 100 })),
+    breaker: cell("Breaker", (value) => readBreaker(value)),
+  });
+}
+
+const dropUndefined = <T extends object>(values: { [K in keyof T]: T[K] | undefined }): T =>
+  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as T;
