@@ -7,16 +7,21 @@ type Index = typeof CELL_INVERTED_INDEX_CACHE;
 /**
  * The engine notes each result's row under its value, and looks through every value of the column to take out the
  * row's old note. For a long spilled table that grows with the square of its length: minutes for 20,000 rows. This
- * remembers where each row was noted, so one note costs the same however long the column is.
+ * remembers where each row was noted, so one note costs the same however long the column is. Results in a column that
+ * nobody has looked through in this calculation are not noted at all: who does so later notes every row of it first.
  */
 export function noteResultsQuickly(): void {
   const index = CELL_INVERTED_INDEX_CACHE;
-  const { _cache: units } = index as unknown as { _cache: Map<string, Map<string, Map<number, Map<Key, Rows>>>> };
+  const { _cache: units, _continueBuildingCache: lookedThrough } = index as unknown as {
+    _cache: Map<string, Map<string, Map<number, Map<Key, Rows>>>>;
+    _continueBuildingCache: Map<string, Map<string, Map<number, unknown>>>;
+  };
   if (Object.hasOwn(index, "set")) return;
   const places = new WeakMap<Map<Key, Rows>, Map<number, Rows>>();
   const keyOf = keyReader(index);
 
   index.set = (unitId, sheetId, column, value, row, force = false) => {
+    if (force && !lookedThrough.get(unitId)?.get(sheetId)?.has(column)) return;
     if (!force && !index.shouldContinueBuildingCache(unitId, sheetId, column, row)) return;
     const sheets = entryOf(units, unitId, () => new Map<string, Map<number, Map<Key, Rows>>>());
     const columns = entryOf(sheets, sheetId, () => new Map<number, Map<Key, Rows>>());
