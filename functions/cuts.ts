@@ -9,7 +9,9 @@ import { answerInSlices } from "./inSlices";
  * Pieces are cut to the nearest 1/16 in., as JOB.SCHEDULE shows them. The answer comes within a set amount of work.
  * Of plans that cost the same one with a long rest is shown. The longest rest is looked for on every stick, bought or on hand;
  * proven means that no plan of that cost, taking no more sticks without a price from what is on hand, leaves a longer one.
- * Example: =CONDUIT.JOB.CUTS(Runs[#All], Stock[#All], Shoes[#All]) //=> Raceway, Size, Sticks, Stick, Cut, Left over, For, Note
+ * Lines stand in the order of sawing: all sticks of a line together, length after length, so that the stop is set seldom.
+ * Drop names what is left of each stick and is kept, through the whole job; Drop to says whether it goes to Stock or is scrap.
+ * Example: =CONDUIT.JOB.CUTS(Runs[#All], Stock[#All], Shoes[#All]) //=> Raceway, Size, Sticks, Stick, Cut, Left over, For, Note, Drop, Drop to
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction JOB.CUTS
  * @helpurl https://raceway-ledger.example/help/job.cuts.html
@@ -48,7 +50,9 @@ export function jobCutsOf(
  * Lengths are cut as written, never rounded: all in 1/32 in., or all in 0.1 mm.
  * Of plans that cost the same one with a long rest is shown. The longest rest is looked for on every stick, bought or on hand;
  * proven means that no plan of that cost, taking no more sticks without a price from what is on hand, leaves a longer one.
- * Example: =CONDUIT.CUT.PLAN(A2:A9, B2:B9, 120, 0.0625) //=> Sticks, Stick, Cut, Left over, Note
+ * Lines stand in the order of sawing: all sticks of a line together, length after length, so that the stop is set seldom.
+ * Drop names what is left of each stick and is kept; Drop to says whether it goes to Stock or is scrap.
+ * Example: =CONDUIT.CUT.PLAN(A2:A9, B2:B9, 120, 0.0625) //=> Sticks, Stick, Cut, Left over, Note, Drop, Drop to
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction CUT.PLAN
  * @helpurl https://raceway-ledger.example/help/cut.plan.html

@@ -427,6 +427,16 @@ export const strings = {
       notCut: "Not in the plan",
       total: "All together:",
       behind: "Runs these pieces go to",
+      stock: {
+        about: (drops: number, used: number) =>
+          `When all of it is cut: ${[
+            ...(used > 0 ? [`${many(used, "stick", "sticks")} on hand off Stock`] : []),
+            ...(drops > 0 ? [`${many(drops, "drop", "drops")} into it`] : []),
+          ].join(", ")}. The sheets plan these runs from Stock as it then stands.`,
+        button: "Put the drops into Stock",
+        done: "Stock now holds what this plan leaves on hand.",
+        noTable: "This workbook has no Stock table for the drops. Set it up at Start.",
+      },
     },
     changes: {
       title: "Changes",

@@ -13,6 +13,7 @@ export * from "./addRows";
 export * from "./addSheet";
 export * from "./batch";
 export * from "./block";
+export * from "./changeRows";
 export * from "./contents";
 export * from "./events";
 export * from "./names";

@@ -1,6 +1,6 @@
-import { sawLines } from "../../src/takeoff/cuts/sawLines";
+import { sawLines } from "../../src/takeoff/saw/sawLines";
 import { formatLength, type LengthStyle } from "../../src/units/formatLength";
-import type { CutResult, LotPlan } from "../totals/cutWork";
+import type { CutResult, LotPlan } from "../totals/cuts/cutWork";
 import { list, text } from "./ticketHtml";
 import { ticketStrings } from "./ticketStrings";
 

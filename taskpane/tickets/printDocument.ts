@@ -2,7 +2,7 @@ import { escapeText } from "../../src/drawing/paper/toSvg";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
-import type { CutResult } from "../totals/cutWork";
+import type { CutResult } from "../totals/cuts/cutWork";
 import { cutSheetHtml } from "./cutSheetHtml";
 import { PAGE_CSS } from "./paperCss";
 import { isClose, type TicketLook } from "../../src/drawing/ticket/ticketScenes";

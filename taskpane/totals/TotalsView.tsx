@@ -7,7 +7,7 @@ import { useRun } from "../run/useRun";
 import { strings } from "../strings";
 import { BendsPart } from "./BendsPart";
 import { ChangesPart } from "./ChangesPart";
-import { CutsPart } from "./CutsPart";
+import { CutsPart } from "./cuts/CutsPart";
 import { MadePart } from "./MadePart";
 import { TakeoffPart } from "./TakeoffPart";
 

@@ -25,7 +25,7 @@ test("arguments reach their place", () => {
   ];
   const table = jobCutsOf(runs, stock, shoes, omitted, 14, rules);
   // Two of 40 and two cuts of 1/2 in. leave 15 in. of 96.
-  expect(table[2]).toEqual(["EMT", "1/2", 1, '96"', '2 × 40"', '15"', "A/1 ×2", "keep the rest"]);
+  expect(table[2]).toEqual(["EMT", "1/2", 1, '96"', '2 × 40"', '15"', "A/1 ×2", "", "drop 1", "Stock"]);
   expect(table[table.length - 1]!.join()).toContain("shoes row 2");
   expect(jobCutsOf(runs, stock, omitted, 1, 14.5, rules)[2]).toEqual([
     "EMT",
@@ -34,11 +34,18 @@ test("arguments reach their place", () => {
     '96"',
     '2 × 40"',
     '14"',
-    "A/1 ×2",
-    "",
+    ...["A/1 ×2", "", "", "scrap"],
   ]);
   expect(cutPlanOf([[40]], [[3]], [[100]], 0.25, 19)[1]!.join()).toContain("2 sticks to buy");
-  expect(cutPlanOf([[40]], [[2]], [[100]], 0.25, 19)[2]).toEqual([1, '100"', '2 × 40"', '19-1/2"', "keep the rest"]);
+  expect(cutPlanOf([[40]], [[2]], [[100]], 0.25, 19)[2]).toEqual([
+    1,
+    '100"',
+    '2 × 40"',
+    '19-1/2"',
+    "",
+    "drop 1",
+    "Stock",
+  ]);
 });
 
 test.each([

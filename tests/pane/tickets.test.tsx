@@ -1,12 +1,12 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
-import type { CutJob } from "../../taskpane/totals/cutJob";
+import type { CutJob } from "../../taskpane/totals/cuts/cutJob";
 import type { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
-jest.mock("../../taskpane/totals/planInWorker", () => ({
+jest.mock("../../taskpane/totals/cuts/planInWorker", () => ({
   planInWorker: (job: CutJob) => {
-    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cutWork")>(
-      "../../taskpane/totals/cutWork",
+    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cuts/cutWork")>(
+      "../../taskpane/totals/cuts/cutWork",
     );
     const steps = planJobInSteps(job);
     let step = steps.next();

@@ -1,15 +1,15 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
-import type { CutJob } from "../../taskpane/totals/cutJob";
-import type { CutResult, CutSoFar } from "../../taskpane/totals/cutWork";
+import type { CutJob } from "../../taskpane/totals/cuts/cutJob";
+import type { CutResult, CutSoFar } from "../../taskpane/totals/cuts/cutWork";
 import type { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
 /** The worker's part, played here one step at a time. */
 let planning: { step(): boolean; canceled: boolean };
-jest.mock("../../taskpane/totals/planInWorker", () => ({
+jest.mock("../../taskpane/totals/cuts/planInWorker", () => ({
   planInWorker: (job: CutJob, onProgress: (soFar: CutSoFar) => void) => {
-    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cutWork")>(
-      "../../taskpane/totals/cutWork",
+    const { planJobInSteps } = jest.requireActual<typeof import("../../taskpane/totals/cuts/cutWork")>(
+      "../../taskpane/totals/cuts/cutWork",
     );
     const steps = planJobInSteps(job);
     let finish: (result: CutResult) => void = () => undefined;
@@ -189,4 +189,31 @@ test("a snapshot keeps the runs as they are, and changes are told with their dif
       .getAllByRole("cell")
       .map(({ textContent }) => textContent),
   ).toEqual(["2", "3", "+1"]);
+});
+
+test("the drops of a plan go into Stock as on hand, what it used comes off, and both can be taken back", async () => {
+  const { book, user } = await openTotals("Take-off");
+  await fill(book, "Stock", [["EMT", "1/2", 120, "", 8], ["EMT", "1/2", 119, 3, ""]]); // prettier-ignore
+  await line(/^EMT 1\/2 conduit, 10 ft stick/, ["0 each"]);
+  await user.click(screen.getByRole("tab", { name: "Cuts" }));
+  const before = book.cellsOf("Stock");
+  await user.click(await screen.findByRole("button", { name: "Plan the cuts" }));
+  await act(async () => {
+    while (planning.step());
+  });
+  // Three EMT pieces, two of 118.3 in. and one of 84 in., come from the three of 119: one drop of 34-15/16 is kept. The
+  // RMC has a pup of a foot from a stick of its own, of which the rest is kept.
+  await screen.findByText(/When all of it is cut: 3 sticks on hand off Stock, 2 drops into it/);
+  await user.click(screen.getByRole("button", { name: "Put the drops into Stock" }));
+  await screen.findByText("Stock now holds what this plan leaves on hand.");
+  const rows = book.cellsOf("Stock").slice(1);
+  expect(rows[0]).toEqual(before[1]);
+  expect(rows[1]!.join("")).toBe("");
+  expect(rows[2]).toEqual(["EMT", "1/2", 34.9375, 1, "", "drop 1"]);
+  expect(rows[3]!.slice(0, 2)).toEqual(["RMC", "3/4"]);
+  await user.click(screen.getByRole("button", { name: "Take back" }));
+  await screen.findByRole("button", { name: "Put the drops into Stock" });
+  const back = book.cellsOf("Stock");
+  expect(back.slice(0, 3)).toEqual(before);
+  expect(back.slice(3).flat().join("")).toBe("");
 });

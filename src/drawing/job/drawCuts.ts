@@ -23,6 +23,8 @@ export interface DrawnStick {
   readonly pieces: readonly DrawnPiece[];
   /** What is left at the far end [in], kerfs taken off. */
   readonly remnant: number;
+  /** What is left: its names, and where it goes. */
+  readonly drop?: { readonly names: string; readonly goesTo: string };
 }
 
 export interface CutsOptions {
@@ -56,14 +58,15 @@ export function drawCuts(sticks: readonly DrawnStick[], { title, width = 320, sh
 }
 
 function stickWords(
-  { length, count, label, pieces, remnant }: DrawnStick,
+  { length, count, label, pieces, remnant, drop }: DrawnStick,
   show: ShowLength,
 ): { head: string; list: string } {
   const cuts = pieces.map((piece) => {
     return `${piece.count} × ${show(piece.length)}${piece.label ? ` (${piece.label})` : ""}`;
   });
   const head = `${count} × ${show(length)}${label ? ` ${label}` : ""}`;
-  return { head, list: sentence(`${cuts.join(", ") || "no cuts"}; left ${show(remnant)}`) };
+  const left = [`left ${show(remnant)}`, ...(drop ? [drop.names, `to ${drop.goesTo}`] : [])].filter(Boolean);
+  return { head, list: sentence(`${cuts.join(", ") || "no cuts"}; ${left.join(", ")}`) };
 }
 
 /** One bar; a length stands in its piece where it fits, the list under the bar has them all. */

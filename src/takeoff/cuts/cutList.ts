@@ -5,11 +5,12 @@ import { InputError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
 import { gridFor } from "./cutGrid";
-import { CutLabels } from "./cutLabels";
+import { CutLabels } from "../saw/cutLabels";
 import { CUT_HEADERS, cutSheet, wordsRow } from "./cutSheet";
+import { DropNames } from "../saw/drops";
 import { isPriced, readSticks, stocksOf } from "./cutStock";
 import { readRules } from "../../rules/rules";
-import { readSaw } from "./saw";
+import { readSaw } from "../saw/saw";
 
 type Cell = string | number;
 
@@ -41,13 +42,16 @@ export function cutList(lengths: unknown, quantities: unknown, stock: unknown, k
     kerf: toSteps(saw.kerf, grid, "kerf"),
   });
   const rows = [
-    ...cutSheet(plan, { grid, keep: minimumOffcut, priced: isPriced(sticks), labels: new CutLabels([]) }),
+    ...cutSheet(plan, { grid, keep: minimumOffcut, priced: isPriced(sticks), ...noNames() }),
     ...pieces.flatMap(({ place, quantity }) =>
       quantity === 0 ? wordsRow("not cut", `quantity ${place} is 0 or empty`) : [],
     ),
   ];
   return [[...HEADERS], ...rows.map((row) => HEADERS.map((header) => row[header]))];
 }
+
+/** Pieces of a plain list have no names. */
+const noNames = () => ({ labels: new CutLabels([]), drops: new DropNames() });
 
 /** Lengths [in] with their quantities, each with its place in the range. A length of 0 is an empty cell. */
 function readPieces(lengths: unknown, quantities: unknown): (CutPiece & { place: number })[] {

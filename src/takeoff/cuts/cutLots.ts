@@ -2,7 +2,7 @@ import { WHOLE_STICK } from "../../units/tolerances";
 import type { CutGrid } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
-import type { LabeledPiece } from "./cutLabels";
+import type { LabeledPiece } from "../saw/cutLabels";
 import type { Stick } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
 import { labelKey } from "../amounts/lineBook";

@@ -1,37 +1,37 @@
-import { showSteps, stepsToInches, type CutGrid, type CutPattern, type CutPlan, type Cuts } from "../../cutting";
+import { showSteps, stepsToInches, type CutGrid, type CutPlan, type Cuts } from "../../cutting";
 import { showMoney } from "../../units/money";
 import { show } from "../../units/show";
-import { takenWords, type CutLabels } from "./cutLabels";
+import { takenWords } from "../saw/cutLabels";
+import { cutLines, type CutLine, type LineNames } from "../saw/cutLines";
 import { PRICE_STEPS } from "./cutStock";
+import { sawOrder, stopSettings } from "../saw/sawOrder";
 
 /** Columns of a cutting sheet; a job's sheet has Raceway and Size before them. */
-export const CUT_HEADERS = ["Sticks", "Stick", "Cut", "Left over", "For", "Note"] as const;
+export const CUT_HEADERS = ["Sticks", "Stick", "Cut", "Left over", "For", "Note", "Drop", "Drop to"] as const;
 
 export type CutRow = Record<(typeof CUT_HEADERS)[number], string | number>;
 
 /** What a plan is shown with. */
-export interface CutView {
+export interface CutView extends LineNames {
   readonly grid: CutGrid;
   /** True when the sticks to be bought have prices. */
   readonly priced: boolean;
-  readonly labels: CutLabels;
-  /** Shortest offcut that is kept [steps]. */
-  readonly keep: number;
 }
 
 /**
  * A plan as a saw operator reads it: first what it comes to and how that is proven, then a line for each way a stick is
- * cut, longest piece first; last the pieces for which there is no stick.
+ * cut, in the order of sawing; last the pieces for which there is no stick.
  */
 export function cutSheet(plan: CutPlan, view: CutView): CutRow[] {
   return [
     proofRow(plan, view),
-    ...plan.patterns.map((pattern) => patternRow(plan, pattern, view)),
+    ...cutLines(plan, view).map((line) => lineRow(plan, line, view)),
     ...plan.missing.map((cuts) => missingRow(cuts, view)),
   ];
 }
 
-function proofRow(plan: CutPlan, view: CutView): CutRow {
+/** What a plan comes to, how that is proven, and how often the stop is set for it. */
+export function proofRow(plan: CutPlan, view: Pick<CutView, "grid" | "priced">): CutRow {
   const feet = (steps: number): string => `${show(stepsToInches(steps, view.grid) / 12, 2)} ft`;
   const kept = plan.remnants.reduce((sum, remnant) => sum + remnant, 0);
   return {
@@ -44,9 +44,16 @@ function proofRow(plan: CutPlan, view: CutView): CutRow {
       wasteWords(stepsToInches(plan.waste, view.grid) / 12, plan.wasteShare),
       ...(kept > 0 ? [`${feet(kept)} kept${plan.longestProven ? ", longest rest proven" : ""}`] : []),
       ...onHandWords(plan.onHand, plan.sticks),
+      ...stopWords(stopSettings(sawOrder(plan), plan.stocks)),
     ].join("; "),
+    ...NO_DROP,
   };
 }
+
+const NO_DROP = { Drop: "", "Drop to": "" };
+
+/** Said where a saw's stop has to be set more than once. */
+const stopWords = (settings: number): string[] => (settings > 1 ? [`stop set ${settings} times in this order`] : []);
 
 /** @param share of all sticks taken, 0 to 1 */
 export const wasteWords = (feet: number, share: number): string =>
@@ -67,15 +74,18 @@ export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boo
   return `${is}; at least ${least} needed: ${proven ? "proven least" : `within ${gap} of it`}`;
 }
 
-function patternRow(plan: CutPlan, { stock, count, cuts, remnant }: CutPattern, view: CutView): CutRow {
+function lineRow(plan: CutPlan, { pattern, taken, drop }: CutLine, { grid }: CutView): CutRow {
+  const { stock, count, cuts, remnant } = pattern;
   const { length, quantity } = plan.stocks[stock]!;
   return {
     Sticks: count,
-    Stick: showSteps(length, view.grid) + (quantity === Infinity ? "" : " on hand"),
-    Cut: cuts.map((cut) => cutWords(cut, view.grid)).join(", "),
-    "Left over": remnant > 0 ? showSteps(remnant, view.grid) : "none",
-    For: cuts.map((cut) => takenWords(view.labels.take(cut.length, cut.count * count))).join("; "),
-    Note: remnant > 0 && remnant >= view.keep ? "keep the rest" : "",
+    Stick: showSteps(length, grid) + (quantity === Infinity ? "" : " on hand"),
+    Cut: cuts.map((cut) => cutWords(cut, grid)).join(", "),
+    "Left over": remnant > 0 ? showSteps(remnant, grid) : "none",
+    For: taken.map(takenWords).join("; "),
+    Note: "",
+    Drop: drop?.names ?? "",
+    "Drop to": drop?.goesTo ?? "",
   };
 }
 
@@ -89,6 +99,7 @@ const missingRow = (cuts: Cuts, { grid, labels }: CutView): CutRow => ({
   "Left over": "",
   For: takenWords(labels.take(cuts.length, cuts.count)),
   Note: "not cut: add sticks to Stock",
+  ...NO_DROP,
 });
 
 /** A row that says something in words. */
@@ -99,4 +110,5 @@ export const wordsRow = (stick: string, note: string): CutRow => ({
   "Left over": "",
   For: "",
   Note: note,
+  ...NO_DROP,
 });

@@ -20,7 +20,9 @@ export interface Stick {
 }
 
 /** Sticks of a raceway and size. */
-interface StockRow {
+export interface StockRow {
+  /** Place of the row in its range, 1 for the first. */
+  readonly rowNumber: number;
   readonly raceway: Raceway;
   readonly size: TradeSize;
   readonly stick: Stick;
@@ -42,6 +44,7 @@ export const isPriced = (sticks: readonly Stick[]): boolean =>
   sticks.some(({ onHand, price }) => onHand === null && price !== null);
 
 export interface StockBook {
+  readonly rows: readonly StockRow[];
   sticksFor(raceway: Raceway, size: TradeSize): Stick[];
   readonly problems: readonly string[];
   readonly empty: boolean;
@@ -52,6 +55,8 @@ const STICK_COLUMNS = [
   { name: "On hand", also: ["Quantity"], zero: true },
   { name: "Price" },
 ];
+
+export const STOCK_COLUMNS = [{ name: "Raceway", required: true }, { name: "Size", required: true }, ...STICK_COLUMNS];
 
 /** Longest stick that is taken for one [in]: 40 ft. */
 const LONGEST = 480;
@@ -81,14 +86,13 @@ const NONE_ON_HAND =
 export const readStock: (range: unknown) => StockBook = rememberTable((range) => {
   const rows: StockRow[] = [];
   const problems: string[] = [];
-  const columns = [{ name: "Raceway", required: true }, { name: "Size", required: true }, ...STICK_COLUMNS];
-  const lines = range === null || range === undefined ? [] : readTable(range, "stock", columns).rows;
+  const lines = range === null || range === undefined ? [] : readTable(range, "stock", STOCK_COLUMNS).rows;
   for (const row of lines) {
     try {
       const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
       const called = readStick(row);
       const stick = { ...called, length: usableStick(raceway, size, called.length) };
-      rows.push({ raceway, size, stick });
+      rows.push({ rowNumber: row.rowNumber, raceway, size, stick });
       if (stick.onHand === 0) problems.push(`stock row ${row.rowNumber}: ${NONE_ON_HAND}`);
     } catch (error) {
       if (!isUserError(error)) throw error;
@@ -96,6 +100,7 @@ export const readStock: (range: unknown) => StockBook = rememberTable((range) =>
     }
   }
   return {
+    rows,
     problems,
     empty: lines.length === 0,
     sticksFor: (raceway, size) =>

@@ -38,6 +38,8 @@ export function cutTotal(lots: readonly PlannedLot[], unplanned: readonly string
       ...onHandWords(onHand, bought),
       ...(unplanned.length > 0 ? [`without ${unplanned.join(", ")}, not planned`] : []),
     ].join("; "),
+    Drop: "",
+    "Drop to": "",
   };
 }
 

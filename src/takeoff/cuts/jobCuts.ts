@@ -1,17 +1,18 @@
 import { DEFAULT_STEPS, planCuts } from "../../cutting";
 import { buildJob } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
-import { CutLabels } from "./cutLabels";
+import { CutLabels } from "../saw/cutLabels";
 import { cutLots, type CutLot } from "./cutLots";
 import { cutTotal, type PlannedLot } from "./cutTotal";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
 import { readStock } from "./cutStock";
+import { DropNames } from "../saw/drops";
 import { jobWork } from "../amounts/jobWork";
 import { isToCut, leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { lotRequest } from "./lotRequest";
 import { notRead } from "../lists/notRead";
 import type { RuleBook } from "../../rules/rules";
-import { readSaw, type Saw } from "./saw";
+import { readSaw, type Saw } from "../saw/saw";
 import { workShare } from "./workShare";
 
 type Cell = string | number;
@@ -58,9 +59,10 @@ const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT
 function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
   const steps = workShare(DEFAULT_STEPS, lots.length);
   const planned: PlannedLot[] = [];
+  const drops = new DropNames();
   const unplanned: string[] = [];
   const rows = lots.flatMap((lot) => {
-    const { rows, made } = planOrWords(lot, saw, rules, steps);
+    const { rows, made } = planOrWords(lot, saw, { rules, steps, drops });
     const title = `${lot.raceway} ${lot.size}`;
     if (made) planned.push({ title, ...made });
     else unplanned.push(title);
@@ -74,18 +76,25 @@ interface LotRows {
   readonly made?: Omit<PlannedLot, "title">;
 }
 
-function planOrWords(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+/** What the plans of a job have in common. */
+interface JobPlanning {
+  readonly rules: RuleBook;
+  readonly steps: number;
+  readonly drops: DropNames;
+}
+
+function planOrWords(lot: CutLot, saw: Saw, planning: JobPlanning): LotRows {
   try {
-    return planLot(lot, saw, rules, steps);
+    return planLot(lot, saw, planning);
   } catch (error) {
     if (!isUserError(error)) throw error;
     return { rows: [wordsRow("not planned", error.message)] };
   }
 }
 
-function planLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): LotRows {
+function planLot(lot: CutLot, saw: Saw, { rules, steps, drops }: JobPlanning): LotRows {
   const { request, pieces, view } = lotRequest(lot, saw, rules);
   const plan = planCuts(request, { steps });
-  const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces) });
+  const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces), drops });
   return { rows, made: { plan, grid: view.grid, priced: view.priced } };
 }

@@ -7,7 +7,7 @@ import { lotRequest } from "../cuts/lotRequest";
 import type { RuleBook } from "../../rules/rules";
 import { countRunSticks } from "./runSticks";
 import type { RowWork } from "../amounts/jobWork";
-import { readSaw, type Saw } from "../cuts/saw";
+import { readSaw, type Saw } from "../saw/saw";
 import type { CountedSticks } from "./stickLots";
 import { workShare } from "../cuts/workShare";
 

@@ -147,6 +147,8 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   Cut: [330, long],
   "Left over": [110, plain],
   For: [290, long],
+  Drop: [105, text],
+  "Drop to": [70, plain],
   Row: [60, { look: { align: "left" } }],
   Each: [85, as(FORMATS.hours)],
   Times: [65, { look: { align: "right" } }],

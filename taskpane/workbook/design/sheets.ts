@@ -40,7 +40,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   // What a run's length reads stands together at the left.
   Shoes: inOrder(["Raceway", "Size", "Made for", "Radius", "Deduct"], SHOE_COLUMNS),
   Bench: ["Setting", "Value", "Note"],
-  Stock: ["Raceway", "Size", "Length", "On hand", "Price"],
+  Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
   Prices: ["Item", "Unit", "Price"],
   Labor: ["Operation", "Minutes"],
   Rules: ["Rule", "Value", "Unit", "Source"],
@@ -88,7 +88,10 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     ...["Run", number("Piece", 50), "Step", number("Bend", 48), "Mark", "Line up", "Hook", "Dial", wide("Turn", 230)],
     ...["Room above", "Room below", "Room beside", "Reach behind", "Reach ahead", "Verdict"],
   ],
-  "Cutting plan": [...["Raceway", "Size", "Sticks", wide("Stick", 75), "Cut", "Left over", "For", wide("Note", 330)]],
+  "Cutting plan": [
+    ...["Raceway", "Size", "Sticks", wide("Stick", 75), "Cut", "Left over", "For", wide("Note", 330)],
+    ...["Drop", "Drop to"],
+  ],
   Takeoff: takeoff,
   Missing: [
     ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],

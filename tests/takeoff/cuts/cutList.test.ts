@@ -12,13 +12,14 @@ const plan = (
 
 test("pieces that fill their sticks to the end: 2 x 60 and 3 x 40 from 120", () => {
   const table = plan(column(60, 40), column(2, 3));
-  expect(table[0]).toEqual(["Sticks", "Stick", "Cut", "Left over", "Note"]);
+  expect(table[0]).toEqual(["Sticks", "Stick", "Cut", "Left over", "Note", "Drop", "Drop to"]);
   expect(rowWhere(table, { Stick: "all" })).toEqual({
     Sticks: 2,
     Stick: "all",
     Cut: "2 sticks to buy; at least 2 needed: proven least",
     "Left over": "",
-    Note: "waste 0 ft, 0 %",
+    Note: "waste 0 ft, 0 %; stop set 2 times in this order",
+    ...{ Drop: "", "Drop to": "" },
   });
   const patterns = records(table).slice(1);
   expect(patterns.map((row) => [row["Sticks"], row["Cut"], row["Left over"]]).sort()).toEqual([
@@ -135,8 +136,8 @@ test("empty cells may be handed over as 0: passed over without a quantity, or wi
 test("a length with a quantity of 0 is told as not cut, by its place", () => {
   const table = plan(column(40, 50, 60), column(1, 0, 0));
   expect(table.slice(3)).toEqual([
-    ["", "not cut", "", "", "quantity 2 is 0 or empty"],
-    ["", "not cut", "", "", "quantity 3 is 0 or empty"],
+    ["", "not cut", "", "", "quantity 2 is 0 or empty", "", ""],
+    ["", "not cut", "", "", "quantity 3 is 0 or empty", "", ""],
   ]);
 });
 
@@ -212,5 +213,13 @@ test("an offcut on hand may cost nothing", () => {
 });
 
 test("a kerf off the grid is taken on a finer one that all stand on", () => {
-  expect(plan(column(40), column(2), 120, 1 / 32)[2]).toEqual([1, '120"', '2 × 40"', '39-15/16"', "keep the rest"]);
+  expect(plan(column(40), column(2), 120, 1 / 32)[2]).toEqual([
+    1,
+    '120"',
+    '2 × 40"',
+    '39-15/16"',
+    "",
+    "drop 1",
+    "Stock",
+  ]);
 });

@@ -1,6 +1,7 @@
 /** The sheet for the saw, from plans written by hand: a stick of 100 sixteenths is 6-1/4 in. long. */
 import type { CutPlan } from "../../../src/cutting/checking/plan";
-import { CutLabels } from "../../../src/takeoff/cuts/cutLabels";
+import { DropNames } from "../../../src/takeoff/saw/drops";
+import { CutLabels } from "../../../src/takeoff/saw/cutLabels";
 import { cutSheet, wordsRow, type CutView } from "../../../src/takeoff/cuts/cutSheet";
 
 const kind = { length: 100, cost: 1, quantity: Infinity, labels: [] };
@@ -15,7 +16,7 @@ const plan = (change: Partial<CutPlan>): CutPlan => ({
   ...change,
 });
 const view = (change: Partial<CutView> = {}): CutView => ({
-  ...{ grid: "1/16", priced: false, keep: 0, labels: new CutLabels([]) },
+  ...{ grid: "1/16", priced: false, keep: 0, labels: new CutLabels([]), drops: new DropNames() },
   ...change,
 });
 
@@ -48,19 +49,26 @@ test("what is kept is added up; that the longest rest is proven is said only whe
   });
 });
 
-test("a rest is kept from the shortest offcut on; none is no rest", () => {
-  const pattern = (remnant: number) => ({ stock: 0, count: 1, cuts: [{ length: 100 - remnant, count: 1 }], remnant });
-  const notes = (keep: number) =>
-    cutSheet(plan({ patterns: [pattern(0), pattern(15), pattern(16)] }), view({ keep }))
+test("what is left is a drop with a name of its own that goes to Stock, or scrap without one", () => {
+  const pattern = (remnant: number, count = 1) => ({
+    ...{ stock: 0, count, remnant },
+    cuts: [{ length: 100 - remnant, count: 1 }],
+  });
+  const patterns = [pattern(0), pattern(15), pattern(16, 3), pattern(17)];
+  const drops = (keep: number) =>
+    cutSheet(plan({ patterns }), view({ keep }))
       .slice(1)
-      .map((row) => [row["Left over"], row.Note]);
-  expect(notes(16)).toEqual([
-    ["none", ""],
-    ['15/16"', ""],
-    ['1"', "keep the rest"],
+      .map((row) => [row["Left over"], row.Drop, row["Drop to"]]);
+  expect(drops(16)).toEqual([
+    ["none", "", ""],
+    ['15/16"', "", "scrap"],
+    ['1"', "drop 1 to 3", "Stock"],
+    ['1-1/16"', "drop 4", "Stock"],
   ]);
-  expect(notes(0).map(([, note]) => note)).toEqual(["", "keep the rest", "keep the rest"]);
+  expect(drops(0).map(([, name]) => name)).toEqual(["", "drop 1", "drop 2 to 4", "drop 5"]);
 });
+
+const SCRAP = { Note: "", Drop: "", "Drop to": "scrap" };
 
 test("a line says what it is cut from, and for which pieces, each named once", () => {
   const labels = new CutLabels([
@@ -82,11 +90,11 @@ test("a line says what it is cut from, and for which pieces, each named once", (
   expect(
     cutSheet(plan({ patterns, missing: [{ length: 30, count: 1 }] }), view({ labels, keep: 99 })).slice(1),
   ).toEqual([
-    { Sticks: 2, Stick: '6-1/4"', Cut: '2 × 1-7/8"', "Left over": '2-1/2"', For: "A/1 ×3, B/1", Note: "" },
-    { Sticks: 1, Stick: '4" on hand', Cut: '1-7/8", 1-1/4"', "Left over": '7/8"', For: "B/1; C/1", Note: "" },
+    { Sticks: 2, Stick: '6-1/4"', Cut: '2 × 1-7/8"', "Left over": '2-1/2"', For: "A/1 ×3, B/1", ...SCRAP },
+    { Sticks: 1, Stick: '4" on hand', Cut: '1-7/8", 1-1/4"', "Left over": '7/8"', For: "B/1; C/1", ...SCRAP },
     {
       ...{ Sticks: 0, Stick: "no stick left", Cut: '1-7/8"', "Left over": "", For: "D/1" },
-      Note: "not cut: add sticks to Stock",
+      ...{ Note: "not cut: add sticks to Stock", Drop: "", "Drop to": "" },
     },
   ]);
 });
@@ -98,5 +106,6 @@ test("pieces that nothing was asked for have no name", () => {
 test("words stand in two columns, the others stay empty", () => {
   expect(wordsRow("not read", "why")).toEqual({
     ...{ Sticks: "", Stick: "not read", Cut: "", "Left over": "", For: "", Note: "why" },
+    ...{ Drop: "", "Drop to": "" },
   });
 });

@@ -61,14 +61,14 @@ test("where sticks to be bought are given, the runs' own length is not", () => {
 test("a kerf in millimeters has everything planned and shown in millimeters", () => {
   // 40 in. are 1016 mm and 10 ft 3048 mm; two pieces and two cuts of 2 mm leave 1012 mm.
   expect(jobCuts(runsRange(straight("A", 40, { Quantity: 2 })), { kerf: "2 mm" })[2]).toEqual([
-    ...["EMT", "1/2", 1, "3048 mm", "2 × 1016 mm", "1012 mm", "A/1 ×2", "keep the rest"],
+    ...["EMT", "1/2", 1, "3048 mm", "2 × 1016 mm", "1012 mm", "A/1 ×2", "", "drop 1", "Stock"],
   ]);
 });
 
 test("a kerf of a thirty-second has pieces of sixteenths planned in thirty-seconds", () => {
   // 40-1/16 in. twice and two cuts of 1/32 in. leave 39-13/16 in.
   expect(jobCuts(runsRange(straight("A", 40.0625, { Quantity: 2 })), { kerf: 1 / 32 })[2]).toEqual([
-    ...["EMT", "1/2", 1, '120"', '2 × 40-1/16"', '39-13/16"', "A/1 ×2", "keep the rest"],
+    ...["EMT", "1/2", 1, '120"', '2 × 40-1/16"', '39-13/16"', "A/1 ×2", "", "drop 1", "Stock"],
   ]);
 });
 
@@ -92,8 +92,8 @@ test("what is told in words leaves the other columns empty; conductors are not t
   );
   const told = jobCuts(runs).slice(6);
   expect(told).toEqual([
-    ["", "", "", "not cut: X", "", "", "", expect.stringContaining("step 1")],
-    ["", "", "", "not read", "", "", "", "Quantity is 0 or empty and counts as 1: Z"],
+    ["", "", "", "not cut: X", "", "", "", expect.stringContaining("step 1"), "", ""],
+    ["", "", "", "not read", "", "", "", "Quantity is 0 or empty and counts as 1: Z", "", ""],
   ]);
 });
 

@@ -17,7 +17,18 @@ test("one plan for each raceway and size, in the trade's order, with the pieces 
       straight("A", 30),
     ),
   );
-  expect(table[0]).toEqual(["Raceway", "Size", "Sticks", "Stick", "Cut", "Left over", "For", "Note"]);
+  expect(table[0]).toEqual([
+    "Raceway",
+    "Size",
+    "Sticks",
+    "Stick",
+    "Cut",
+    "Left over",
+    "For",
+    "Note",
+    "Drop",
+    "Drop to",
+  ]);
   expect(table.slice(1).map((row) => [row[0], row[1], row[2], row[4], row[6]])).toEqual([
     ["EMT", "1/2", 2, "2 sticks to buy; at least 2 needed: proven least", ""],
     ["EMT", "1/2", 1, expect.stringMatching(/50"/), expect.stringContaining("B/1")],

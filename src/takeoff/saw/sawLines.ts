@@ -1,3 +1,5 @@
+import type { Drop } from "./drops";
+
 /** Sticks that are cut alike, as a cutting plan has them. Lengths [in]. */
 export interface SawStick {
   readonly length: number;
@@ -7,6 +9,7 @@ export interface SawStick {
   readonly pieces: readonly SawPiece[];
   /** What is left of each, kerfs taken off. */
   readonly remnant: number;
+  readonly drop?: Drop;
 }
 
 export interface SawPiece {
@@ -23,9 +26,10 @@ export interface SawPiece {
  * @param show how lengths are written, with their unit
  * @example sawLines({ length: 120, count: 2, pieces: [{ length: 50, count: 2, label: "A/1 ×4" }], remnant: 19.875 }, show)
  * //=> ["Take 2 sticks of 10' 0\"; from each:", "cut 2 at 4' 2\": A/1 ×4", "left over 1' 7-7/8\""]
+ * with the drop { names: "drop 1 to 2", goesTo: "Stock" } //=> "left over 1' 7-7/8\": mark drop 1 to 2, to Stock"
  */
 export function sawLines(
-  { length, count, label, pieces, remnant }: SawStick,
+  { length, count, label, pieces, remnant, drop }: SawStick,
   show: (inches: number) => string,
 ): string[] {
   const from = label ? ` ${label}` : "";
@@ -37,6 +41,9 @@ export function sawLines(
       const cut = whole ? "use it whole, no cut" : `cut ${piece.count} at ${show(piece.length)}`;
       return piece.label ? `${cut}: ${piece.label}` : cut;
     }),
-    remnant > 0 ? `left over ${show(remnant)}` : "nothing left over",
+    remnant > 0 ? `left over ${show(remnant)}${dropWords(drop)}` : "nothing left over",
   ];
 }
+
+const dropWords = (drop: Drop | undefined): string =>
+  drop === undefined ? "" : drop.goesTo === "Stock" ? `: mark ${drop.names}, to Stock` : ", scrap";

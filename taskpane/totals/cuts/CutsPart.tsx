@@ -1,18 +1,19 @@
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
-import { drawCuts } from "../../src/drawing/job/drawCuts";
-import { Drawing } from "../components/Drawing";
-import { Notice } from "../components/Notice";
-import { Section } from "../components/Section";
-import { useWidth } from "../components/useWidth";
-import { useKept } from "../hooks/useKept";
-import { useLedger, type Ledger } from "../hooks/useLedger";
-import { useUnits } from "../hooks/useUnits";
-import { strings } from "../strings";
+import { drawCuts } from "../../../src/drawing/job/drawCuts";
+import { Drawing } from "../../components/Drawing";
+import { Notice } from "../../components/Notice";
+import { Section } from "../../components/Section";
+import { useWidth } from "../../components/useWidth";
+import { useKept } from "../../hooks/useKept";
+import { useLedger, type Ledger } from "../../hooks/useLedger";
+import { useUnits } from "../../hooks/useUnits";
+import { strings } from "../../strings";
 import type { CutResult, CutSoFar, LotPlan } from "./cutWork";
 import { cutJob } from "./cutJob";
+import { DropsToStock } from "./DropsToStock";
 import { planInWorker, type Planning } from "./planInWorker";
-import { RowLinks } from "./RowLinks";
+import { RowLinks } from "../RowLinks";
 
 const t = strings.totals.cuts;
 
@@ -21,7 +22,7 @@ export function CutsPart() {
   const { tables } = useLedger();
   const planning = useRef<Planning | undefined>(undefined);
   const [soFar, setSoFar] = useState<CutSoFar>();
-  const [made, setMade] = useKept<{ result: CutResult; from: unknown[] } | undefined>("totals.cuts", undefined);
+  const [made, setMade] = useKept<{ result: CutResult; from: string } | undefined>("totals.cuts", undefined);
   const [problem, setProblem] = useState("");
   useEffect(() => () => planning.current?.cancel(), []);
 
@@ -44,6 +45,7 @@ export function CutsPart() {
     setSoFar(undefined);
   };
 
+  const isStale = made !== undefined && usedTables(tables) !== made.from;
   return (
     <Section title={t.title}>
       <p>{t.about}</p>
@@ -59,9 +61,7 @@ export function CutsPart() {
         <Button onClick={() => void plan()}>{made ? t.again : t.button}</Button>
       )}
       {problem && <Notice intent="error">{problem}</Notice>}
-      {made && usedTables(tables).some((table, index) => table !== made.from[index]) && (
-        <Notice intent="warning">{t.stale}</Notice>
-      )}
+      {isStale && <Notice intent="warning">{t.stale}</Notice>}
       {made?.result.total && (
         <p>
           <strong>{t.total}</strong> {made.result.total.proof}
@@ -76,12 +76,14 @@ export function CutsPart() {
           {words}
         </Notice>
       ))}
+      {made && <DropsToStock after={made.result.stock} isStale={isStale} />}
     </Section>
   );
 }
 
-/** The tables a plan rests on; the ledger gives the same object as long as a table stays the same. */
-const usedTables = ({ Runs, Stock, Shoes, Rules }: Ledger["tables"]): unknown[] => [Runs, Stock, Shoes, Rules];
+/** What a plan rests on. */
+const usedTables = ({ Runs, Stock, Shoes, Rules }: Ledger["tables"]): string =>
+  JSON.stringify([Runs, Stock, Shoes, Rules].map((table) => table?.cells));
 
 function Lot({ lot }: { lot: LotPlan }) {
   const units = useUnits();

@@ -1,5 +1,5 @@
-import type { Ledger } from "../hooks/useLedger";
-import type { Cell } from "../workbook/items";
+import type { Ledger } from "../../hooks/useLedger";
+import type { Cell } from "../../workbook/items";
 
 /** The tables a cutting plan is made from. */
 export interface CutJob {

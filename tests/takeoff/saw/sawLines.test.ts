@@ -1,4 +1,4 @@
-import { sawLines } from "../../../src/takeoff/cuts/sawLines";
+import { sawLines } from "../../../src/takeoff/saw/sawLines";
 import { formatLength } from "../../../src/units/formatLength";
 
 const show = (inches: number): string => formatLength(inches);
