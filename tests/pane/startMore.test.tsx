@@ -48,8 +48,8 @@ test("in a workbook that is set up and empty, the demo job fills the empty rows 
   await screen.findByText(/The demo job is in the workbook/);
   expect(book.cellsOf("Runs").map((row) => row[0])).toEqual(["Run", "TH-01", "TH-02"]);
   expect(book.cellsOf("Stock")).toEqual([
-    ["Raceway", "Size", "Length", "On hand", "Price"],
-    ["EMT", "1/2", "10'", "", 7.4],
+    ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
+    ["EMT", "1/2", "10'", "", 7.4, ""],
   ]);
 });
 
