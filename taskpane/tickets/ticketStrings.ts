@@ -44,7 +44,8 @@ export const ticketStrings = {
   ticket: TICKET_LABELS,
   cuts: {
     title: "Cutting sheet",
-    about: (kerf: string) => `All sticks of a line together, one length after the other: this order saves settings of the stop. The saw takes ${kerf} with each cut; it is allowed for.`,
+    about: (kerf: string) =>
+      `All sticks of a line together, one length after the other: this order saves settings of the stop. The saw takes ${kerf} with each cut; it is allowed for.`,
     total: "All together:",
     notCut: "Not in the plan",
   },

@@ -25,7 +25,15 @@ const ROOMS = [
     "cutting/checking",
     "cutting",
   ],
-  ...["takeoff/amounts", "takeoff/lists", "takeoff/saw", "takeoff/cuts", "takeoff/sticks", "takeoff/lines", "takeoff/reports"],
+  ...[
+    "takeoff/amounts",
+    "takeoff/lists",
+    "takeoff/saw",
+    "takeoff/cuts",
+    "takeoff/sticks",
+    "takeoff/lines",
+    "takeoff/reports",
+  ],
   ...["made/records", "made/counts", "made/standing", "made/learning"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];

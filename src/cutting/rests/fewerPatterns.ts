@@ -38,11 +38,7 @@ interface Merged {
 }
 
 /** What a pattern and one or two others can be made into. */
-function withOthers(
-  one: FillCount,
-  others: readonly FillCount[],
-  regrouping: Regrouping,
-): Merged | undefined {
+function withOthers(one: FillCount, others: readonly FillCount[], regrouping: Regrouping): Merged | undefined {
   for (const [place, other] of others.entries()) {
     const made = regrouping.of(one, other);
     if (made) return { gone: [one, other], made };
