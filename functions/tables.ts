@@ -1,5 +1,5 @@
 import { chosenItem } from "../src/raceway/chosenItem";
-import { readConductors } from "../src/wiring/conductors";
+import { readConductors } from "../src/wiring/readConductors";
 import { readEdition } from "../src/raceway/edition";
 import { expansion, expansionRule, hasExpansionLimit, takesExpansionFitting } from "../src/raceway/expansion";
 import { fillOf, fillSize } from "../src/wiring/fill";

@@ -3,7 +3,8 @@
  * Limits and notes 4 and 7: as quoted in public data files.
  * Greatest numbers: NEC annex C, tables C.1, C.9 and C.10, from memory.
  */
-import { conductorArea, CONDUCTOR_SIZES, readConductors } from "../../src/wiring/conductors";
+import { conductorArea, CONDUCTOR_SIZES } from "../../src/wiring/conductors";
+import { readConductors } from "../../src/wiring/readConductors";
 import { fillOf, fillRule, fillSize } from "../../src/wiring/fill";
 import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
@@ -28,7 +29,86 @@ const AREAS = [
   ["350", 0.5242, 0.5166],
   ["400", 0.5863, 0.5782],
   ["500", 0.7073, 0.6984],
+  // NEC 2008 (buildmyowncabin.com) and 2014 (an open code's data), which agree.
+  ["600", 0.8676, 0.8709],
+  ["700", 0.9887, 0.9923],
+  ["750", 1.0496, 1.0532],
+  ["800", 1.1085, 1.1122],
+  ["900", 1.2311, 1.2351],
+  ["1000", 1.3478, 1.3519],
 ] as const;
+
+/** Diameters over XHHW [in], NEC 2008 table 5 (buildmyowncabin.com), and twice its insulation [in]. */
+const XHHW_DIAMETERS: readonly (readonly [size: string, diameter: number, insulation: number])[] = [
+  ...(
+    [
+      ["14", 0.133],
+      ["12", 0.152],
+      ["10", 0.176],
+    ] as const
+  ).map(([size, over]) => [size, over, 0.06] as const),
+  ...(
+    [
+      ["8", 0.236],
+      ["6", 0.274],
+      ["4", 0.322],
+      ["3", 0.35],
+      ["2", 0.382],
+    ] as const
+  ).map(([size, over]) => [size, over, 0.09] as const),
+  ...(
+    [
+      ["1", 0.442],
+      ["1/0", 0.482],
+      ["2/0", 0.528],
+      ["3/0", 0.58],
+      ["4/0", 0.638],
+    ] as const
+  ).map(([size, over]) => [size, over, 0.11] as const),
+  ...(
+    [
+      ["250", 0.705],
+      ["300", 0.76],
+      ["350", 0.811],
+      ["400", 0.858],
+      ["500", 0.943],
+    ] as const
+  ).map(([size, over]) => [size, over, 0.13] as const),
+  ...(
+    [
+      ["600", 1.053],
+      ["700", 1.124],
+      ["750", 1.158],
+      ["800", 1.19],
+      ["900", 1.254],
+      ["1000", 1.312],
+    ] as const
+  ).map(([size, over]) => [size, over, 0.16] as const),
+];
+
+// A second route: table 8 was not read, its areas of bare strands are from memory; less its insulation XHHW leaves the strands.
+test.each(XHHW_DIAMETERS)(
+  "XHHW %s is %f in. thick; less %f in. of insulation it is as thick as its bare strands",
+  (size, over, insulation) => {
+    expect(conductorArea(size, "XHHW")).toBeCloseTo((Math.PI / 4) * over ** 2, 3);
+    expect(Math.sqrt((4 / Math.PI) * conductorArea(size, "bare"))).toBeCloseTo(over - insulation, 3);
+  },
+);
+
+// NEC 2014, table 5A, as an open code's data give it: compact strands, by size, THHN, XHHW and bare [in²].
+test.each([
+  ["6", 0.0452, 0.053, 0.0224],
+  ["4", 0.073, 0.073, 0.0356],
+  ["1/0", 0.159, 0.159, 0.0887],
+  ["4/0", 0.278, 0.2733, 0.1772],
+  ["250", 0.3525, 0.3421, 0.2124],
+  ["500", 0.6151, 0.6082, 0.4254],
+  ["750", 0.9076, 0.9331, 0.6475],
+  ["1000", 1.237, 1.1882, 0.8825],
+] as const)("compact %s: THHN %f, XHHW %f, bare %f in²", (size, thhn, xhhw, bare) => {
+  const areas = (["THHN", "XHHW", "bare"] as const).map((insulation) => conductorArea(size, insulation, "", true));
+  expect(areas).toEqual([thhn, xhhw, bare]);
+});
 
 test.each(AREAS)("conductor %s has the printed areas", (size, thhn, xhhw) => {
   expect(conductorArea(size, "THHN")).toBe(thhn);

@@ -1,7 +1,8 @@
 /** Whatever stands in a cell, a reader gives a value or an error meant for the user, never a fault of the program. */
 import fc from "fast-check";
 import { isUserError } from "../../src/units/errors";
-import { CONDUCTOR_SIZES, readConductors } from "../../src/wiring/conductors";
+import { CONDUCTOR_SIZES } from "../../src/wiring/conductors";
+import { readConductors } from "../../src/wiring/readConductors";
 import { readEdition } from "../../src/raceway/edition";
 import { readEntries, readPullKind } from "../../src/raceway/pullBox";
 import { readRaceway } from "../../src/raceway/raceway";

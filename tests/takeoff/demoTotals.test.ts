@@ -59,14 +59,22 @@ describe.each(kinds)("%s", (kind) => {
 
   test("terminations: two to a pull", () => {
     const ends = add(kind, ({ pulls }) => 2 * pulls.length);
-    if (kind.startsWith("EMT")) return expect(quantity(...inStyles(kind, "connector"))).toBe(ends);
+    // NEC 300.4(G): from 4 AWG on an insulated throat or bushing.
+    const large = add(kind, ({ pulls, conductors }) => (/#4 /.test(conductors) ? 2 * pulls.length : 0));
+    if (kind.startsWith("EMT")) {
+      const throats = inStyles(kind, "connector").map((item) => `${item}, insulated throat`);
+      expect(quantity(...throats)).toBe(large);
+      return expect(quantity(...inStyles(kind, "connector"), ...throats)).toBe(ends);
+    }
     if (kind.startsWith("PVC 40")) {
       return expect([quantity(`${kind} terminal adapter`), quantity(`${kind} locknut`)]).toEqual([ends, ends]);
     }
     // PR-01, twice, has grounding bushings at both ends and PR-07 one at its first.
     const grounding = kind === "RMC 1" ? 2 * 2 + 1 : 0;
-    expect(quantity(`${kind} grounding bushing`)).toBe(grounding);
-    expect([quantity(`${kind} locknut`), quantity(`${kind} bushing`)]).toEqual([2 * ends, ends - grounding]);
+    const bushings = (what: string) => [quantity(`${kind} ${what}`), quantity(`${kind} insulating ${what}`)];
+    expect(sum(bushings("grounding bushing"))).toBe(grounding);
+    expect([quantity(`${kind} locknut`), sum(bushings("bushing"))]).toEqual([2 * ends, ends - grounding]);
+    expect(bushings("bushing")[1]! + bushings("grounding bushing")[1]!).toBe(large);
   });
 
   test("straps: within 3 ft of each end and evenly between, which one does for 6 ft", () => {

@@ -1,5 +1,6 @@
 import { InputError, NotListedError } from "../../src/units/errors";
-import { CONDUCTOR_SIZES, conductorArea, readConductors } from "../../src/wiring/conductors";
+import { CONDUCTOR_SIZES, conductorArea } from "../../src/wiring/conductors";
+import { readConductors } from "../../src/wiring/readConductors";
 
 const brief = (value: unknown): string[] =>
   readConductors(value).map(({ count, size, insulation }) => `${count} ${size} ${insulation}`);
@@ -85,17 +86,37 @@ test.each([
 test.each([
   [
     "3 #10 TW",
-    'conductors: no area is listed for "TW"; the insulations listed are THHN, THWN, THWN-2, XHHW and XHHW-2.',
+    'conductors: no area is listed for "TW"; the insulations listed are THHN, THWN, THWN-2, XHHW, XHHW-2 and bare.',
   ],
   [
     "3 #18 THHN",
     'conductors: no area is listed for THHN "18"; sizes are 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0, 4/0, 250, 300, ' +
-      "350, 400 or 500.",
+      "350, 400, 500, 600, 700, 750, 800, 900 or 1000.",
   ],
   [
     "3 #10 constructor",
-    'conductors: no area is listed for "constructor"; the insulations listed are THHN, THWN, THWN-2, XHHW and XHHW-2.',
+    'conductors: no area is listed for "constructor"; the insulations listed are THHN, THWN, THWN-2, XHHW, XHHW-2 and bare.',
   ],
 ])("%s is not listed", (text, message) => {
   expect(() => readConductors(text)).toThrow(new NotListedError(message));
+});
+
+test("metal, compact strands and what a conductor is for stand beside its type, in any order", () => {
+  expect(
+    readConductors("3 500 kcmil XHHW-2 compact aluminum, 1 #1/0 Al compact THWN-2 ground, 1 #2 bare"),
+  ).toMatchObject([
+    { count: 3, size: "500", type: "XHHW-2", metal: "aluminum", compact: true, role: "circuit", area: 0.6082 },
+    { count: 1, size: "1/0", type: "THWN-2", metal: "aluminum", compact: true, role: "ground", area: 0.159 },
+    { count: 1, size: "2", type: "bare", metal: "copper", compact: false, role: "ground", area: 0.067 },
+  ]);
+  expect(readConductors("1 #12 THHN N, 1 #12 THHN G").map(({ role }) => role)).toEqual(["neutral", "ground"]);
+  expect(() => readConductors("3 #6 bare neutral")).toThrow(
+    new InputError('conductors: a bare conductor is a ground; got "3 #6 bare neutral".'),
+  );
+  expect(() => readConductors("3 #3 THHN compact")).toThrow(
+    new NotListedError(
+      'conductors: no area is listed for compact THHN "3"; sizes are 6, 4, 2, 1, 1/0, 2/0, 3/0, 4/0, 250, 300, 350, 400, ' +
+        "500, 600, 700, 750, 900 or 1000.",
+    ),
+  );
 });

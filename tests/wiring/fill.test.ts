@@ -1,5 +1,5 @@
 import { NotListedError } from "../../src/units/errors";
-import { readConductors } from "../../src/wiring/conductors";
+import { readConductors } from "../../src/wiring/readConductors";
 import { fillOf, fillSize } from "../../src/wiring/fill";
 import { sizesOf } from "../../src/raceway/dimensions";
 

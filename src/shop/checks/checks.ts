@@ -2,6 +2,7 @@ import { remember } from "../../memory/remember";
 import type { Edition } from "../../raceway/rules";
 import type { RuleBook } from "../../rules/rules";
 import { tooShallow } from "../code/coverChecks";
+import { throatsNeeded } from "../code/throats";
 import { expansionNeeded } from "../code/movementChecks";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
@@ -64,6 +65,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...tooManyDegrees(built, edition),
       ...tooTight(built, edition),
       ...tooFull(built, edition),
+      ...throatsNeeded(built, edition),
       ...tooFewStraps(built, edition),
       ...tooShallow(built, edition),
       ...expansionNeeded(built, edition, rules),

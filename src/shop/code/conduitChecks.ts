@@ -1,5 +1,5 @@
 import { ROUNDING } from "../../units/tolerances";
-import { readConductors } from "../../wiring/conductors";
+import { readConductors } from "../../wiring/readConductors";
 import { fillOf, fillSize } from "../../wiring/fill";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../raceway/rules";

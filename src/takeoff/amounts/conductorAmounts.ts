@@ -1,4 +1,5 @@
-import { readConductors, type Conductors } from "../../wiring/conductors";
+import type { Conductors } from "../../wiring/conductors";
+import { readConductors } from "../../wiring/readConductors";
 import type { Run } from "../../shop/run/runsTable";
 import type { Amount } from "./amount";
 import type { Item } from "./item";
@@ -25,7 +26,12 @@ export function conductorAmounts(run: Run, length: number, pulls: number, rules:
 /** Sizes from here on are kcmil, the smaller ones AWG. */
 const SMALLEST_KCMIL = 250;
 
-function conductorItem({ size, insulation }: Conductors): Item {
+function conductorItem({ size, insulation, compact, metal }: Conductors): Item {
   const named = Number(size) >= SMALLEST_KCMIL ? `${size} kcmil` : `#${size}`;
-  return { name: `${named} ${insulation} conductor`, kind: "conductor", unit: "ft", bought: true };
+  return {
+    name: `${named} ${insulation}${compact ? " compact" : ""}${metal === "aluminum" ? " aluminum" : ""} conductor`,
+    kind: "conductor",
+    unit: "ft",
+    bought: true,
+  };
 }

@@ -1,4 +1,5 @@
 import type { Run } from "../../shop/run/runsTable";
+import { hasThroats } from "../../shop/code/throats";
 import { InputError, quoteValue } from "../../units/errors";
 import { toNumber } from "../../units/number";
 import { someOf, type Amount } from "./amount";
@@ -24,17 +25,22 @@ export function endAmounts(run: Run, pulls: number, style: FittingStyle, rules: 
   const ends = 2 * pulls - open;
   const grounding = groundingBushings(run.groundingBushing, ends);
   const perEnd = (part: EndPart): number => rules.number(endRule(part, run.raceway, style));
-  const plainBushings = Math.max(0, ends * perEnd("Bushings") - grounding) + open;
+  const throats = hasThroats(run);
+  // A terminal adapter has no throat of its own: with large conductors a bushing goes onto it. Common practice, no source.
+  const onAdapter = throats && style === "cement" ? 1 : 0;
+  const bushings = Math.max(0, ends * Math.max(onAdapter, perEnd("Bushings")) - grounding);
   return someOf([
-    { item: connectorItem(run, style), each: ends * perEnd("Connectors") },
+    { item: connectorItem(run, style, throats), each: ends * perEnd("Connectors") },
     { item: sizedItem(run, "locknut"), each: ends * perEnd("Locknuts") },
-    { item: sizedItem(run, "bushing"), each: plainBushings },
-    { item: sizedItem(run, "grounding bushing"), each: grounding },
+    { item: sizedItem(run, "bushing"), each: open + (throats ? 0 : bushings) },
+    { item: sizedItem(run, "bushing", "insulating bushing"), each: throats ? bushings : 0 },
+    { item: sizedItem(run, "grounding bushing", `${throats ? "insulating " : ""}grounding bushing`), each: grounding },
   ]);
 }
 
-function connectorItem(run: Run, style: FittingStyle): Item {
-  return sizedItem(run, "connector", style === "cement" ? "terminal adapter" : `${style} connector`);
+function connectorItem(run: Run, style: FittingStyle, throats: boolean): Item {
+  if (style === "cement") return sizedItem(run, "connector", "terminal adapter");
+  return sizedItem(run, "connector", `${style} connector${throats ? ", insulated throat" : ""}`);
 }
 
 /** A coupling of a run's style. PVC has one kind. */

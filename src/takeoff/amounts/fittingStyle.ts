@@ -1,6 +1,7 @@
 import type { FittingStyle } from "../../raceway/kinds/record";
 import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { InputError, quoteValue } from "../../units/errors";
+import { splitFittings } from "../../shop/code/throats";
 import { lookUpKey } from "../../units/lookUpKey";
 
 const WORDS: Record<string, FittingStyle> = {
@@ -17,13 +18,14 @@ const WORDS: Record<string, FittingStyle> = {
 };
 
 /**
- * Reads a Fittings cell; an empty one gives the raceway's usual style.
+ * Reads a Fittings cell; one that names no style gives the raceway's usual one. The word insulated is read elsewhere.
  * @throws InputError when the style is not known or the raceway does not take it
  */
 export function readFittingStyle(text: string, raceway: Raceway): FittingStyle {
   const { styles } = racewayRecord(raceway);
-  if (text === "") return styles[0]!;
-  const style = WORDS[lookUpKey(text)];
+  const said = splitFittings(text).style;
+  if (said === "") return styles[0]!;
+  const style = WORDS[lookUpKey(said)];
   if (style && styles.includes(style)) return style;
   throw new InputError(`Fittings must be ${styles.join(", ")} for ${raceway}; got ${quoteValue(text)}.`);
 }
