@@ -100,6 +100,10 @@ export const strings = {
       "Cutting plan": "which piece from which stick",
       Missing: "what has no price or minutes yet",
       "Takeoff by area": "the same by area",
+      "Job costs": "permits, lifts, trailers and other costs of the job",
+      Bid: "tax, labor rate, overhead, profit and bond, line by line",
+      Recap: "from material and labor to the price",
+      "Recap by area": "the same by area, which add up to it",
       Traced: "the runs behind an item of the take-off",
       "Shop load": "bends by day and crew",
       Progress: "needed, made and left",
@@ -108,6 +112,17 @@ export const strings = {
       Standing: "what of it still fits what was made",
       "Rules in force": "every rule, yours and the built-in ones",
     } as Record<string, string>,
+    /** What stands beside the lines of a new Bid table. */
+    bid: {
+      job: "the name of the job, and any other words to print: Unit words",
+      date: "the day of the bid",
+      tax: "percent of the material",
+      labor: "the loaded rate of an hour of your crew: wage, fringes, burden",
+      costs: "what the Job costs table comes to",
+      overhead: "percent, or Unit per hour: dollars an hour of labor",
+      profit: "% adds so much to all above; margin % makes it that share of the price",
+      none: "write none where there is none",
+    },
     /** What stands beside each setting of a new Bench table. */
     bench: {
       plane: "vertical or horizontal: the plane the conduit is bent in",

@@ -84,6 +84,8 @@ const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, r
   Rules: ["Rule", "Value"],
   Bench: ["Setting", "Value"],
   "One bend": ["Result"],
+  "Job costs": ["Job cost", "Price"],
+  Bid: ["Line", "Value", "Unit"],
 };
 
 /** Columns a table of ours must have to be used as it is. */

@@ -1,6 +1,7 @@
 /** Every function of the metadata, called as Excel calls it: what comes back, and what an empty cell may be. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { demoBid, demoCosts } from "../../workbench/demo/ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns, issuedRuns } from "../../workbench/demo/ferryTerminal";
 import { setUpSheets } from "../support/setUpSheets";
@@ -17,7 +18,7 @@ const { functions } = JSON.parse(readFileSync(join(dist, "functions.json"), "utf
 const shoes = setUpSheets(["Shoes"])[0]!.cells;
 const RANGES: Readonly<Record<string, Cells>> = {
   ...{ Runs: demoRuns, Issued: issuedRuns, Shoes: shoes, Stock: demoStock, Prices: demoPrices, Labor: demoLabor },
-  ...{ Bench: demoBench, Made: demoMade, "A2:A9": [[40], ["3' 4\""], [28.5]], "B2:B9": [[2], [1], [3]] },
+  ...{ Bid: demoBid, Bench: demoBench, Made: demoMade, "A2:A9": [[40], ["3' 4\""], [28.5]], "B2:B9": [[2], [1], [3]] },
 };
 
 /** The arguments of the example in a function's description, with the demo's tables for the ranges it names. */
@@ -57,6 +58,7 @@ const JOBS: [id: string, ...ranges: (Cells | null)[]][] = [
   ["JOB.SETUP", demoRuns, shoes, demoBench],
   ["JOB.TAKEOFF", demoRuns, demoPrices, shoes, null, demoLabor],
   ["JOB.MISSING", demoRuns, demoPrices, demoLabor, shoes],
+  ["JOB.RECAP", demoRuns, demoBid, demoPrices, demoLabor, shoes, null, null, null, demoCosts],
   ["JOB.BENDS", demoRuns, null, shoes, demoLabor],
   ["JOB.CHANGES", issuedRuns, demoRuns, shoes],
   ["JOB.PROGRESS", demoRuns, demoMade, null, shoes, null, demoLabor],

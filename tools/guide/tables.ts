@@ -54,6 +54,28 @@ export const GUIDE_TABLES: readonly GuideTable[] = [
     ],
   },
   {
+    name: "Labor",
+    rows: [
+      ["Operation", "Minutes"],
+      ["conduit", 1.2],
+      ["strap", 3],
+      ["bend", 2.5],
+    ],
+  },
+  {
+    name: "Bid",
+    rows: [
+      ["Line", "Value", "Unit", "Of"],
+      ["Material", null, "material", null],
+      ["Sales tax", 7.5, "%", "Material"],
+      ["Labor", 61.4, "per hour", null],
+      ["Prime cost", null, "subtotal", null],
+      ["Overhead", 12, "%", null],
+      ["Profit", 8, "margin %", null],
+      ["Total", null, "total", null],
+    ],
+  },
+  {
     name: "Made",
     rows: [
       ["Date", "Piece", "Good", "Scrapped", "By", "Bend", "Dial reached", "Angle measured"],

@@ -34,6 +34,7 @@ const ROOMS = [
     "takeoff/lines",
     "takeoff/reports",
   ],
+  "bid",
   ...["made/records", "made/counts", "made/standing", "made/learning"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];

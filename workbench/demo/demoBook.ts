@@ -1,6 +1,7 @@
 import { TABS, type Cell, type TableName } from "../../taskpane/workbook/items";
 import { recordsIn, setUpContent } from "../workbook/content/jobContent";
 import type { SheetContent } from "../workbook/content/sheetContent";
+import { demoBid, demoCosts } from "./ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoRules, demoStock } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 
@@ -16,6 +17,8 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Labor: recordsIn(demoLabor),
   Rules: recordsIn(demoRules),
   Bench: recordsIn(demoBench),
+  "Job costs": recordsIn(demoCosts),
+  Bid: recordsIn(demoBid),
 };
 
 /** The item whose runs Traced tells. */

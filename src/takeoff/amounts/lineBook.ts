@@ -1,13 +1,25 @@
 import type { RowPlace } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
+import { groupCell } from "./groupBy";
 import type { Item } from "./item";
+
+/** A row that a quantity comes from. */
+export interface SourceRow extends RowPlace {
+  readonly run?: Run;
+}
+
+/** The cell of such a row under a column that can be grouped by. */
+export const rowCell = ({ run }: SourceRow, column: string): string => (run ? groupCell(run, column) : "");
 
 /** Where a part of a quantity comes from. */
 export interface Source {
   /** The row, or the rows that share it; none for what a rule takes off or adds. */
-  readonly rows: readonly RowPlace[];
+  readonly rows: readonly SourceRow[];
   readonly each: number;
   readonly times: number;
   readonly note: string;
+  /** What the work is called in the Labor table. */
+  readonly operation: string;
 }
 
 /** One line of a take-off. */
@@ -29,12 +41,17 @@ export class LineBook {
   /** By the name of the item, within each group. */
   private readonly groups = new Map<string, Map<string, TakeoffLine>>();
 
-  add(group: readonly string[], item: Item, source: Source, operation: string = item.kind): TakeoffLine {
+  add(
+    group: readonly string[],
+    item: Item,
+    from: Omit<Source, "operation">,
+    operation: string = item.kind,
+  ): TakeoffLine {
     const line = this.lineOf(group, item);
-    const quantity = source.each * source.times;
+    const quantity = from.each * from.times;
     line.quantity += quantity;
     line.operations.set(operation, (line.operations.get(operation) ?? 0) + quantity);
-    line.sources.push(source);
+    line.sources.push({ ...from, operation });
     return line;
   }
 

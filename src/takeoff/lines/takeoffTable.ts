@@ -1,38 +1,21 @@
 import type { JobWork } from "../amounts/jobWork";
 import type { Told } from "../amounts/leftToMake";
-import type { LaborBook } from "../lists/labor";
-import { lineHours } from "./lineHours";
 import type { TakeoffLine } from "../amounts/lineBook";
-import type { PriceBook } from "../lists/prices";
+import { priceLine, type Lists, type PricedLine } from "./priceLine";
 import { toCent } from "../../units/money";
 
 type Cell = string | number;
 
 /** What a take-off is shown with. */
-export interface TakeoffView {
+export interface TakeoffView extends Lists {
   /** Columns of Runs it is grouped by; they stand first. */
   readonly by: readonly string[];
-  readonly prices?: PriceBook | undefined;
-  readonly labor?: LaborBook | undefined;
   /** What was made and left out, in words. */
   readonly told?: readonly Told[];
   /** Said of the whole order, below its total. */
   readonly notes: readonly string[];
   /** Rows of the user's other tables that could not be used, in words. */
   readonly problems: readonly string[];
-}
-
-/** A line with its price and labor, or the words for what is missing. */
-interface PricedLine {
-  readonly line: TakeoffLine;
-  readonly unitPrice: number | null;
-  /** To the cent, as it is printed: the total is the sum of what one reads. */
-  readonly extension: number | null;
-  readonly hours: number | null;
-  readonly notes: readonly string[];
-  /** Names of what has no price, and of work that has no minutes. */
-  readonly noPrice: string | null;
-  readonly noLabor: readonly string[];
 }
 
 /**
@@ -57,21 +40,6 @@ export function takeoffTable(lines: readonly TakeoffLine[], job: JobWork, view: 
 
 const moneyHeaders = ({ prices }: TakeoffView): string[] => (prices ? ["Unit price", "Extension"] : []);
 const laborHeaders = ({ labor }: TakeoffView): string[] => (labor ? ["Minutes", "Hours"] : []);
-
-function priceLine(line: TakeoffLine, { prices, labor }: TakeoffView): PricedLine {
-  const price = prices && line.item.bought && line.quantity > 0 ? prices.priceOf(line.item) : undefined;
-  const work = labor ? lineHours(line.item, line.operations, labor) : undefined;
-  const unitPrice = price?.unitPrice ?? null;
-  return {
-    line,
-    unitPrice,
-    extension: unitPrice === null ? null : toCent(unitPrice * line.quantity),
-    hours: work?.hours ?? null,
-    notes: [...line.notes, ...(price?.note ? [price.note] : [])],
-    noPrice: price && unitPrice === null ? line.item.name : null,
-    noLabor: line.item.kind === "stick" ? [] : (work?.missing ?? []),
-  };
-}
 
 function lineCells({ line, unitPrice, extension, hours, notes, noPrice }: PricedLine, view: TakeoffView) {
   return {

@@ -103,6 +103,11 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   "What it is": [440, long],
   Result: [220, { look: { format: "0.0###", align: "left" } }],
   "As it is written": [520, long],
+  // Bid
+  "Job cost": [230, text],
+  Line: [190, text],
+  Of: [190, { look: { wrap: true }, note: "Lines above it, parted by commas; empty: all above" }],
+  Basis: [380, long],
   // Made
   Piece: [75, text],
   Good: [65, { look: { align: "right" } }],
@@ -176,12 +181,19 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
 const MONEY = ["Price", "Unit price", "Extension", "Cost"];
 
 /** Changes of a column on one sheet. */
-export type Change = Partial<Omit<ColumnDesign, "header">>;
+export interface Change extends Partial<Omit<ColumnDesign, "header">> {
+  /** Money here, where the header alone does not say so. */
+  money?: boolean;
+}
 
 /** The design of a column by its header; one that is none of ours is given room for its words. */
-export function columnDesign(header: string, currency: string, change: Change = {}): ColumnDesign {
+export function columnDesign(
+  header: string,
+  currency: string,
+  { money: isMoney = MONEY.includes(header), ...change }: Change = {},
+): ColumnDesign {
   const [width, kind] = KINDS[header] ?? [100, plain];
-  const look = MONEY.includes(header) ? { format: money(currency) } : kind.look;
+  const look = isMoney ? { format: money(currency) } : kind.look;
   return { header, width, ...kind, look, ...change };
 }
 

@@ -57,6 +57,7 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const [shoes, rules, labor, prices, stock] = [all("Shoes"), all("Rules"), all("Labor"), all("Prices"), all("Stock")];
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
   const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock);
+  const recap = (by: string) => job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"));
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
   switch (result) {
     case "Checks":
@@ -73,6 +74,10 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
       return `=${job("MISSING", own, prices, labor, shoes, rules, stock)}`;
     case "Takeoff by area":
       return `=${takeoff('"Area"')}`;
+    case "Recap":
+      return `=${recap("")}`;
+    case "Recap by area":
+      return `=${recap('"Area"')}`;
     case "Traced":
       return `=IF($H$2="","${TRACE_WORDS}",${job("TRACE", own, "$H$2", shoes, rules, "", stock)})`;
     case "Bend counts":

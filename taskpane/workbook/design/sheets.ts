@@ -2,6 +2,7 @@ import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
 import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import type { ItemName, TableName } from "../items";
+import { BID_UNITS } from "../../../src/bid/bidTable";
 import { RUN_FORMULAS } from "./formulas";
 import { columnDesign, type Change, type ColumnDesign } from "./columns";
 import { FORMATS } from "./look";
@@ -44,6 +45,8 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Prices: ["Item", "Unit", "Price"],
   Labor: ["Operation", "Minutes"],
   Rules: ["Rule", "Value", "Unit", "Source"],
+  "Job costs": ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
+  Bid: ["Line", "Value", "Unit", "Of", "Note"],
   "One bend": ["What it is", "Result", "As it is written"],
 };
 
@@ -62,6 +65,10 @@ const takeoff: readonly Listed[] = [
 ];
 const bends: readonly Listed[] = ["Bends", "Hours", wide("Note", 320)];
 
+const recap: readonly Listed[] = ["Line", "Basis", ["Amount", { width: 120, money: true }]];
+/** Columns for the areas of a bid, which are called as the areas are. */
+const AREAS: readonly Listed[] = Array.from({ length: 5 }, () => ["", { width: 115, money: true }] as const);
+
 const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Runs: [...seldom(INPUTS.Runs, SELDOM), ...Object.keys(RUN_FORMULAS)],
   Made: seldom(INPUTS.Made, SELDOM_MADE),
@@ -76,6 +83,14 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   ],
   Labor: INPUTS.Labor,
   Rules: INPUTS.Rules,
+  "Job costs": INPUTS["Job costs"],
+  Bid: [
+    "Line",
+    ["Value", { width: 110, look: { align: "right" }, note: "8.25 for 8.25 %; dollars for per hour and lump sum" }],
+    ["Unit", { width: 95, list: BID_UNITS, note: "% is a markup on Of; margin % is that share of the price" }],
+    "Of",
+    wide("Note", 360),
+  ],
   "One bend": INPUTS["One bend"],
   Checks: [wide("Run", 90), "Weight", wide("Rule", 230), "Finding", "Fix"],
   Schedule: [
@@ -97,6 +112,8 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],
   ] as const,
   "Takeoff by area": ["Area", ...takeoff],
+  Recap: recap,
+  "Recap by area": [...recap, ...AREAS],
   Traced: [
     wide("Run", 230),
     wide("Row", 240),

@@ -28,6 +28,22 @@ const START_ROWS: Partial<Record<TableName, () => Rows>> = {
     { Setting: "Shoe height", Value: USUAL_BENCH.height, Note: strings.start.bench.height },
     { Setting: "Support beyond", Value: USUAL_BENCH.supportBeyond, Note: strings.start.bench.support },
   ],
+  Bid: (): Rows => [
+    { Line: "Job", Unit: "words", Note: strings.start.bid.job },
+    { Line: "Bidder", Unit: "words" },
+    { Line: "Date", Unit: "words", Note: strings.start.bid.date },
+    { Line: "Material", Unit: "material" },
+    { Line: "Sales tax", Unit: "%", Of: "Material", Note: strings.start.bid.tax },
+    { Line: "Labor", Unit: "per hour", Note: strings.start.bid.labor },
+    { Line: "Direct job costs", Unit: "costs", Note: strings.start.bid.costs },
+    { Line: "Prime cost", Unit: "subtotal" },
+    { Line: "Overhead", Unit: "%", Of: "Prime cost", Note: strings.start.bid.overhead },
+    { Line: "Contingency", Unit: "%", Note: strings.start.bid.none },
+    { Line: "Break-even", Unit: "subtotal" },
+    { Line: "Profit", Unit: "%", Note: strings.start.bid.profit },
+    { Line: "Bond", Unit: "%", Note: strings.start.bid.none },
+    { Line: "Total", Unit: "total" },
+  ],
   "One bend": () =>
     EXAMPLES.map(([what, formula]) => ({
       "What it is": what,

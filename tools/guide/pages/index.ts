@@ -1,4 +1,5 @@
 import { bends } from "./bends";
+import { bid } from "./bid";
 import { cards } from "./cards";
 import { cuts } from "./cuts";
 import { jobs } from "./jobs";
@@ -32,6 +33,7 @@ export const FAMILIES: readonly Family[] = [
   cards,
   jobs,
   takeoff,
+  bid,
   cuts,
   made,
 ];

@@ -1,0 +1,57 @@
+import { rememberTable } from "../memory/tables";
+import { readTable } from "../table/headerTable";
+import { dayText } from "../units/day";
+import { InputError, isUserError } from "../units/errors";
+import { toNumber } from "../units/number";
+import { centsOf } from "./amounts";
+import { BID_GROUPS } from "./shares";
+
+/** A cost of the job that is neither material nor labor of its take-off. */
+export interface JobCost {
+  readonly name: string;
+  readonly cents: number;
+  /** What stands under a column that a bid is told apart by. */
+  readonly cell: (column: string) => string;
+}
+
+export interface CostBook {
+  readonly costs: readonly JobCost[];
+  readonly problems: readonly string[];
+}
+
+/** Columns of a Job costs table. */
+export const COST_COLUMNS = [
+  { name: "Job cost", required: true, also: ["Cost"] },
+  { name: "Quantity", also: ["Qty"], zero: true },
+  { name: "Unit" },
+  { name: "Price", required: true, also: ["Unit price"], zero: true },
+  ...BID_GROUPS.map((name) => ({ name })),
+];
+
+/** Reads a Job costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
+export const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
+  if (range === null || range === undefined) return { costs: [], problems: [] };
+  const costs: JobCost[] = [];
+  const problems: string[] = [];
+  for (const row of readTable(range, "costs", COST_COLUMNS).rows) {
+    try {
+      const name = String(row.get("Job cost") ?? "").trim();
+      if (name === "") throw new InputError("Job cost is empty.");
+      const quantity = row.get("Quantity") === null ? 1 : toNumber(row.get("Quantity"), "Quantity");
+      if (quantity === 0)
+        problems.push(`costs row ${row.rowNumber}: Quantity of ${name} is 0 or empty and counts as 1`);
+      const price = row.get("Price");
+      if (price === null || price === 0) throw new InputError(`Price of ${name} is 0 or empty; it is not counted.`);
+      const cells = new Map(BID_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
+      const cents = centsOf((quantity === 0 ? 1 : quantity) * toNumber(price, "Price"));
+      costs.push({ name, cents, cell: (column) => cells.get(column) ?? "" });
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push(`costs row ${row.rowNumber}: ${error.message}`);
+    }
+  }
+  return { costs, problems };
+});
+
+const cellText = (column: string, cell: unknown): string =>
+  column === "Date" ? dayText(cell) : String(cell ?? "").trim();
