@@ -18,8 +18,10 @@ export function paint(range: Excel.Range, look: Look): void {
   if (look.bold) format.font.bold = true;
   if (look.color !== undefined) ifThere(() => (format.font.color = `#${look.color}`));
   if (look.fill !== undefined) ifThere(() => (format.fill.color = `#${look.fill}`));
-  if (look.wrap) ifThere(() => (format.wrapText = true));
+  if (look.size !== undefined) ifThere(() => (format.font.size = look.size as number));
+  if (look.wrap !== undefined) ifThere(() => (format.wrapText = look.wrap as boolean));
   if (look.align) ifThere(() => (format.horizontalAlignment = ALIGN[look.align as keyof typeof ALIGN]));
+  if (look.align === "right" && knows("1.9")) ifThere(() => (format.indentLevel = 1));
   ifThere(() => (format.verticalAlignment = look.middle ? "Center" : "Top"));
 }
 

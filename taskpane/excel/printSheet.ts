@@ -23,7 +23,12 @@ export interface PrintSheet {
   pageStarts: number[];
   /** How many rows stand at the head of every page. */
   titleRows: number;
+  /** Printed at this share of its size. */
+  scale: number;
 }
+
+/** Lines are parted by its measure; Excel has it on every system. */
+const FONT = "Arial";
 
 /** Margins of a printed sheet [pt]: half an inch, which printers reach on A4 and Letter. */
 const MARGIN = 36;
@@ -38,6 +43,7 @@ export function addPrintSheet({
   wrapped,
   pageStarts,
   titleRows,
+  scale,
 }: PrintSheet): Promise<void> {
   return batch(async (context, commit) => {
     const sheet = context.workbook.worksheets.add(name);
@@ -45,6 +51,7 @@ export function addPrintSheet({
     const all = at({ row: 0, column: 0, rows: cells.length, columns: widths.length });
     all.numberFormat = cells.map((line) => line.map(() => "@"));
     all.formulas = cells;
+    ifThere(() => (all.format.font.name = FONT));
     for (const area of bold) at(area).format.font.bold = true;
     ifThere(() =>
       widths.forEach((width, column) => {
@@ -53,15 +60,16 @@ export function addPrintSheet({
     );
     ifThere(() => sized.forEach((area) => (at(area).format.font.size = area.size)));
     ifThere(() => wrapped.forEach((area) => (at(area).format.wrapText = true)));
-    ifThere(() => layOut(sheet, pageStarts, titleRows));
+    ifThere(() => layOut(sheet, pageStarts, titleRows, scale));
     sheet.activate();
     await commit();
   });
 }
 
 /** Page breaks, margins and the heads of pages, where this Excel has them (ExcelApi 1.9). */
-function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[], titleRows: number): void {
+function layOut(sheet: Excel.Worksheet, pageStarts: readonly number[], titleRows: number, scale: number): void {
   if (!knows("1.9")) return;
+  sheet.pageLayout.zoom = { scale: Math.round(scale * 100) };
   for (const row of pageStarts) sheet.horizontalPageBreaks.add(`A${row + 1}`);
   sheet.pageLayout.setPrintTitleRows(`$1:$${titleRows}`);
   sheet.pageLayout.setPrintMargins("Points", { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN });

@@ -70,10 +70,9 @@ function addTable(sheet: Excel.Worksheet, { table, cells, columns }: NewSheet): 
   made.name = table as string;
 }
 
-function fill(sheet: Excel.Worksheet, { cells, columns, heading, beside }: NewSheet): void {
+function fill(sheet: Excel.Worksheet, { cells, headings, beside }: NewSheet): void {
   sheet.getRangeByIndexes(0, 0, cells.length, cells[0]?.length ?? 1).formulas = cells;
   beside?.cells.forEach((cell, row) => (sheet.getRangeByIndexes(row, beside.column, 1, 1).formulas = [[cell]]));
-  const headings = sheet.getRangeByIndexes(0, 0, 1, columns.length - (beside ? 2 : 0));
-  paint(headings, heading);
-  ifThere(() => (headings.format.rowHeight = HEADING_HEIGHT));
+  headings.forEach((look, place) => paint(sheet.getRangeByIndexes(0, place, 1, 1), look));
+  ifThere(() => (sheet.getRangeByIndexes(0, 0, 1, 1).format.rowHeight = HEADING_HEIGHT));
 }

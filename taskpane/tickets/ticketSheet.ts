@@ -1,5 +1,5 @@
 import { LETTERS, TICKET_COLUMNS, type LettersLook, type TicketLine } from "../../src/drawing/ticket/ticketLines";
-import { ticketSheet as layOut } from "../../src/drawing/ticket/ticketSheet";
+import { PRINT_SCALE, ticketSheet as layOut } from "../../src/drawing/ticket/ticketSheet";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import type { LengthStyle } from "../../src/units/formatLength";
@@ -21,6 +21,7 @@ export function ticketSheet(tickets: readonly Ticket[], style: LengthStyle, shee
     wrapped: looks.filter(({ look }) => look.wrap).map(({ area }) => area),
     pageStarts: [...pageStarts],
     titleRows: titleLines,
+    scale: PRINT_SCALE,
   };
 }
 

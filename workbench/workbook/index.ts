@@ -1,6 +1,7 @@
 /** Workbooks as files: .xlsx and CSV, in and out. */
 import type { Book, DescribedFunctions } from "../engine";
 import { contentOfBook } from "./content/bookContent";
+import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
 import { withoutEmpty } from "./file/withoutEmpty";
 import { readXlsx } from "./readXlsx";
@@ -19,7 +20,7 @@ export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Prom
 
 /** The same with every result as a plain value, for programs without the add-in. */
 export function saveValuesXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
-  return writeXlsx(withRowHeights(valuesOnly(withoutEmpty(contentOfBook(book)))), { title, namespace });
+  return writeXlsx(withRowHeights(columnsAsShown(valuesOnly(withoutEmpty(contentOfBook(book))))), { title, namespace });
 }
 
 /** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */

@@ -1,6 +1,7 @@
 import type { CellValue, FunctionSet } from "../engine";
 import { openHeadless } from "../engine/headless";
 import { contentOfBook } from "./content/bookContent";
+import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
 import { withoutEmpty } from "./file/withoutEmpty";
 import { jobContent } from "./content/jobContent";
@@ -28,7 +29,7 @@ export async function makeWorkbook(
   try {
     await book.settled();
     const live = withNotes(contentOfBook(book), content);
-    const sheets = withRowHeights(plain ? withoutEmpty(live).map(withoutAddIn) : live);
+    const sheets = withRowHeights(plain ? columnsAsShown(withoutEmpty(live).map(withoutAddIn)) : live);
     const names = plain ? plainNames().map(({ name, formula }) => ({ name, formula: toFileLambda(formula) })) : [];
     const rows = sheets.reduce(
       (sum, sheet) => sum + (sheet.tables.length > 0 ? 0 : Math.max(0, sheet.cells.length - 1)),

@@ -4,7 +4,7 @@ import { type Cell, readXlsx as readFile, type Sheet, type Workbook } from "hucr
 import type { CellValue } from "../engine";
 import { readBlock } from "./address";
 import { fromFileFormula } from "./file/fileFormula";
-import { lookOfFile } from "./file/looks";
+import { DIGIT, lookOfFile } from "./file/looks";
 import { openData } from "./openData";
 import type { CellBlock, ContentCell, SheetContent } from "./content/sheetContent";
 
@@ -68,7 +68,7 @@ function contentOf(sheet: Sheet, functions: readonly string[]): SheetContent {
     ),
     columns: (sheet.columns ?? []).map(({ width, style, hidden }) => ({
       ...(hidden && { hidden }),
-      ...(width && { width: Math.round(width * 7 + 5) }),
+      ...(width && { width: Math.round(width * DIGIT + 5) }),
       ...(lookOfFile(style) && { look: lookOfFile(style) }),
     })),
     frozenRows: sheet.freezePane?.rows ?? 0,

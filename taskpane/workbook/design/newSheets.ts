@@ -15,8 +15,8 @@ export interface NewSheet {
   /** From A1: headers and rows, or the formula that spills. */
   cells: Cell[][];
   columns: ColumnDesign[];
-  /** Looks of single cells, by row and column, over that of their column. */
-  heading: Look;
+  /** Look of each heading, over that of its column. */
+  headings: readonly Look[];
   frozenColumns: number;
   /** RRGGBB. */
   tab: string;
@@ -65,11 +65,26 @@ function tableSheet(item: TableName, { sheets, tables, currency, rows }: SheetWi
     table: tables[item].name,
     cells: [headers.map(plainText), ...body],
     columns,
-    heading: heading("input"),
+    headings: tableHeadings(columns.length),
     frozenColumns: frozenColumns(item),
     tab: COLORS.input,
   };
 }
+
+/** At the left of their cells: the arrows to filter by stand at the right. */
+const tableHeadings = (count: number): Look[] =>
+  Array.from({ length: count }, () => ({ ...heading("input"), align: "left" }));
+
+/** Above what they name. The first does not wrap: the words of a result that waits go on beside it. */
+export const resultHeadings = (columns: readonly { look?: Look }[]): Look[] =>
+  columns.map(({ look = {} }, place) => ({
+    ...heading("result"),
+    wrap: place > 0,
+    align: look.align ?? (isNumber(look) ? "right" : "left"),
+  }));
+
+/** True for a column of numbers, which stand at the right by themselves. */
+const isNumber = ({ format = FORMATS.text }: Look): boolean => format !== FORMATS.text && format !== FORMATS.date;
 
 /** A sheet with a table of values, such as runs to keep as they are: it looks like ours, and nothing in it follows. */
 export function keptTable(sheet: string, table: string, cells: Cell[][]): NewSheet & { table: string } {
@@ -77,7 +92,7 @@ export function keptTable(sheet: string, table: string, cells: Cell[][]): NewShe
     const { width, look } = columnDesign(String(header), "");
     return { header: String(header), width, look };
   });
-  const common = { heading: heading("input"), frozenColumns: 0, tab: COLORS.input };
+  const common = { headings: tableHeadings(columns.length), frozenColumns: 0, tab: COLORS.input };
   return { sheet, table, cells, columns, ...common };
 }
 
@@ -112,7 +127,7 @@ function resultSheet(item: ResultName, { sheets, tables, currency, traced }: She
     table: undefined,
     cells: [[resultFormula(item, tables)]],
     columns,
-    heading: heading("result"),
+    headings: resultHeadings(columns.slice(0, columns.length - (beside.length > 0 ? 2 : 0))),
     frozenColumns: frozenColumns(item),
     tab: COLORS.result,
     ...(beside.length > 0 && { beside: { column: columns.length - 1, cells: beside } }),

@@ -85,6 +85,7 @@ function fontOf(context: Context, area: () => Area) {
   return loadable(context, {}, () => ({ bold: area().sheet.bold.has(area().row) }), {
     bold,
     size: () => undefined,
+    name: () => undefined,
     color: () => undefined,
   });
 }

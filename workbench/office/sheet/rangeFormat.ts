@@ -1,4 +1,5 @@
 import { HorizontalAlign, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import { AIR } from "../../../taskpane/workbook/design/look";
 import type { CellRange } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import type { Area } from "./place";
@@ -88,7 +89,7 @@ class RangeFormatPart extends ClientObject<Area> implements Pick<Excel.RangeForm
   }
   set horizontalAlignment(align: Excel.RangeFormat["horizontalAlignment"]) {
     this.change("horizontalAlignment", align, (area) =>
-      restyle(area, { ht: aligned(HORIZONTAL, align) }, (range) =>
+      restyle(area, { ht: aligned(HORIZONTAL, align), ...(align === "Right" && { pd: { r: AIR } }) }, (range) =>
         range.setHorizontalAlignment(aligned(HORIZONTAL_WORDS, align)),
       ),
     );

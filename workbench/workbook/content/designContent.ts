@@ -5,15 +5,14 @@ import type { ContentCell, SheetContent } from "./sheetContent";
 /** Sheets as Set up makes them, on their way to a file or to the page. */
 export const designContent = (sheets: readonly NewSheet[]): SheetContent[] => sheets.map(contentOf);
 
-function contentOf({ sheet, table, cells, columns, heading, frozenColumns, tab, beside }: NewSheet): SheetContent {
-  const headed = columns.length - (beside ? 2 : 0);
+function contentOf({ sheet, table, cells, columns, headings, frozenColumns, tab, beside }: NewSheet): SheetContent {
   const rows = Math.max(cells.length, beside?.cells.length ?? 0);
   const content = Array.from({ length: rows }, (_, row): (ContentCell | null)[] =>
     columns.map((_column, place) => {
       const given = beside && place === beside.column ? (beside.cells[row] ?? "") : (cells[row]?.[place] ?? "");
-      const look = row === 0 && place < headed ? { look: heading } : {};
+      const heading = row === 0 ? headings[place] : undefined;
       const cell = given === "" ? null : contentCell(given);
-      return cell || "look" in look ? { value: null, ...cell, ...look } : null;
+      return cell || heading ? { value: null, ...cell, ...(heading && { look: heading }) } : null;
     }),
   );
   const headers = columns.map(({ header }) => header);

@@ -1,5 +1,8 @@
+import { AIR } from "../../../taskpane/workbook/design/look";
 import type { CellValue } from "../../engine";
 import type { ContentCell, SheetContent } from "../content/sheetContent";
+import { arialLines } from "./arial";
+import { usualFont } from "./looks";
 
 /** Sheets with rows high enough for their words: what wraps is counted in lines. */
 export const withRowHeights = (sheets: readonly SheetContent[]): SheetContent[] =>
@@ -7,35 +10,20 @@ export const withRowHeights = (sheets: readonly SheetContent[]): SheetContent[] 
     sheet.rowHeights ? sheet : { ...sheet, rowLines: sheet.cells.map((row, at) => linesOf(row, sheet.columns, at)) },
   );
 
-/** A letter takes this much of a line, on the average of words [px]. */
-const LETTER = 6.4;
-/** A column's air beside its words [px]. */
-const AIR = 10;
+/** A column's air beside its words, and what programs differ by [px]. */
+const COLUMN_AIR = 10;
+/** Height of letters [px]. */
+const LETTERS = usualFont.size * (96 / 72);
 
 /** Lines of text that the fullest cell of a row needs; a heading has room for two. */
 function linesOf(row: readonly (ContentCell | null)[], columns: SheetContent["columns"], at: number): number {
   const lines = row.map((cell, column) => {
     const { width = 100, look, hidden } = columns[column] ?? {};
     if (hidden || !(cell?.look ?? look)?.wrap) return 1;
-    return wrappedLines(shownText(cell?.value ?? null), Math.max(1, Math.floor((width - AIR) / LETTER)));
+    const room = Math.max(1, width - COLUMN_AIR - (look?.align === "right" ? AIR : 0));
+    return arialLines(shownText(cell?.value ?? null), LETTERS, room);
   });
   return Math.max(at === 0 ? 2 : 1, ...lines);
-}
-
-/** Lines that words take where so many letters fit into one; a word is broken only where it is longer than a line. */
-function wrappedLines(text: string, letters: number): number {
-  return text.split("\n").reduce((sum, line) => {
-    let [lines, used] = [1, 0];
-    for (const word of line.split(" ")) {
-      const needed = used === 0 ? word.length : used + 1 + word.length;
-      if (needed <= letters) used = needed;
-      else {
-        lines += (used === 0 ? 0 : 1) + Math.ceil(word.length / letters) - 1;
-        used = word.length % letters || letters;
-      }
-    }
-    return sum + lines;
-  }, 0);
 }
 
 const shownText = (value: CellValue): string =>

@@ -21,7 +21,7 @@ export function finishFile(file: Uint8Array, sheets: readonly SheetContent[], na
   let tableNumber = 0;
   sheets.forEach((sheet, index) => {
     edit(`xl/worksheets/sheet${index + 1}.xml`, (xml) =>
-      withoutWarnings(formatWholeColumns(errorsAsErrors(xml), sheet), sheet),
+      ownHeights(withoutWarnings(formatWholeColumns(errorsAsErrors(xml), sheet), sheet), sheet),
     );
     const { pictures = [] } = sheet;
     if (pictures.length > 0) edit(`xl/drawings/drawing${index + 1}.xml`, (xml) => ownSizes(xml, pictures));
@@ -50,6 +50,14 @@ function trustedResults(xml: string): string {
 /** The file library writes a name such as `Bend counts!$1:$1` without the quotes that it needs. */
 function quoteSheetNames(xml: string): string {
   return xml.replace(/(<definedName [^>]*>)([^'!<]*[^'!<\w][^'!<]*)!/g, "$1'$2'!");
+}
+
+/**
+ * Heights are what the words take in the usual font. A program that has another one measures anew, unless it is told
+ * that somebody chose them.
+ */
+function ownHeights(xml: string, sheet: SheetContent): string {
+  return sheet.rowHeights ? xml : xml.replace(/(<row [^>]*?) customHeight="1"/g, "$1");
 }
 
 /** Gives a table's columns the format of their first row all the way down, so that rows to come have it too. */

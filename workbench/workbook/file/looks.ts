@@ -8,13 +8,18 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { CellStyle } from "hucre/xlsx";
-import type { Look } from "../content/sheetContent";
+import { AIR, type Look } from "../../../taskpane/workbook/design/look";
 
 const toAlign = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
 const aligns = ["left", "center", "right"] as const;
 
-/** A workbook's letters where nothing else is said; their height in points. */
-export const usualFont = { name: "Calibri", size: 11 };
+/**
+ * A workbook's letters where nothing else is said; their height in points. Widths of columns are counted in its digits, so
+ * it has to be one that every system has, or has another of the same measure for.
+ */
+export const usualFont = { name: "Arial", size: 11 };
+/** Width of a digit in it [px]. */
+export const DIGIT = 8;
 
 /** The grid's style as a look; undefined for a plain one. */
 export function lookOfStyle(style: Nullable<IStyleData>): Look | undefined {
@@ -39,8 +44,9 @@ export function styleOfLook(look: Look): IStyleData {
     ...(look.format && { n: { pattern: look.format } }),
     ...(look.bold && { bl: BooleanNumber.TRUE }),
     ...(look.italic && { it: BooleanNumber.TRUE }),
-    ...(look.wrap && { tb: WrapStrategy.WRAP }),
+    ...(look.wrap !== undefined && { tb: look.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW }),
     ...(look.align && { ht: toAlign[look.align] }),
+    ...(look.align === "right" && { pd: { r: AIR } }),
     ...(look.size && { fs: look.size }),
     ...(look.underline && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: "#000000" } } } }),
     ...(look.color && { cl: { rgb: `#${look.color}` } }),
@@ -64,6 +70,7 @@ export function fileStyle(look: Look): CellStyle {
     alignment: {
       vertical: look.middle ? "center" : "top",
       ...(look.align && { horizontal: look.align }),
+      ...(look.align === "right" && { indent: 1 }),
       ...(look.wrap && { wrapText: true }),
     },
   };

@@ -18,9 +18,9 @@ export function plainSheet(): SheetContent {
       headers.map((value) => ({ value, look: heading("input") })),
       ...PLAIN_FUNCTIONS.map((plain, index) => row(plain, index + 2)),
     ],
-    columns: [160, 330, 70, 70, 70, 110, 120].map((width, column) => ({
+    columns: [200, 330, 70, 70, 70, 110, 140].map((width, column) => ({
       width,
-      look: headers[column] === "Result" ? { format: FORMATS.number } : {},
+      look: headers[column] === "Result" ? { format: FORMATS.number } : { wrap: true },
     })),
     frozenRows: 1,
     frozenColumns: 1,

@@ -1,10 +1,11 @@
-import { type Cell, type CellStyle, type WriteSheet, writeXlsx as writeFile } from "hucre/xlsx";
+import { type Cell, type WriteSheet, writeXlsx as writeFile } from "hucre/xlsx";
 import type { CellValue } from "../../engine";
+import { PRINT_SCALE } from "../../../src/drawing/ticket/ticketSheet";
 import { columnLetters } from "../../../taskpane/workbook/address";
 import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
 import { finishFile } from "./finishFile";
-import { fileStyle, usualFont } from "./looks";
+import { DIGIT, fileStyle, usualFont } from "./looks";
 import { fileImage } from "./pictures";
 import type { ContentCell, Look, SheetContent } from "../content/sheetContent";
 
@@ -82,7 +83,7 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
 }
 
 /** Height of a line of text [pt]. */
-const lineHeight = 15;
+const lineHeight = 14.25;
 
 function rowDefs({ rowLines = [], rowHeights }: SheetContent): WriteSheet["rowDefs"] {
   const heights = rowHeights ?? rowLines.map((lines) => (lines > 1 ? lines * lineHeight : undefined));
@@ -96,7 +97,7 @@ const fitted = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitTo
 /** Excel passes over page breaks where it fits a sheet to pages, so that a sheet with breaks keeps its own size. */
 function asLaidOut({ cells, columns }: SheetContent) {
   const printArea = `$A$1:$${columnLetters(columns.length - 1)}$${cells.length}`;
-  return { orientation: "portrait", printArea } as const;
+  return { orientation: "portrait", printArea, scale: PRINT_SCALE * 100 } as const;
 }
 
 /** The heading rows on every page; landscape and as wide as one page, where the sheet has no pages of its own. */
@@ -117,7 +118,7 @@ function fileCell(
 ): Partial<Cell> {
   const shown: CellValue = cell.error?.code ?? cell.value;
   const look = safeLook(cell, cell.look ?? column);
-  const style: { style?: CellStyle } = look ? { style: fileStyle(look) } : {};
+  const style = { style: fileStyle(look ?? {}) };
   if (!cell.formula) return { value: shown, ...style };
   const { rows, columns } = cell.spill ?? { rows: 1, columns: 1 };
   const spill = { startRow: at, startColumn: place, endRow: at + rows - 1, endColumn: place + columns - 1 };
@@ -135,7 +136,7 @@ function safeLook(cell: ContentCell, look: Look | undefined): Look | undefined {
   return { ...look, format: "@" };
 }
 
-/** Pixels as the width a file counts in: characters of the default font, 7 pixels each, and 5 of padding. */
+/** Pixels as the width a file counts in: digits of the usual font, and 5 pixels of padding. */
 function charactersWide(pixels: number): number {
-  return Math.round(((pixels - 5) / 7) * 100) / 100;
+  return Math.round(((pixels - 5) / DIGIT) * 100) / 100;
 }
