@@ -8,6 +8,7 @@ interface Window {
     settled(): Promise<void>;
     range(address: string): { select(): void; values: unknown[][]; setValues(values: unknown[][]): void };
     sheet(name: string): unknown;
+    snapshot(): unknown;
   };
   /** How long tasks held the page up [ms]; noted by its bench. */
   longTasks: number[];
