@@ -36,35 +36,37 @@ const COST = { swap: 10, otherHook: 3, outerFirst: 2, backward: 1 };
  * The shape before a stroke depends only on which bends are made, not on their order, so the search walks over sets.
  */
 export function findSetup(piece: Piece, shoe: Shoe, bench: Bench): Setup {
-  const usual = usualSteps(piece, shoe, bench);
+  const rooms = new Rooms(piece, shoe, bench);
+  const usual = usualSteps(rooms);
   if (usual.every((step) => step.room.blocked.length === 0)) return { steps: usual, possible: true, order: "usual" };
   // Every order first; where those are too many, only those that lengthen the made stretch at its ends.
-  const rooms = new Rooms(piece, shoe, bench);
   const every = search(rooms, openBends, MOST_TRIES);
   const found = every === "stopped" ? search(rooms, besideMade, 2 * MOST_TRIES) : every;
   if (typeof found === "object") return { steps: found, possible: true, order: "searched" };
   return { steps: usual, possible: false, order: every === "stopped" ? "stopped" : "none works" };
 }
 
-function usualSteps(piece: Piece, shoe: Shoe, bench: Bench): SetupStep[] {
-  const done = piece.bends.map(() => false);
-  return usualStrokes(piece, shoe).map(({ index, hook }) => {
-    const room = strokeRoom(piece, done, index, hook, shoe, bench);
-    done[index] = true;
+function usualSteps(rooms: Rooms): SetupStep[] {
+  let done: readonly boolean[] = rooms.piece.bends.map(() => false);
+  return usualStrokes(rooms.piece, rooms.shoe).map(({ index, hook }) => {
+    const room = rooms.of(done, index, hook);
+    done = withMade(done, index);
     return { index, hook, room };
   });
 }
 
-/** A way into the piece: the strokes so far and what they cost. */
+/** A way into the piece: the strokes so far, the one that may come next, and what they cost with it. */
 interface Way {
   readonly done: readonly boolean[];
   readonly steps: readonly SetupStep[];
+  readonly next: { readonly index: number; readonly hook: Hook } | null;
   readonly cost: number;
 }
 
 /**
  * The cheapest order, or why there is none. Takes up first the way that can come out cheapest (whole costs, so one list
- * of ways for each), of several the one that has got farthest; each state only once.
+ * of ways for each), of several the one that has got farthest; each state only once. Whether there is room for a stroke
+ * is worked out only when its way is taken up: most never are.
  *
  * @param candidates bends that may come next
  * @param mostTries strokes whose room has been worked out when it stops
@@ -75,12 +77,15 @@ function search(
   mostTries: number,
 ): readonly SetupStep[] | "none works" | "stopped" {
   const { piece, shoe } = rooms;
-  const waiting: Way[][] = [[{ done: piece.bends.map(() => false), steps: [], cost: 0 }]];
+  const waiting: Way[][] = [[{ done: piece.bends.map(() => false), steps: [], next: null, cost: 0 }]];
   const taken = new Set<string>();
   for (let least = 0; least < waiting.length; least++) {
     const ways = (waiting[least] ??= []);
     for (let way = ways.pop(); way; way = ways.pop()) {
-      const { done, steps, cost } = way;
+      if (rooms.tries >= mostTries) return "stopped";
+      const taking = takenUp(way, rooms);
+      if (!taking) continue;
+      const { done, steps } = taking;
       const last = steps.at(-1);
       const state = `${done.map(Number).join("")} ${last?.hook} ${last?.index}`;
       if (taken.has(state)) continue;
@@ -88,19 +93,31 @@ function search(
       if (steps.length === done.length) return steps;
       for (const index of candidates(done).reverse()) {
         for (const hook of ["far", "datum"] as const) {
-          if (rooms.tries >= mostTries) return "stopped";
-          const room = rooms.of(done, index, hook);
-          if (!room || room.blocked.length > 0) continue;
-          const step = { index, hook, room };
-          const made = done.map((before, place) => before || place === index);
-          const next = { done: made, steps: [...steps, step], cost: cost + stepCost(piece, shoe, step, last, done) };
-          (waiting[next.cost + costAhead(made, index)] ??= []).push(next);
+          const cost = way.cost + stepCost(piece, shoe, { index, hook }, last, done);
+          (waiting[cost + costAhead(withMade(done, index), index)] ??= []).push({
+            done,
+            steps,
+            next: { index, hook },
+            cost,
+          });
         }
       }
     }
   }
   return "none works";
 }
+
+/** The way with its next stroke made; null where there is no room for it. */
+function takenUp({ done, steps, next }: Way, rooms: Rooms): Pick<Way, "done" | "steps"> | null {
+  if (!next) return { done, steps };
+  const { index, hook } = next;
+  if (tailProblem(rooms.piece, done, index, hook, rooms.shoe) !== "") return null;
+  const room = rooms.of(done, index, hook);
+  return room.blocked.length > 0 ? null : { done: withMade(done, index), steps: [...steps, { index, hook, room }] };
+}
+
+const withMade = (done: readonly boolean[], index: number): readonly boolean[] =>
+  done.map((made, place) => made || place === index);
 
 /** A bend left open behind the last one takes a step back at least. */
 const costAhead = (done: readonly boolean[], last: number): number =>
@@ -121,9 +138,7 @@ class Rooms {
     return this.known.size;
   }
 
-  /** Undefined where the tail cannot be held at all. */
-  of(done: readonly boolean[], index: number, hook: Hook): StrokeRoom | undefined {
-    if (tailProblem(this.piece, done, index, hook, this.shoe) !== "") return undefined;
+  of(done: readonly boolean[], index: number, hook: Hook): StrokeRoom {
     const key = `${done.map(Number).join("")} ${hook} ${index}`;
     const room = this.known.get(key) ?? strokeRoom(this.piece, done, index, hook, this.shoe, this.bench);
     this.known.set(key, room);
@@ -143,7 +158,7 @@ function besideMade(done: readonly boolean[]): number[] {
 function stepCost(
   piece: Piece,
   shoe: Shoe,
-  step: SetupStep,
+  step: Omit<SetupStep, "room">,
   last: SetupStep | undefined,
   done: readonly boolean[],
 ): number {
