@@ -7,7 +7,7 @@
  * select, getEntireColumn, format.font.bold, format.autofitColumns, dataValidation.rule, errorAlert. For looks, where the
  * host has them: format.columnWidth, rowHeight, wrapText, horizontalAlignment, verticalAlignment, fill.color, font.color
  * and font.size, range.columnHidden, dataValidation.prompt, worksheet.tabColor, freezePanes, delete,
- * horizontalPageBreaks and pageLayout.
+ * horizontalPageBreaks, pageLayout, format.borders and shapes.addImage.
  */
 export * from "./addRows";
 export * from "./addSheet";
@@ -24,4 +24,5 @@ export * from "./rowsBelow";
 export * from "./selection";
 export * from "./settings";
 export * from "./setUp";
+export * from "./sheetPictures";
 export * from "./stillThere";

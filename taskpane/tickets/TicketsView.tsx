@@ -34,7 +34,7 @@ function Tickets() {
   const [wholeJob, setWholeJob] = useKept("tickets.wholeJob", false);
   const [wishes, setWishes] = useKept<TicketWishes>("tickets.wishes", { ...NO_WISHES, bentOnly: true });
   const wanted = wholeJob ? wishes : NO_WISHES;
-  const { tickets, problems, straight, choices } = useTickets(wholeJob ? "all" : row, wanted, issue);
+  const { tickets, problems, straight, rows, choices } = useTickets(wholeJob ? "all" : row, wanted, issue);
   const choose = (value: string) => {
     setWholeJob(value === "all");
     if (value !== "all") void selectRun(Number(value)).catch(() => undefined);
@@ -73,6 +73,7 @@ function Tickets() {
             tickets={tickets}
             issue={issue?.name ?? ""}
             straight={straight}
+            rows={rows}
             made={wanted.notMade ? made : undefined}
           />
           <Section title={`${t.list} (${t.count(tickets.length)})`}>

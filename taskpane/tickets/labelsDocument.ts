@@ -1,3 +1,4 @@
+import { stickerLines } from "../../src/drawing/ticket/stickerSheet";
 import { escapeText } from "../../src/drawing/paper/toSvg";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
@@ -9,10 +10,6 @@ import { ticketStrings as t } from "./ticketStrings";
 
 /** More stickers than this at once are not meant: a quantity with a zero too many would print for hours. */
 export const MOST_LABELS = 3000;
-
-/** How many stickers tickets take: one for each piece to make. */
-export const labelCount = (tickets: readonly Ticket[]): number =>
-  tickets.reduce((sum, { run }) => sum + run.quantity, 0);
 
 /** A whole page of HTML with a sticker for each piece to make, three beside each other, on A4 and Letter. */
 export function labelsDocument(tickets: readonly Ticket[], style: LengthStyle): string {
@@ -28,16 +25,10 @@ export function labelsDocument(tickets: readonly Ticket[], style: LengthStyle): 
 }
 
 function labelHtml(ticket: Ticket, number: number, style: LengthStyle): string {
-  const { run, cutLength, bends, ends } = ticket;
-  const lines = [
-    [run.job, run.area].filter(Boolean).join(" · "),
-    `${run.raceway} ${run.size} · ${writerFor(style).length(cutLength)}`,
-    t.labelCount(number, run.quantity, bends.length),
-    [ends.datum, ends.far].filter(Boolean).join(" → "),
-  ];
+  const lines = stickerLines(ticket, number, writerFor(style));
   return [
     `<article class="rlt-label">${codeHtml(ticket)}<div><h3>${text(ticket.name)}</h3>`,
-    ...lines.filter(Boolean).map((line) => `<p>${text(line)}</p>`),
+    ...lines.map((line) => `<p>${text(line)}</p>`),
     "</div></article>",
   ].join("");
 }

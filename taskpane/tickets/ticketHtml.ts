@@ -4,11 +4,17 @@ import { escapeText, toSvg } from "../../src/drawing/paper/toSvg";
 import type { Ticket, TicketBend } from "../../src/shop/ticket/ticket";
 import { TICKET_CAUTIONS } from "../../src/shop/ticket/ticketCautions";
 import { writerFor, type TicketWriter } from "../../src/shop/ticket/ticketWords";
-import { labelOf, labelText } from "../../src/shop/ticket/pieceLabel";
 import { measuredWords } from "../../src/shop/shoe/measured";
-import { codeScene } from "../../src/drawing/ticket/codeScene";
+import { pieceCode } from "../../src/drawing/ticket/headBlock";
 import { lieScene } from "../../src/drawing/ticket/lieScene";
-import { isClose, isTight, shapeScene, stickScene, type TicketLook } from "../../src/drawing/ticket/ticketScenes";
+import {
+  isClose,
+  isTight,
+  lieHeight,
+  shapeScene,
+  stickScene,
+  type TicketLook,
+} from "../../src/drawing/ticket/ticketScenes";
 import { ticketStrings } from "./ticketStrings";
 
 const t = ticketStrings.ticket;
@@ -64,7 +70,7 @@ function head(ticket: Ticket, words: TicketWriter): string {
 
 /** The code of the piece, for a camera and for people. */
 export function codeHtml(ticket: Ticket): string {
-  const code = toSvg(codeScene(labelText(labelOf(ticket)), t.code(ticket.name)));
+  const code = toSvg(pieceCode(ticket));
   return `<figure class="rlt-code">${code}<figcaption>${text(ticket.name)}<br>${text(ticket.code)}</figcaption></figure>`;
 }
 
@@ -101,7 +107,7 @@ function bendRow(ticket: Ticket, step: number, words: TicketWriter): string {
     cell("lineup", t.lineUp, `${symbol(bend.lineUp)}${text(words.lineUp(bend))}`),
     cell("hook", t.hook, text(t.hookEnd[bend.hook])),
     cell("dial", t.dial, `<b>${text(dial)}</b>${finished}`),
-    cell("lie", t.lie, toSvg(lieScene(ticket, step, { height: isTight(ticket) ? 24 : isClose(ticket) ? 30 : 50 }))),
+    cell("lie", t.lie, toSvg(lieScene(ticket, step, { height: lieHeight(ticket) }))),
     "</tr>",
   ].join("");
 }

@@ -1,4 +1,4 @@
-import { TICKET_LABELS, TICKET_SHEET_LABELS } from "../../src/shop/ticket/ticketLabels";
+import { CUT_SHEET_LABELS, TICKET_LABELS, TICKET_SHEET_LABELS } from "../../src/shop/ticket/ticketLabels";
 
 /** The words of the tickets' view and of what it prints, ready for translation. */
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
@@ -16,15 +16,13 @@ export const ticketStrings = {
   straight: (count: number) =>
     `${many(count, "straight piece has", "straight pieces have")} no ticket: the cutting sheet has ${count === 1 ? "it" : "them"}.`,
   noneWanted: "No piece is wanted by these choices.",
-  labels: "Stickers",
-  labelCount: (number: number, of: number, bends: number) =>
-    `${number} of ${of} · ${bends === 0 ? "straight" : many(bends, "bend", "bends")}`,
-  tooManyLabels: (count: number, most: number) =>
-    `These are ${count} stickers; at most ${most} are printed at once. Choose fewer pieces.`,
+  labels: "Stickers, one for each piece to make",
+  tooManyLabels: (count: number, most: number, where: "print" | "sheet") =>
+    `These are ${count} stickers; at most ${most} are ${where === "print" ? "printed" : "put in the workbook"} at once. Choose fewer pieces.`,
   paper: "On paper",
-  pages: "Pages",
-  onePage: "One piece to a page",
-  together: "Small pieces together",
+  pages: "What",
+  onePage: "Tickets, one piece to a page",
+  together: "Tickets, small pieces together",
   cutSheet: "Add the cutting sheet",
   print: "Print",
   save: "Save as a page",
@@ -33,7 +31,18 @@ export const ticketStrings = {
     "Where Excel does not let the pane print, save the page, open it in a browser and print it there. A PDF is made by the same print window.",
   planning: (title: string) => (title ? `Planning the cuts of ${title}…` : "Planning the cuts…"),
   saved: (name: string) => `Saved as ${name} with your downloads.`,
-  written: (sheet: string) => `The tickets stand on the new sheet ${sheet}, a page to each piece. Print it from Excel.`,
+  written: (sheet: string, what: "tickets" | "stickers", pictures: boolean) =>
+    [
+      what === "tickets"
+        ? `The tickets stand on the new sheet ${sheet}, a page to each piece.`
+        : `The stickers stand on the new sheet ${sheet}, three beside each other.`,
+      pictures
+        ? ""
+        : "This program takes no pictures into a sheet: the code and the drawings are on the printed page only.",
+      "Print it from Excel.",
+    ]
+      .filter(Boolean)
+      .join(" "),
   notMade: (run: string) => `No tickets for ${run}`,
   list: "Pieces",
   piece: (run: string, piece: number, pieces: number) => `${run}, piece ${piece} of ${pieces}`,
@@ -42,12 +51,6 @@ export const ticketStrings = {
   count: (count: number) => many(count, "ticket", "tickets"),
   fileName: (title: string) => `${title.replace(/[^\p{L}\p{N} _-]/gu, "")}.html`,
   ticket: TICKET_LABELS,
-  cuts: {
-    title: "Cutting sheet",
-    about: (kerf: string) =>
-      `All sticks of a line together, one length after the other: this order saves settings of the stop. The saw takes ${kerf} with each cut; it is allowed for.`,
-    total: "All together:",
-    notCut: "Not in the plan",
-  },
+  cuts: CUT_SHEET_LABELS,
   sheet: TICKET_SHEET_LABELS,
 };

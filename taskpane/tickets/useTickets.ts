@@ -46,11 +46,19 @@ export function useTickets(row: number | "all", wishes: TicketWishes, issue: Iss
       const bench = Bench ? readBench(Bench.cells) : undefined;
       return job.value && chooseTickets(job.value, wishes, { made: made?.cells, issued: issued?.value, bench });
     });
+    // One row alone was read: where it stands in the table is known better here.
+    const chosen = tried.value && { ...tried.value, ...(row !== "all" && { rows: [row + 1] }) };
     const message = job.problem ?? tried.problem ?? "";
     return (
-      tried.value ?? { tickets: [], problems: [{ run: Runs?.name ?? "Runs", message }], straight: 0, choices: NONE }
+      chosen ?? {
+        tickets: [],
+        problems: [{ run: Runs?.name ?? "Runs", message }],
+        straight: 0,
+        rows: [],
+        choices: NONE,
+      }
     );
-  }, [job, issued, made, Bench, Runs, wishes]);
+  }, [job, issued, made, Bench, Runs, wishes, row]);
 }
 
 /** The Issued table where something stands in it, else the last issue that Totals keeps; undefined where there is neither. */

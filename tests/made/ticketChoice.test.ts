@@ -30,8 +30,10 @@ test.each<[Partial<TicketWishes>, string[]]>([
 });
 
 test("straight pieces are counted where they are left to the cutting sheet; a run that is not built is told", () => {
-  const { straight, problems, choices } = chooseTickets(job, { ...ALL, bentOnly: true });
+  const { straight, problems, rows, choices } = chooseTickets(job, { ...ALL, bentOnly: true });
   expect(straight).toBe(2);
+  expect(rows).toEqual([2, 3, 4]);
+  expect(chooseTickets(job, { ...ALL, crew: "2", bentOnly: true }).rows).toEqual([3]);
   expect(problems.map(({ run }) => run)).toEqual(["A-4"]);
   expect(choices).toEqual({
     ...{ area: ["Quay", "Hall"], date: ["2026-11-02", "2026-11-03"], crew: ["1", "2"] },

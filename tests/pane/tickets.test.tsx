@@ -1,5 +1,6 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
 import type { CutJob } from "../../taskpane/totals/cuts/cutJob";
+import { paintForGood, readCode } from "./support/canvas";
 import type { FakeBook } from "./support/fakeBook";
 import { showPane } from "./support/showPane";
 
@@ -15,6 +16,7 @@ jest.mock("../../taskpane/totals/cuts/planInWorker", () => ({
   },
 }));
 
+const STICKERS = "Stickers, one for each piece to make";
 const RUNS = [
   ["P-1", "Quay", "Hall", "EMT", "1/2", "stub 10 up, east 5'", 2],
   ["P-2", "Quay", "Hall", "EMT", "1/2", "north 5', offset 6 up at 30, ahead 4'", 1],
@@ -32,6 +34,7 @@ beforeEach(() => {
 
 /** The pane at Tickets; the Shoes table that setting up writes has the 1/2 EMT shoe with a deduct of 5. */
 async function openTickets(runs = RUNS) {
+  paintForGood();
   const shown = await showPane();
   await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
   await screen.findByText(/This workbook is set up/);
@@ -122,6 +125,42 @@ test("tickets go to a new sheet, a page to each piece, and never over a sheet th
   const second = text.split("\n").findIndex((line) => line.startsWith("P-2 piece 1"));
   expect(book.sheet("Tickets 2").pageBreaks).toEqual([`A${second + 1}`]);
   expect(book.sheet("Tickets").at(0, 0)).toBe("mine");
+  const { images } = book.sheet("Tickets 2");
+  expect(images.map(({ altTextTitle }) => altTextTitle)).toEqual([
+    ...["Code of P-1/1", "P-1 piece 1: where to mark the stick", "How the conduit lies at the shoe in step 1"],
+    "P-1 piece 1: Center lines, from the side",
+    ...["Code of P-2/1", "P-2 piece 1: where to mark the stick", "How the conduit lies at the shoe in step 1"],
+    ...["How the conduit lies at the shoe in step 2", "P-2 piece 1: Center lines, from the side"],
+  ]);
+  // The code hangs beside its ticket's first row, in the last column; the sheet's own picture reads back.
+  const first = text.split("\n").findIndex((line) => line.startsWith("P-1 piece 1"));
+  expect(images[0]).toMatchObject({ left: 64 * 6, top: 15 * first + 1 });
+  expect(await readCode(images[0]!.png)).toMatch(/^Piece: P-1\/1\nShape: \S{4}-\S{4}\nMake: 2\nJob: Quay$/);
+});
+
+test("the cutting sheet goes along where it is asked for, for the runs that have tickets", async () => {
+  const { book, user } = await openTickets([...RUNS.slice(0, 2), ["P-4", "Quay", "Shed", "EMT", "1/2", "east 8'", 1]]);
+  await chooseJob(user);
+  await user.selectOptions(await screen.findByRole("combobox", { name: "Area" }), "Shed");
+  await user.click(screen.getByRole("checkbox", { name: "Bent pieces only" }));
+  await user.click(await screen.findByRole("checkbox", { name: "Add the cutting sheet" }));
+  await user.click(screen.getByRole("button", { name: "Put in the workbook" }));
+  await screen.findByText(/new sheet Tickets P-4/);
+  const text = sheetText(book, "Tickets P-4");
+  expect(text).toContain("\u2610 cut 1 at 8' 0\": P-4/1");
+  expect(text).not.toContain("P-1/1");
+});
+
+test("where the host takes no pictures the words go, and the pane says what is missing", async () => {
+  const { book, user } = await openTickets();
+  const office = globalThis as unknown as { Office?: unknown };
+  const before = office.Office;
+  office.Office = { context: { requirements: { isSetSupported: () => false } } };
+  await user.click(await screen.findByRole("button", { name: "Put in the workbook" }));
+  await screen.findByText(/This program takes no pictures into a sheet/);
+  office.Office = before;
+  expect(book.sheet("Tickets P-1").images).toEqual([]);
+  expect(sheetText(book, "Tickets P-1")).toContain('1|5"|arrow');
 });
 
 function sheetText(book: FakeBook, name: string): string {
@@ -174,8 +213,9 @@ describe("which tickets", () => {
   });
 
   test("stickers: one for each piece to make, with its code", async () => {
-    const { user } = await openTickets();
-    await user.click(await screen.findByRole("button", { name: "Stickers" }));
+    const { book, user } = await openTickets();
+    await user.selectOptions(await screen.findByRole("combobox", { name: "What" }), STICKERS);
+    await user.click(screen.getByRole("button", { name: "Print" }));
     const frame = await waitFor(() => document.querySelector<HTMLIFrameElement>("#rlt-print")!);
     const page = new DOMParser().parseFromString(frame.srcdoc, "text/html");
     expect([...page.querySelectorAll(".rlt-label h3")].map(({ textContent }) => textContent)).toEqual([
@@ -185,6 +225,11 @@ describe("which tickets", () => {
       /^Piece: P-1\/1\nShape: \S{4}-\S{4}\nMake: 2\nJob: Quay$/,
     );
     expect(page.body.textContent).toContain("2 of 2 · 1 bend");
+    await user.click(screen.getByRole("button", { name: "Put in the workbook" }));
+    await screen.findByText(/new sheet Stickers P-1, three beside each other/);
+    expect(sheetText(book, "Stickers P-1").split("\n")[0]).toBe("|P-1/1||P-1/1||");
+    expect(book.sheet("Stickers P-1").images).toHaveLength(2);
+    expect(await readCode(book.sheet("Stickers P-1").images[1]!.png)).toContain("Piece: P-1/1\n");
   });
 });
 

@@ -1,6 +1,6 @@
 import { createCanvas, GlobalFonts } from "@napi-rs/canvas";
 import type { Scene } from "../../src/drawing/paper/scene";
-import { paintScene } from "../../workbench/workbook/file/paintScene";
+import { paintScene } from "../../src/drawing/paper/paintScene";
 
 /** Brought along, so that letters look the same on machines that have no fonts at all. */
 const FAMILY = "Ticket letters";

@@ -1,19 +1,30 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname, join } from "node:path";
+import { parseArgs } from "node:util";
+import type { Cell } from "../../taskpane/workbook/items";
 import { readBundle } from "../commandLine/readBundle";
 import { demoRuns } from "../demo/ferryTerminal";
-import { decodeText, tableToCsv } from "./csv/csv";
+import { decodeText, readCsv, tableToCsv } from "./csv/csv";
 import { makeWorkbook } from "./makeWorkbook";
 import { runsFromCsv } from "./csv/runsFromCsv";
 import type { DrawPng } from "./content/ticketSheets";
 
-const usage = `usage: npm run workbook -- [--plain] [--csv] runs.csv job.xlsx
+const usage = `usage: npm run workbook -- [options] runs.csv job.xlsx
 
 runs.csv has a header row with at least Run, Raceway, Size and Route. job.xlsx gets the tables, result sheets whose
 formulas are live where the add-in is installed and show their last results where it is not, and shop tickets to print.
 --plain   results as plain values, and a sheet of bends by built-in functions: for programs without the add-in,
           LibreOffice among them
---csv     writes each sheet as job-NAME.csv too`;
+--csv     writes each sheet as job-NAME.csv too
+Which tickets (straight pieces stand on the cutting sheet behind them):
+--area NAME, --date DAY, --crew NAME, --conduit "EMT 1/2"   only those
+--straight          straight pieces have tickets too
+--made made.csv     only what is not yet made
+--changed runs.csv  only what changed since these runs were issued
+--stickers          a sheet of stickers too, one for each piece to make`;
+
+const FLAG = { type: "boolean" } as const;
+const WORD = { type: "string" } as const;
 
 export interface Surroundings {
   /** The folder of functions.js and functions.json. */
@@ -30,14 +41,14 @@ export async function main(
   { bundle = join(__dirname, ".."), draw }: Surroundings = {},
 ): Promise<number> {
   try {
-    const [plain, csv] = [given.includes("--plain"), given.includes("--csv")];
-    const [source, target, ...more] = given.filter((word) => word !== "--plain" && word !== "--csv");
-    if (!source || !target || more.length > 0 || source.startsWith("--")) throw new Error(usage);
+    const { files, plain, csv, tickets } = readWords(given);
+    const [source, target, ...more] = files;
+    if (!source || !target || more.length > 0) throw new Error(usage);
     if (extname(target).toLowerCase() !== ".xlsx") throw new Error(`the second file must end in .xlsx; got ${target}.`);
-    const runs = runsFromCsv(decodeText(readFileSync(source)), basename(source));
+    const runs = runsFromCsv(readText(source), basename(source));
     const title = basename(target, extname(target));
     const { bytes, rows, tables } = await makeWorkbook(runs, readBundle(bundle), {
-      ...{ title, plain, draw },
+      ...{ title, plain, draw, ...tickets },
       onPicture: tellSometimes(),
     });
     writeFileSync(target, bytes);
@@ -49,6 +60,42 @@ export async function main(
     process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
     return 2;
   }
+}
+
+/** What stands on the command line. @throws Error in words for an option there is not */
+function readWords(given: readonly string[]) {
+  const { positionals: files, values } = parsed(given);
+  const { plain = false, csv = false, straight = false, stickers = false, made, changed } = values;
+  const { area = "", date = "", crew = "", conduit = "" } = values;
+  const choice = { area, date, crew, conduit, bentOnly: !straight };
+  return {
+    ...{ files, plain, csv },
+    tickets: {
+      choice,
+      stickers,
+      made: made === undefined ? undefined : readCsv(readText(made)),
+      issued: issued(changed),
+    },
+  };
+}
+
+function parsed(given: readonly string[]) {
+  try {
+    const flags = { plain: FLAG, csv: FLAG, straight: FLAG, stickers: FLAG };
+    const words = { area: WORD, date: WORD, crew: WORD, conduit: WORD, made: WORD, changed: WORD };
+    return parseArgs({ args: [...given], allowPositionals: true, options: { ...flags, ...words } });
+  } catch (error) {
+    throw new Error(`${error instanceof Error ? error.message : String(error)}\n\n${usage}`);
+  }
+}
+
+const readText = (name: string): string => decodeText(readFileSync(name));
+
+/** Runs as they were issued, read as the runs of the job are. */
+function issued(name: string | undefined): Cell[][] | undefined {
+  if (name === undefined) return undefined;
+  const { headers, rows } = runsFromCsv(readText(name), basename(name));
+  return [headers, ...rows.map((row) => row.map((cell) => cell ?? ""))];
 }
 
 /** Tells how far the pictures are, once a second while there are more to draw. */

@@ -20,6 +20,8 @@ const MANY = 2;
 const VERY_MANY = 6;
 export const isClose = ({ bends }: Ticket): boolean => bends.length > MANY;
 export const isTight = ({ bends }: Ticket): boolean => bends.length > VERY_MANY;
+/** Most height of the conduit at the shoe in each bend's picture [px]. */
+export const lieHeight = (ticket: Ticket): number => (isTight(ticket) ? 24 : isClose(ticket) ? 30 : 50);
 
 export interface TicketLook {
   readonly style: LengthStyle;

@@ -1,7 +1,8 @@
 import { jobTickets, type JobTickets } from "../../shop/ticket/jobTickets";
 import type { Bench } from "../../shop/bench/bench";
-import type { Job } from "../../shop/job/job";
+import { builtRows, type Job } from "../../shop/job/job";
 import type { Ticket } from "../../shop/ticket/ticket";
+import { runPieces } from "../../shop/run/builtRun";
 import { ticketText } from "../../shop/ticket/ticketText";
 import { readMade } from "../records/madeTable";
 import { tallyJob } from "./tally";
@@ -31,6 +32,8 @@ export interface TicketFacts {
 /** Tickets that were chosen, and how many straight pieces were left to the cutting sheet. */
 export interface ChosenTickets extends JobTickets {
   readonly straight: number;
+  /** Rows of the Runs range (1 is the header's) with a piece that is wanted, straight ones too: what the cutting sheet is made for. */
+  readonly rows: readonly number[];
   /** Of all tickets: what can be chosen by. */
   readonly choices: TicketChoices;
 }
@@ -58,17 +61,22 @@ export function chooseTickets(
   // Pieces and tickets come in one order: run by run, piece by piece.
   const left = wishes.notMade && made ? tallyJob(job, readMade(made)).pieces.map((piece) => piece.left) : undefined;
   const before = wishes.changed && issued ? issuedTexts(issued, bench) : undefined;
-  const wanted = tickets.filter(
-    (ticket, place) =>
+  const places = [...tickets.keys()].filter((place) => {
+    const ticket = tickets[place]!;
+    return (
       COLUMNS.every((column) => wishes[column] === "" || PICK[column](ticket) === wishes[column]) &&
       (left?.[place] ?? 1) > 0 &&
-      before?.get(ticket.name) !== ticketText(ticket),
-  );
+      before?.get(ticket.name) !== ticketText(ticket)
+    );
+  });
+  const wanted = places.map((place) => tickets[place]!);
   const bent = wanted.filter(({ bends }) => bends.length > 0);
+  const rowOf = builtRows(job).flatMap(({ rowNumber, built }) => runPieces(built).map(() => rowNumber));
   return {
     tickets: wishes.bentOnly ? bent : wanted,
     problems,
     straight: wishes.bentOnly ? wanted.length - bent.length : 0,
+    rows: [...new Set(places.map((place) => rowOf[place]!))],
     choices: choicesOf(tickets),
   };
 }

@@ -56,4 +56,25 @@ export const TICKET_SHEET_LABELS = {
   made: "Made from Runs as it stood. When a run changes, make the tickets again.",
   columns: ["Step", "Mark", "Line up", "Hook", "Dial", "Turn before it"],
   notMade: "Runs without tickets",
+  issue: (issue: string) => `Issue ${issue}.`,
+  straight: (count: number) =>
+    count === 1
+      ? "1 straight piece has no ticket: the cutting sheet at the end has it."
+      : `${count} straight pieces have no ticket: the cutting sheet at the end has them.`,
+} as const;
+
+/** What stands on the cutting sheet. */
+export const CUT_SHEET_LABELS = {
+  title: "Cutting sheet",
+  about: (kerf: string) =>
+    `All sticks of a line together, one length after the other: this order saves settings of the stop. The saw takes ${kerf} with each cut; it is allowed for.`,
+  total: "All together:",
+  notCut: "Not in the plan",
+} as const;
+
+/** What stands on stickers. */
+export const STICKER_LABELS = {
+  name: "Stickers",
+  count: (number: number, of: number, bends: number) =>
+    `${number} of ${of} · ${bends === 0 ? "straight" : bends === 1 ? "1 bend" : `${bends} bends`}`,
 } as const;

@@ -9,6 +9,8 @@ export interface CutJob {
   rules: Cell[][] | undefined;
   /** The Made table, where what is made is not cut again. */
   made?: Cell[][];
+  /** Rows of Runs (1 is the header's) that are cut now; all where nothing is said. */
+  rows?: readonly number[];
 }
 
 /** These tables as the workbook has them now; undefined without runs. */

@@ -72,7 +72,9 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
   const sticks = readStock(given.stock);
   const saw = readSaw(undefined, undefined, rules);
   const { work, told } = leaveOutMade(job, jobWork(job), leftToMake(given.made));
-  const lots = cutLots(work.works.filter(isToCut), sticks.sticksFor);
+  const wanted = given.rows && new Set(given.rows);
+  const works = work.works.filter((each) => isToCut(each) && wanted?.has(each.row.rowNumber) !== false);
+  const lots = cutLots(works, sticks.sticksFor);
   const plans: LotPlan[] = [];
   const planned: PlannedLot[] = [];
   const changes: StockChange[] = [];

@@ -25,6 +25,8 @@ export class FakeSheet {
 
   /** Pictures and shapes that stand over its cells. */
   pictures = 0;
+  /** Pictures that were laid over it: a PNG in base 64, and where it stands [pt]. */
+  readonly images: { png: string; left?: number; top?: number; width?: number; altTextTitle?: string }[] = [];
 
   constructor(public name: string) {}
 

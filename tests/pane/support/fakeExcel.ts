@@ -49,7 +49,10 @@ function rangeOf(context: Context, area: () => Area) {
           context.book.select(sheet, row, column, rows, columns);
         }),
       getEntireColumn: () => columnOf(context, () => ({ sheet: area().sheet, column: area().column })),
-      format: { autofitColumns: () => undefined, font: fontOf(context, area), fill: {} },
+      format: {
+        ...{ autofitColumns: () => undefined, font: fontOf(context, area), fill: {} },
+        borders: { getItem: () => ({}) },
+      },
       dataValidation: loadable(context, {}, () => ({}), {
         rule: addRule,
         errorAlert: () => undefined,
@@ -63,6 +66,9 @@ function rangeOf(context: Context, area: () => Area) {
       rowIndex: area().row,
       columnIndex: area().column,
       rowCount: area().rows,
+      // Cells of 64 by 15 points, whatever is said of their size.
+      left: 64 * area().column,
+      top: 15 * area().row,
     }),
     {
       formulas: (value: Cell[][]) => {
@@ -121,7 +127,14 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
         headersFooters: { defaultForAllPages: {} },
       },
       charts: { getCount: () => ({ value: 0 }) },
-      shapes: { getCount: () => ({ value: sheet().pictures }) },
+      shapes: {
+        getCount: () => ({ value: sheet().pictures }),
+        addImage: (png: string) => {
+          const image: FakeSheet["images"][number] = { png };
+          context.later(() => sheet().images.push(image));
+          return image;
+        },
+      },
       freezePanes: { freezeAt: () => undefined, freezeRows: () => undefined },
       delete: () => context.later(() => context.book.sheets.splice(context.book.sheets.indexOf(sheet()), 1)),
       getRangeByIndexes: range,
@@ -208,6 +221,7 @@ function workbookOf(context: Context) {
   return {
     worksheets: items(() => book.sheets.map((sheet) => sheetOf(context, () => sheet)), {
       getItem: (name: string) => sheetOf(context, () => book.sheet(name)),
+      getActiveWorksheet: () => sheetOf(context, () => book.active),
       add: (name: string) => {
         context.later(() => book.addSheet(name));
         return sheetOf(context, () => book.sheet(name));

@@ -32,10 +32,11 @@ export interface Choices {
   range: CellBlock;
 }
 
-/** A picture over a sheet: it hangs from the top left corner of a cell in the first column. */
+/** A picture over a sheet: it hangs from the top left corner of a cell. */
 export interface Picture {
   png: Uint8Array;
   row: number;
+  column: number;
   /** [pt] */
   width: number;
   height: number;

@@ -1,70 +1,65 @@
+import { LETTERS, type TicketLine } from "../../../src/drawing/ticket/ticketLines";
+import type { PageSheet } from "../../../src/drawing/ticket/pages";
 import type { Scene } from "../../../src/drawing/paper/scene";
-import { LETTERS, TICKET_COLUMNS, type TicketLine } from "../../../src/drawing/ticket/ticketLines";
-import { ticketSheet, type TicketSheet } from "../../../src/drawing/ticket/ticketSheet";
-import { readBench } from "../../../src/shop/bench/bench";
-import { jobTickets, type JobTickets } from "../../../src/shop/ticket/jobTickets";
-import { buildJob } from "../../../src/shop/job/job";
+import { stickerSheet } from "../../../src/drawing/ticket/stickerSheet";
+import { ticketSheet } from "../../../src/drawing/ticket/ticketSheet";
 import type { Ticket } from "../../../src/shop/ticket/ticket";
-import { TICKET_SHEET_LABELS as t } from "../../../src/shop/ticket/ticketLabels";
+import { STICKER_LABELS, TICKET_SHEET_LABELS as t } from "../../../src/shop/ticket/ticketLabels";
 import { ticketTitle } from "../../../src/shop/ticket/ticketTitle";
 import { usualFont } from "../file/looks";
+import { chosenTickets, type TicketChoice } from "./chosenTickets";
 import type { ContentCell, Look, Picture, SheetContent } from "./sheetContent";
 
 /** Makes a picture of a drawing: the bytes of a PNG so many pixels wide. */
 export type DrawPng = (scene: Scene, width: number) => Uint8Array | Promise<Uint8Array>;
 
-export interface TicketWishes {
+export interface TicketWishes extends TicketChoice {
   /** Without it the tickets have no pictures. */
   draw?: DrawPng;
   /** Told after each picture. */
   onPicture?: (drawn: number, of: number) => void;
+  /** A sheet of stickers too, one for each piece to make. */
+  stickers?: boolean;
 }
 
 /** Excel knows 1,026 page breaks a sheet ("Excel specifications and limits"); a long ticket takes two or three. */
 const TICKETS_PER_SHEET = 300;
-/** Pixels to the point: 216 to the inch, twice what a screen shows. */
-const SHARPNESS = 3;
 const PIXELS_PER_POINT = 96 / 72;
 
-/** Sheets of shop tickets, a page to each piece, from the tables as the workbook's sheets hold them. */
+/**
+ * Sheets of shop tickets, a page to each piece, the cutting sheet after the last of them, and stickers where they are
+ * wanted; from the tables as the workbook's sheets hold them.
+ */
 export async function ticketSheets(
   sheets: readonly SheetContent[],
-  { draw, onPicture }: TicketWishes = {},
+  wishes: TicketWishes = {},
 ): Promise<SheetContent[]> {
-  const { tickets, problems } = ticketsOf(sheets);
-  if (tickets.length + problems.length === 0) return [];
-  const title = ticketTitle(tickets);
-  const parts = inParts(tickets).map((part, index, all) =>
+  const { draw, onPicture, stickers = false } = wishes;
+  const { tickets, problems, straight, cuts } = chosenTickets(sheets, wishes);
+  if (tickets.length + problems.length + straight === 0) return [];
+  const look = { style: "feet", pictures: draw !== undefined } as const;
+  const parts = inParts(tickets).map((part, index, all): [name: string, sheet: PageSheet] => [
+    index === 0 ? t.name : `${t.name} ${index + 1}`,
     ticketSheet(part, {
-      style: "feet",
-      title,
-      pictures: draw !== undefined,
-      problems: index === all.length - 1 ? problems : [],
+      ...look,
+      title: ticketTitle(tickets),
+      ...(index === all.length - 1 && { problems, straight, cuts }),
     }),
-  );
-  const count = parts.reduce((sum, { pictures }) => sum + pictures.length, 0);
+  ]);
+  if (stickers && tickets.length > 0) parts.push([STICKER_LABELS.name, stickerSheet(tickets, look)]);
+  const count = parts.reduce((sum, [, { pictures }]) => sum + pictures.length, 0);
   const made: SheetContent[] = [];
   let drawn = 0;
-  for (const part of parts) {
+  for (const [name, part] of parts) {
     const pictures: Picture[] = [];
-    for (const { line, scene, width, height } of draw ? part.pictures : []) {
-      const png = await draw!(scene, Math.round(width * SHARPNESS));
-      pictures.push({ png, row: line, width, height, title: scene.title, description: scene.description });
+    for (const { line: row, column, scene, width, height, pixels } of draw ? part.pictures : []) {
+      const { title, description } = scene;
+      pictures.push({ png: await draw!(scene, pixels), row, column, width, height, title, description });
       onPicture?.(++drawn, count);
     }
-    made.push({ ...contentOf(part, made.length === 0 ? t.name : `${t.name} ${made.length + 1}`), pictures });
+    made.push({ ...contentOf(part, name), pictures });
   }
   return made;
-}
-
-function ticketsOf(sheets: readonly SheetContent[]): JobTickets {
-  const values = (name: string): unknown[][] | null =>
-    sheets.find((sheet) => sheet.name === name)?.cells.map((row) => row.map((cell) => cell?.value ?? null)) ?? null;
-  const bench = values("Bench");
-  return jobTickets(
-    buildJob({ runs: values("Runs") ?? [], shoes: values("Shoes") }),
-    bench ? readBench(bench) : undefined,
-  );
 }
 
 /** One part at least: runs without tickets need a sheet to stand on. */
@@ -73,11 +68,11 @@ const inParts = (tickets: readonly Ticket[]): Ticket[][] =>
     tickets.slice(part * TICKETS_PER_SHEET, (part + 1) * TICKETS_PER_SHEET),
   );
 
-function contentOf({ lines, titleLines, pageStarts }: TicketSheet, name: string): SheetContent {
+function contentOf({ columns, lines, titleLines, pageStarts }: PageSheet, name: string): SheetContent {
   return {
     name,
     cells: lines.map(contentRow),
-    columns: TICKET_COLUMNS.map((width) => ({ width: Math.round(width * PIXELS_PER_POINT) })),
+    columns: columns.map((width) => ({ width: Math.round(width * PIXELS_PER_POINT) })),
     rowHeights: lines.map(({ height }) => height),
     pageStarts,
     frozenRows: titleLines,
@@ -89,7 +84,9 @@ function contentOf({ lines, titleLines, pageStarts }: TicketSheet, name: string)
 }
 
 const contentRow = ({ cells }: TicketLine): (ContentCell | null)[] =>
-  cells.map(({ text, letters }) => (text === "" ? null : { value: text, look: LOOKS[letters] }));
+  cells.map(({ text, letters }) =>
+    text === "" && !LETTERS[letters].underline ? null : { value: text === "" ? null : text, look: LOOKS[letters] },
+  );
 
 /** Every cell is text, whatever a run or a job is called. */
 const LOOKS = Object.fromEntries(

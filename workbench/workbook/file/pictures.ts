@@ -1,4 +1,5 @@
 import type { WriteSheet } from "hucre/xlsx";
+import { PICTURE_DOWN } from "../../../src/drawing/ticket/blocks";
 import type { Picture } from "../content/sheetContent";
 
 type FileImage = NonNullable<WriteSheet["images"]>[number];
@@ -9,11 +10,11 @@ const EMU_PER_POINT = 914_400 / 72;
 const MOST_WORDS = 1000;
 
 /** A picture as the file library takes it; its size follows in {@link ownSizes}. */
-export function fileImage({ png, row, title, description }: Picture): FileImage {
+export function fileImage({ png, row, column, title, description }: Picture): FileImage {
   return {
     data: png,
     type: "png",
-    anchor: { from: { row, col: 0 } },
+    anchor: { from: { row, col: column } },
     title,
     altText: description.slice(0, MOST_WORDS),
   };
@@ -29,7 +30,8 @@ export function ownSizes(xml: string, pictures: readonly Picture[]): string {
     const size = extent(pictures[picture++]!);
     const own = inside
       .replace(/<xdr:to>.*?<\/xdr:to>/s, `<xdr:ext ${size}/>`)
-      .replace(/<a:ext [^>]*\/>/, `<a:ext ${size}/>`);
+      .replace(/<a:ext [^>]*\/>/, `<a:ext ${size}/>`)
+      .replace(/<xdr:rowOff>0</, `<xdr:rowOff>${PICTURE_DOWN * EMU_PER_POINT}<`);
     return `<xdr:oneCellAnchor>${own}</xdr:oneCellAnchor>`;
   });
 }

@@ -1,6 +1,6 @@
 import { type Cell, type WriteSheet, writeXlsx as writeFile } from "hucre/xlsx";
 import type { CellValue } from "../../engine";
-import { PRINT_SCALE } from "../../../src/drawing/ticket/ticketSheet";
+import { PRINT_SCALE } from "../../../src/drawing/ticket/ticketLines";
 import { columnLetters } from "../../../taskpane/workbook/address";
 import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
@@ -73,7 +73,7 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
     // A break in the file stands after a row.
     rowBreaks: sheet.pageStarts?.map((row) => row - 1),
     images: sheet.pictures?.map(fileImage),
-    headerFooter: { oddFooter: "&L&F  &A&RPage &P of &N" },
+    headerFooter: { oddFooter: `&L&F  &A${sheet.pageStarts ? printedAt : ""}&RPage &P of &N` },
     view: {
       ...(sheet.tabColor && { tabColor: { rgb: sheet.tabColor } }),
       // A sheet laid out as pages looks like one.
@@ -92,19 +92,25 @@ function rowDefs({ rowLines = [], rowHeights }: SheetContent): WriteSheet["rowDe
 
 const margins = { top: 0.5, bottom: 0.6, left: 0.4, right: 0.4, header: 0.3, footer: 0.3 };
 
+/** Where a sheet is laid out as pages [in.]. */
+const pageMargins = { top: 0.4, bottom: 0.5, left: 0.4, right: 0.4, header: 0.2, footer: 0.25 };
+
+/** Day and time of printing, which the host fills in (ECMA-376 part 1, 18.3.1.46 firstHeader: &D, &T). */
+const printedAt = "&CPrinted &D &T";
+
 const fitted = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 } as const;
 
 /** Excel passes over page breaks where it fits a sheet to pages, so that a sheet with breaks keeps its own size. */
 function asLaidOut({ cells, columns }: SheetContent) {
   const printArea = `$A$1:$${columnLetters(columns.length - 1)}$${cells.length}`;
-  return { orientation: "portrait", printArea, scale: PRINT_SCALE * 100 } as const;
+  return { orientation: "portrait", printArea, scale: Math.round(100 * PRINT_SCALE), margins: pageMargins } as const;
 }
 
 /** The heading rows on every page; landscape and as wide as one page, where the sheet has no pages of its own. */
 function printSettings(sheet: SheetContent): WriteSheet["pageSetup"] {
   return {
-    ...(sheet.pageStarts ? asLaidOut(sheet) : fitted),
     margins,
+    ...(sheet.pageStarts ? asLaidOut(sheet) : fitted),
     ...(sheet.frozenRows > 0 && { printTitlesRow: `$1:$${sheet.frozenRows}` }),
   };
 }

@@ -1,19 +1,30 @@
-import { DASHES, LINE_WIDTHS } from "../../../src/drawing/paper/drawingCss";
-import type { CircleItem, LineItem, Scene, TextItem } from "../../../src/drawing/paper/scene";
-import { TEXT_SIZE } from "../../../src/drawing/paper/textBox";
+import { DASHES, LINE_WIDTHS } from "./drawingCss";
+import type { CircleItem, LineItem, Scene, TextItem } from "./scene";
+import { TEXT_SIZE } from "./textBox";
 
 /** What a drawing is painted with: a browser's canvas, or another of the same shape. */
-export type Canvas2D = Pick<
-  CanvasRenderingContext2D,
-  "scale" | "beginPath" | "moveTo" | "lineTo" | "closePath" | "arc" | "stroke" | "fill" | "setLineDash"
-> &
-  Pick<CanvasRenderingContext2D, "fillRect" | "fillText" | "lineWidth" | "lineJoin" | "lineCap" | "globalAlpha"> & {
-    strokeStyle: unknown;
-    fillStyle: unknown;
-    font: string;
-    textAlign: string;
-    textBaseline: string;
-  };
+export interface Canvas2D {
+  scale(x: number, y: number): void;
+  beginPath(): void;
+  moveTo(x: number, y: number): void;
+  lineTo(x: number, y: number): void;
+  closePath(): void;
+  arc(x: number, y: number, radius: number, from: number, to: number): void;
+  stroke(): void;
+  fill(): void;
+  setLineDash(dashes: number[]): void;
+  fillRect(x: number, y: number, width: number, height: number): void;
+  fillText(text: string, x: number, y: number): void;
+  lineWidth: number;
+  lineJoin: string;
+  lineCap: string;
+  globalAlpha: number;
+  strokeStyle: unknown;
+  fillStyle: unknown;
+  font: string;
+  textAlign: string;
+  textBaseline: string;
+}
 
 const [INK, PAPER, TINT] = ["#000000", "#ffffff", "#e8e8e8"];
 const HIGHLIGHT_INK = 0.6;
