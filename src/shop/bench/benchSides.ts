@@ -1,7 +1,7 @@
 import { toRadians, type Degrees } from "../../geometry/angle";
 import { arcLength } from "../../geometry/arc";
 import { along, cross, ORIGIN, rotate, scale, type Vec3 } from "../../geometry/vector";
-import type { Piece } from "../run/builtRun";
+import type { Piece, PieceBend } from "../run/builtRun";
 import { azimuths } from "../schedule/usualStrokes";
 
 /** The conduit on both sides of a bend: rigid through its stroke, so worked out once. */
@@ -40,32 +40,29 @@ export function sidesOf(piece: Piece, done: readonly boolean[], index: number): 
   const turn = azimuths(piece);
   const bend = piece.bends[index];
   if (!bend) throw new RangeError(`piece ${piece.number} has no bend ${index + 1}`);
-  const made = piece.bends
-    .map((other, place) => ({
-      ...other,
-      place,
-      end: other.start + arcLength(other.angle, other.radius),
-      roll: turn[place]! - turn[index]!,
-    }))
-    .filter(({ place }) => done[place]);
-  let reached = bend.start + arcLength(bend.angle, bend.radius);
-  const ahead = made
-    .filter(({ place }) => place > index)
-    .map(({ start, end, angle, radius, roll }): Met => {
-      const straight = start - reached;
-      reached = end;
-      return { straight, angle, radius, azimuth: roll };
-    });
-  const far = outward(ahead, piece.cutLength - reached);
+  const made = piece.bends.flatMap((_, place) => (done[place] ? [place] : []));
+  const met = (place: number, straight: number, way: 1 | -1): Met => {
+    const { angle, radius } = piece.bends[place]!;
+    return { straight, angle, radius, azimuth: way * (turn[place]! - turn[index]!) };
+  };
+  const endOf = ({ start, angle, radius }: PieceBend) => start + arcLength(angle, radius);
+
+  let reached = endOf(bend);
+  const ahead = made.filter((place) => place > index);
+  const beyond = ahead.map((place) => {
+    const straight = piece.bends[place]!.start - reached;
+    reached = endOf(piece.bends[place]!);
+    return met(place, straight, 1);
+  });
+  const far = outward(beyond, piece.cutLength - reached);
+
   reached = bend.start;
-  const back = made
-    .filter(({ place }) => place < index)
-    .reverse()
-    .map(({ start, end, angle, radius, roll }): Met => {
-      const straight = reached - end;
-      reached = start;
-      return { straight, angle, radius, azimuth: -roll };
-    });
+  const behind = made.filter((place) => place < index).reverse();
+  const back = behind.map((place) => {
+    const straight = reached - endOf(piece.bends[place]!);
+    reached = piece.bends[place]!.start;
+    return met(place, straight, -1);
+  });
   // Walked outward, x and z point the other way round.
   return { far, datum: outward(back, reached).map(([x, y, z]): Vec3 => [-x, y, -z]) };
 }
