@@ -12,7 +12,8 @@ import { answer } from "./answer";
 /**
  * Developed length of a run's conduit in inches: corner-to-corner legs less the gain of each bend.
  *
- * PVC is laid out with factory elbows at the code's radius for one-shot bends, and needs no shoe.
+ * PVC is laid out with factory elbows at the code's radius for one-shot bends (or the rule's, or the route's: elbow 24), and
+ * needs no shoe.
  * Example: =CONDUIT.RUN.LENGTH("up 36, east 60", "EMT", "1/2") //=> 94.2832
  * Source: derived, Σ legs − Σ(2R·tan(A/2) − R·A); factory elbows: NEC chapter 9, table 2, one-shot.
  * @customfunction RUN.LENGTH
@@ -137,7 +138,7 @@ export function runPointsOf(route: any, raceway: any, size: any, shoes?: any[][]
  * Lines come in bending order (Step), a three-bend saddle from its center where dial and shoe allow it; Bend counts along
  * the piece. A factory elbow (PVC) has a line of its own between the pieces: no mark, no cut length.
  * Example: =CONDUIT.RUN.MARKS("up 36, east 60", "EMT", "1/2") //=> Run, Piece, Cut length, Bend, …
- * Source: derived from the shoe, GAIN and SETBACK of true arcs; factory elbows: NEC chapter 9, table 2, one-shot.
+ * Source: derived from the shoe, GAIN and SETBACK of true arcs; factory elbows: NEC chapter 9, table 2, one-shot; their straight ends: DATA.
  * @customfunction RUN.MARKS
  * @helpurl https://raceway-ledger.example/help/run.marks.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"

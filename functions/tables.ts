@@ -27,7 +27,7 @@ const lengthOrNone = (length: unknown) =>
  * @helpurl https://raceway-ledger.example/help/data.html
  * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
- * @param {any} item outside diameter, inside diameter, wall [in], area [in²], weight [lb/100 ft], minimum radius, minimum radius other [in], metric designator, stick length (a threaded one without its coupling), coupling length, socket depth, thread length [in] or threads per inch
+ * @param {any} item outside diameter, inside diameter, wall [in], area [in²], weight [lb/100 ft], minimum radius, minimum radius other [in], metric designator, stick length (a threaded one without its coupling), coupling length, socket depth, elbow radius, elbow straight end, thread length [in] or threads per inch
  * @returns {any} the value, or the words of its source
  */
 export function dataOf(raceway: any, size: any, item: any): any {

@@ -296,6 +296,7 @@ export const strings = {
         { name: "3-bend saddle", text: "saddle 3 up at 45" },
         { name: "4-bend saddle", text: "saddle 4 up over 12 at 30" },
         { name: "Sweep the next corner", text: "sweep 24" },
+        { name: "Factory elbow at the next corner", text: "elbow 24" },
         { name: "Box or pull point", text: "box" },
         { name: "To a point", text: "to 100 0 -20" },
       ],

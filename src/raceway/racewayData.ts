@@ -2,6 +2,7 @@ import { InputError, quoteValue } from "../units/errors";
 import designators from "./data/designators.json";
 import { checkSize, dimension } from "./dimensions";
 import { minimumRadiusRow } from "./minimumRadius";
+import { elbowStraightEnd, standardElbowRadius } from "./elbows";
 import { inWords } from "./inWords";
 import type { Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
@@ -24,6 +25,8 @@ export const ITEMS: Record<string, Reader> = {
   "stick length": stickLength,
   "coupling length": couplingLength,
   "socket depth": socketDepth,
+  "elbow radius": (_, size) => standardElbowRadius(size),
+  "elbow straight end": elbowStraightEnd,
   "thread length": (raceway, size) => thread(raceway, size, "length"),
   "threads per inch": (raceway, size) => thread(raceway, size, "perInch"),
 };

@@ -1,6 +1,7 @@
 /** What the steps say, before bends take their room: straight stretches, and what joins one stretch to the next. */
 import type { Degrees } from "../geometry/angle";
 import type { Vec3 } from "../geometry/vector";
+import type { AskedElbow } from "./text/types";
 
 export interface Stretch {
   direction: Vec3;
@@ -20,6 +21,8 @@ export interface CornerJoint {
   type: "corner";
   step: number;
   sweep: Sweep | null;
+  /** Where a factory elbow is asked for. */
+  elbow?: AskedElbow;
 }
 
 /** What an offset and a saddle have in common: `rise` [in] toward the unit vector `side` (square to the run) at `angle` [°]. */

@@ -8,7 +8,7 @@ import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3
 import { RouteError } from "./text/routeError";
 import { showInches } from "../units/show";
 import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";
-import type { CornerKind, RadiusAt } from "./text/types";
+import type { AskedElbow, CornerKind, RadiusAt } from "./text/types";
 
 export interface JointCorners {
   kind: CornerKind;
@@ -20,6 +20,7 @@ export interface JointCorners {
   takes: number;
   /** From where the stretch before ends to where the stretch after starts. */
   shift: Vec3;
+  elbow?: AskedElbow;
 }
 
 /** Most turn of one shot when the number is not given [°]: common practice (nine shots for a 90 by hickey). */
@@ -31,7 +32,9 @@ export function jointCorners(joint: Joint, before: Vec3, after: Vec3, radiusAt: 
   if (joint.type === "saddle") return saddleCorners(joint, before, radiusAt);
   const turn = toDegrees(angleBetween(before, after));
   if (joint.sweep) return sweepCorners(joint.sweep, before, after, turn, radiusAt);
-  return { kind: "bend", step: joint.step, corners: [ORIGIN], radii: [radiusAt(turn)], takes: 0, shift: ORIGIN };
+  const { step, elbow } = joint;
+  const radii = [radiusAt(turn, elbow)];
+  return { kind: "bend", step, corners: [ORIGIN], radii, takes: 0, shift: ORIGIN, ...(elbow && { elbow }) };
 }
 
 function offsetCorners({ kind, step, side, rise, angle }: OffsetJoint, before: Vec3, radiusAt: RadiusAt): JointCorners {

@@ -1,5 +1,4 @@
 import { SAME_PLACE } from "../units/tolerances";
-import type { Degrees } from "../geometry/angle";
 import { add, along, type Vec3 } from "../geometry/vector";
 import { InputError } from "../units/errors";
 import type { Course, Stretch } from "./courses";
@@ -54,8 +53,9 @@ export function walkRoute(steps: readonly RouteStep[], outsideDiameter?: number)
  * @throws InputError where a saddle or a sweep takes the whole of a leg beside it
  */
 export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusAt): ResolvedRoute {
-  const one = typeof radius === "number" ? aboveZero(radius) : undefined;
-  const radiusAt = (angle: Degrees): number => one ?? aboveZero((radius as RadiusAt)(angle));
+  if (typeof radius === "number") aboveZero(radius);
+  const radiusAt: RadiusAt = (angle, elbow) =>
+    aboveZero(typeof radius === "number" ? (elbow?.radius ?? radius) : radius(angle, elbow));
   const showLength = lengthsAsIn(steps);
   let group = 0;
   const pulls = courses.map((course) => {
@@ -89,7 +89,7 @@ function pullOf(
     base = along(base, stretch.direction, stretch.length);
     const joint = made[index];
     if (!joint) return;
-    const { kind, step, corners: points, radii, shift } = joint;
+    const { kind, step, corners: points, radii, shift, elbow } = joint;
     points.forEach((point, place) => {
       const of = points.length;
       corners.push({
@@ -100,6 +100,7 @@ function pullOf(
         group: groupsBefore + index + 1,
         place: place + 1,
         of,
+        ...(elbow && { elbow }),
       });
     });
     base = add(base, shift);

@@ -7,7 +7,7 @@ import { directionVector, directionWord } from "./directions";
 import { offsetSide, sideToward, turnToward } from "./sideways";
 import { wordsOf } from "./text/ownWords";
 import { RouteError, stepError } from "./text/routeError";
-import type { Rise, RouteStep } from "./text/types";
+import type { AskedElbow, Rise, RouteStep } from "./text/types";
 
 const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
@@ -23,6 +23,7 @@ export class Walk {
   private position = ORIGIN;
   private heading: Vec3 | undefined;
   private sweep: Sweep | null = null;
+  private elbow: AskedElbow | null = null;
   private number = 0;
   /** The step being taken; null after the last. */
   private step: RouteStep | null = null;
@@ -46,13 +47,17 @@ export class Walk {
         return this.offset("box offset", [step.rise], step.angle);
       case "saddle": {
         const side = sideToward(step.toward, this.headingOfLeg()) ?? this.refuseSide();
-        this.needNoSweep();
+        this.needNoneAsked();
         const { height: rise, angle, over } = step;
         return void this.course.joints.push({ type: "saddle", step: this.number, side, rise, angle, over });
       }
       case "sweep":
-        this.needNoSweep();
+        this.needNoneAsked();
         this.sweep = { radius: step.radius, shots: step.shots, step: this.number };
+        return;
+      case "elbow":
+        this.needNoneAsked();
+        this.elbow = { radius: step.radius, step: this.number };
         return;
       case "box":
         return this.closeCourse();
@@ -63,7 +68,7 @@ export class Walk {
   finish(): Course[] {
     this.step = null;
     const endsInBox = this.courses.length > 0 && this.course.stretches.length === 0;
-    if (endsInBox) this.needNoSweep();
+    if (endsInBox) this.needNoneAsked();
     else this.closeCourse();
     return this.courses;
   }
@@ -98,7 +103,7 @@ export class Walk {
 
   private offset(kind: OffsetJoint["kind"], rises: readonly Rise[], angle: Degrees): void {
     const heading = this.headingOfLeg();
-    this.needNoSweep();
+    this.needNoneAsked();
     const moved = offsetSide(rises, heading) ?? this.refuseRises(rises.length);
     this.course.joints.push({ type: "offset", step: this.number, kind, angle, ...moved });
     this.position = along(this.position, heading, moved.rise / tan(toRadians(angle)));
@@ -110,13 +115,17 @@ export class Walk {
       throw this.expected(`a turn of at least ${LEAST_TURN}°, not ${show(turn, 6)}°; leave out a point, or move it`);
     }
     if (turn > 180 - LEAST_TURN) throw this.expected("a turn below 180°; this runs straight back over the leg before");
-    this.course.joints.push({ type: "corner", step: this.number, sweep: this.sweep });
-    this.sweep = null;
+    const { sweep, elbow } = this;
+    this.course.joints.push({
+      ...{ type: "corner", step: this.number, sweep },
+      ...(elbow && { elbow }),
+    });
+    [this.sweep, this.elbow] = [null, null];
   }
 
   private closeCourse(): void {
     this.headingOfLeg();
-    this.needNoSweep();
+    this.needNoneAsked();
     this.courses.push(this.course);
     this.course = { start: this.position, stretches: [], joints: [] };
   }
@@ -136,8 +145,11 @@ export class Walk {
     return this.heading;
   }
 
-  private needNoSweep(): void {
-    if (this.sweep) throw this.expected(`a change of direction first, for the sweep of step ${this.sweep.step}`);
+  private needNoneAsked(): void {
+    const asked = this.sweep ?? this.elbow;
+    if (!asked) return;
+    const what = this.sweep ? "sweep" : "elbow";
+    throw this.expected(`a change of direction first, for the ${what} of step ${asked.step}`);
   }
 
   private refuseSide(): never {

@@ -4,9 +4,13 @@ import { InputError, isUserError, quoteValue } from "../units/errors";
 import { toInches } from "../units/length";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
+import { readSizedLengths } from "./sizedLengths";
 
 /** Factory elbows above no size, above all, or of the sizes the shop has no shoe for. */
 const ELBOW_WORDS: readonly string[] = ["none", "all", "no shoe"];
+
+/** Largest radius of an elbow, longest straight end of one, that are taken for meant [in]. */
+const [LARGEST_RADIUS, LONGEST_END] = [120, 24];
 
 type Reader = (cell: unknown, name: string) => string | number;
 
@@ -34,6 +38,8 @@ const READERS: Record<string, Reader> = {
     if (angles.some((angle) => !((asNumber(angle) ?? 0) > 0))) throw mistake(name, "angles parted by commas", cell);
     return angles.map((angle) => angle.trim()).join(", ");
   },
+  "in or standard": sized("standard", { above: 0, max: LARGEST_RADIUS }),
+  "in or listed": sized("listed", { min: 0, max: LONGEST_END }),
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 
@@ -49,6 +55,16 @@ export function readRuleValue(cell: unknown, rule: { readonly rule: string; read
 
 function number(limits: Limits): Reader {
   return (cell, name) => toNumber(cell, name, limits);
+}
+
+/** A length that may differ by raceway and size, or a word that leaves it to the program. */
+function sized(word: string, limits: Limits): Reader {
+  return (cell, name) => {
+    const text = String(cell ?? "").trim();
+    if (text.toLowerCase() === word) return word;
+    readSizedLengths(text, name, limits);
+    return text;
+  };
 }
 
 const mistake = (name: string, expected: string, cell: unknown): InputError =>

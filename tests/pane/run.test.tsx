@@ -111,20 +111,20 @@ test("a run of PVC has its elbows between its pieces, in the marks and in the dr
     book.type(sheet, 1, ROUTE, "up 24, east 60, up 24");
   });
   await user.click(await screen.findByRole("tab", { name: "Marks" }));
-  // NEC chapter 9, table 2, one-shot: 9-1/2 in. for trade size 2 (from memory).
+  // NEC chapter 9, table 2, one-shot: 9-1/2 in. for trade size 2; straight ends of 2 in. (both from memory).
   const cards = () => screen.getAllByRole("heading", { level: 4 }).map(({ textContent }) => textContent);
   await waitFor(() =>
     expect(cards()).toEqual([
-      "Piece 1: cut 1' 2-1/2\"",
+      "Piece 1: cut 1' 0-1/2\"",
       "Factory elbow, 90°",
-      "Piece 2: cut 3' 5\"",
+      "Piece 2: cut 3' 1\"",
       "Factory elbow, 90°",
-      "Piece 3: cut 1' 2-1/2\"",
+      "Piece 3: cut 1' 0-1/2\"",
     ]),
   );
   expect(screen.getAllByText("Straight; nothing to bend.")).toHaveLength(3);
   expect(screen.getByText("points opposite to the bend before")).toBeTruthy();
-  expect(screen.getAllByText("bought; laid out at 9.5 in. radius")).toHaveLength(2);
+  expect(screen.getAllByText("bought; laid out at 9.5 in. radius; straight ends 2 in.")).toHaveLength(2);
   expect(document.querySelector(".rl-turnable svg desc")?.textContent).toMatch(/elbow 90°.*elbow 90°/);
 });
 

@@ -57,7 +57,7 @@ test("every value of every raceway, size and item has a source that is listed, a
 
 const ASKED =
   "outside diameter, inside diameter, wall, area, weight, minimum radius, minimum radius other, metric designator, " +
-  "stick length, coupling length, socket depth, thread length or threads per inch";
+  "stick length, coupling length, socket depth, elbow radius, elbow straight end, thread length or threads per inch";
 
 test.each([
   ["colour", `item must be ${ASKED}; got "colour".`],

@@ -5,7 +5,7 @@ import { resolveRoute } from "../../src/route/resolveRoute";
 import { InputError } from "../../src/units/errors";
 
 const word = fc.constantFrom(
-  ..."up down north south east west ahead to bend kick offset box saddle sweep stub over at in and back shots".split(
+  ..."up down north south east west ahead to bend kick offset box saddle sweep elbow stub over at in and back shots".split(
     " ",
   ),
   ...["4", "40", "6.5", "1/2", "3' 4-1/2\"", "30", "45", "90", "0", "-20", "", ",", ",", ";", "\n", "°", "½", "x"],

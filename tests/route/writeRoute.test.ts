@@ -32,6 +32,7 @@ const step: fc.Arbitrary<RouteStep> = fc.oneof(
     over: fc.option(length),
     angle: slant,
   }),
+  fc.record({ kind: fc.constant("elbow" as const), radius: fc.option(length) }),
   fc.record({ kind: fc.constant("sweep" as const), radius: length, shots: fc.option(fc.integer({ min: 2, max: 90 })) }),
   fc.constant({ kind: "box" as const }),
 );

@@ -42,11 +42,14 @@ function bendPull(tickets: readonly Ticket[], shoe: BenchShoe): Centerline & { p
   let azimuth = 0;
   const pieces = tickets.flatMap((ticket): BentPiece[] => {
     if (ticket.bought) {
-      const { angle, plane, radius } = ticket.bought;
+      const { angle, plane, radius, before, after } = ticket.bought;
       azimuth += plane;
-      const elbow = { begin: end, length: (radius * angle * Math.PI) / 180, arc: { angle, radius, azimuth } };
-      segments.push(elbow);
-      end = endOf(elbow);
+      const arc = { angle, radius, azimuth };
+      for (const part of [{ length: before }, { length: (radius * angle * Math.PI) / 180, arc }, { length: after }]) {
+        const segment = { begin: end, ...part };
+        segments.push(segment);
+        end = endOf(segment);
+      }
       return [];
     }
     const alone = bendPiece(ticket, shoe, BENCH, 0);

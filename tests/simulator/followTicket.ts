@@ -36,6 +36,8 @@ export interface BoughtBend {
   /** From the bend before it [°], clockwise seen from the datum end. */
   readonly plane: number;
   readonly radius: number;
+  /** Straight conduit before and after its arc [in]. */
+  readonly straight: { readonly before: number; readonly after: number };
 }
 
 /** A pull with bought bends between its pieces: the texts of its tickets and those bends, in order. */
@@ -48,11 +50,15 @@ function couple(parts: readonly (PrintedTicket | BoughtBend)[]): Centerline {
   let last: number | undefined;
   for (const ticket of parts) {
     if ("plane" in ticket) {
-      const { angle, radius, plane } = ticket;
+      const { angle, radius, plane, straight } = ticket;
       last = (last ?? 0) + plane;
-      const elbow = { begin: end, length: (radius * angle * Math.PI) / 180, arc: { angle, radius, azimuth: last } };
-      segments.push(elbow);
-      end = endOf(elbow);
+      const arc = { angle, radius, azimuth: last };
+      const bend = { length: (radius * angle * Math.PI) / 180, arc };
+      for (const part of [{ length: straight.before }, bend, { length: straight.after }]) {
+        const segment = { begin: end, ...part };
+        segments.push(segment);
+        end = endOf(segment);
+      }
       continue;
     }
     const bends = makeBends(ticket);

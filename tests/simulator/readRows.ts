@@ -18,8 +18,14 @@ export interface Ticket {
   readonly cutLength: number;
   /** In the order they are made. */
   readonly strokes: readonly ScheduledStroke[];
-  /** A bend that is bought: an arc without straight ends, `radius` as its note says. */
-  readonly bought?: { readonly angle: number; readonly plane: number; readonly radius: number };
+  /** A bend that is bought, its radius and straight ends as its note says. */
+  readonly bought?: {
+    readonly angle: number;
+    readonly plane: number;
+    readonly radius: number;
+    readonly before: number;
+    readonly after: number;
+  };
 }
 
 /** Rows of a table whose first line is the headers. */
@@ -62,8 +68,20 @@ function readElbow(row: Row): Ticket & { strokes: ScheduledStroke[] } {
   if (filled.length > 0) throw new Error(`${where(row)}: a factory elbow has ${filled.join(", ")}`);
   const radius = /^bought; laid out at ([\d.]+) in\. radius(;|$)/.exec(text(row, "Note"))?.[1];
   if (radius === undefined) throw new Error(`${where(row)}: the note names no radius`);
-  const bought = { angle: number(row, "Angle"), plane: number(row, "Plane"), radius: Number(radius) };
+  const bought = {
+    ...{ angle: number(row, "Angle"), plane: number(row, "Plane"), radius: Number(radius) },
+    ...straightEnds(text(row, "Note")),
+  };
   return { run: text(row, "Run"), pull: String(row["Pull"] ?? ""), piece: "", cutLength: 0, strokes: [], bought };
+}
+
+/** Straight conduit before and after the arc of an elbow [in]. */
+function straightEnds(note: string): { before: number; after: number } {
+  if (note.includes("; straight ends not known, none counted")) return { before: 0, after: 0 };
+  const [, whole, before = whole, after = whole] =
+    /; straight ends ([\d.]+) in\.(?:, room for ([\d.]+) in\. before and ([\d.]+) in\. after)?(?:;|$)/.exec(note) ?? [];
+  if (whole === undefined) throw new Error(`the note names no straight ends: ${note}`);
+  return { before: Number(before), after: Number(after) };
 }
 
 const readStroke = (row: Row): ScheduledStroke => ({

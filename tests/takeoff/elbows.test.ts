@@ -1,5 +1,5 @@
 import { buildJob } from "../../src/shop/job/job";
-import { elbowRule, USUAL_ELBOWS } from "../../src/shop/run/factoryElbows";
+import { elbowRule, USUAL_ELBOWS } from "../../src/shop/elbows/elbowRule";
 import { scheduleJob } from "../../src/shop/schedule/schedule";
 import { readRules } from "../../src/rules/rules";
 import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
@@ -9,7 +9,7 @@ import { quantityOf, records, runsRange } from "./tables";
 const rulesOf = (...rows: (string | number)[][]) => [["Rule", "Value"], ...rows];
 
 /** Common practice, no source: what there is no shoe for is bought bent. */
-const USUAL = { metal: "no shoe", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25] };
+const USUAL = { metal: "no shoe", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25], radius: [], ends: [] };
 
 test("the usual elbows are those of the built-in rules", () => {
   expect(USUAL_ELBOWS).toEqual(USUAL);
@@ -21,7 +21,7 @@ test("the user's rules count; the ones that cannot be read are told and leave th
     ["Factory elbows above size, PVC", "None"],
     ["Factory elbow angles", "90; 45"],
   );
-  expect(elbowRule(readRules(rules))).toEqual({ metal: "1-1/4", pvc: "none", angles: [90, 45] });
+  expect(elbowRule(readRules(rules))).toEqual({ ...USUAL, metal: "1-1/4", pvc: "none", angles: [90, 45] });
   const bad = readRules(rulesOf(["Factory elbow angles", "90, right"]));
   expect(elbowRule(bad)).toEqual(USUAL);
   expect(bad.problems).toEqual([expect.stringMatching(/^rules row 2: .*got "90, right"/)]);
@@ -70,8 +70,8 @@ describe("shop and take-off count the same pieces", () => {
     const feet = (run: string) => [...cut(run).values()].reduce((sum, length) => sum + length, 0) / 12;
     const elbows = (run: string) => of(run).filter(({ Kind }) => Kind === "factory elbow").length;
     expect(quantityOf(table, "PVC 40 2 conduit")).toBeCloseTo(2 * feet("P"), 9);
-    // By hand: 24 + 1920 + 24 less 4 × 9.5.
-    expect(2 * feet("P")).toBeCloseTo((2 * (1968 - 38)) / 12, 9);
+    // By hand: 24 + 1920 + 24 less 4 × 9.5 and 4 straight ends of 2 (from memory).
+    expect(2 * feet("P")).toBeCloseTo((2 * (1968 - 38 - 8)) / 12, 9);
     expect(quantityOf(table, "PVC 40 2 90° elbow")).toBe(2 * elbows("P"));
     expect(quantityOf(table, "EMT 3/4 conduit")).toBeCloseTo(feet("M"), 9);
     expect(quantityOf(table, "EMT 3/4 bend")).toBe(of("M").filter(({ Bend }) => Bend !== "").length);
@@ -82,9 +82,9 @@ describe("shop and take-off count the same pieces", () => {
 });
 
 test("no pup stands beside an elbow: the pieces are parted as straight conduit is", () => {
-  // 140 less 2 × 9.5 are 121: a whole stick would leave 1 in.; a foot is the least where it costs no piece more.
+  // 144 less 2 × 11.5 are 121: a whole stick would leave 1 in.; a foot is the least where it costs no piece more.
   const rows = scheduleJob(
-    buildJob({ runs: runsRange({ Run: "P", Raceway: "PVC 40", Size: "2", Route: "up 20, east 140, up 20" }) }),
+    buildJob({ runs: runsRange({ Run: "P", Raceway: "PVC 40", Size: "2", Route: "up 22, east 144, up 22" }) }),
   );
   expect(rows.filter(({ Piece }) => Piece !== "").map((row) => Math.round(Number(row["Cut length"]) * 1e6) / 1e6)).toEqual([10.5, 109, 12, 10.5]); // prettier-ignore
 });

@@ -9,6 +9,8 @@ import { records } from "./tables";
 const RADIUS: Record<string, number> = { "1/2": 4, "3/4": 4.5, "1": 5.75, "1-1/4": 7.25, "1-1/2": 8.25 };
 /** By the rules of the demo job: PVC, and metal above size 1. */
 const BOUGHT_BENT = ["EMT 1-1/4", "PVC 40 1-1/2"];
+/** Straight conduit at each end of an elbow [in]: PVC as ANSI C80.1, from memory; of EMT none is known. */
+const ELBOW_END: Record<string, number> = { "PVC 40 1-1/2": 2 };
 const CANNOT_BE_BUILT = "PR-09";
 const STICK = 120;
 
@@ -47,7 +49,7 @@ export const readded: Readded[] = records(demoRuns.map((row) => row.map((cell) =
       quantity: Number(run["Quantity"]),
       ends: [String(run["From"]), String(run["To"])],
       conductors: String(run["Conductors"]),
-      ...(BOUGHT_BENT.includes(kind) ? withElbows(route, radius) : bent(route, radius)),
+      ...(BOUGHT_BENT.includes(kind) ? withElbows(route, radius, ELBOW_END[kind] ?? 0) : bent(route, radius)),
     };
   });
 
@@ -60,12 +62,18 @@ function bent(route: string, radius: number) {
   };
 }
 
-/** Legs at right angles, each shorter by the radius at every elbow it has. */
-function withElbows(route: string, radius: number) {
-  const legs = route.split(",").map((step) => tape(step.trim().replace(/^\w+ /, "")));
+/** Legs at right angles, each shorter by the radius and the straight end at every elbow it has; `elbow 18` tells the next one's. */
+function withElbows(route: string, usual: number, end: number) {
+  const steps = route.split(",").map((step) => step.trim());
+  const legs = steps.filter((step) => !step.startsWith("elbow")).map((step) => tape(step.replace(/^\w+ /, "")));
   const elbows = legs.length - 1;
-  const stretches = legs.map((leg, at) => leg - radius * (at === 0 || at === elbows ? 1 : 2));
+  const radii = steps.flatMap((step, at) => {
+    const asked = /^elbow (.*)$/.exec(steps[at - 1] ?? "")?.[1];
+    return at === 0 || step.startsWith("elbow") ? [] : [asked ? tape(asked) : usual];
+  });
+  const taken = (corner: number) => (radii[corner] === undefined ? 0 : radii[corner] + end);
+  const stretches = legs.map((leg, at) => leg - taken(at - 1) - taken(at));
   const pieces = sum(stretches.map((length) => Math.ceil(length / STICK)));
-  const pulls = [sum(stretches) + (elbows * Math.PI * radius) / 2];
+  const pulls = [sum(stretches) + (sum(radii) * Math.PI) / 2 + 2 * elbows * end];
   return { pulls, bends: [], elbows, stretches, conduit: sum(stretches), pieces, joints: pieces + elbows - 1 };
 }

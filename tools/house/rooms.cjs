@@ -15,7 +15,8 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/run", "shop/job", "shop/code", "shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
+  ...["shop/shoe", "shop/elbows", "shop/run", "shop/job", "shop/code"],
+  ...["shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",
     "cutting/greedy",

@@ -65,6 +65,7 @@ export const demoPrices: readonly (readonly DemoCell[])[] = [
   ["RMC 1 strap", "C", 48],
   ["PVC 40 1-1/2 coupling", "each", 0.95],
   ["PVC 40 1-1/2 90° elbow", "each", 3.7],
+  ["PVC 40 1-1/2 90° elbow, 18 in. radius", "each", 11.4],
   ["PVC 40 1-1/2 expansion fitting", "each", 18.2],
   ["PVC 40 1-1/2 terminal adapter", "each", 1.05],
   ["PVC 40 1-1/2 strap", "each", 0.58],

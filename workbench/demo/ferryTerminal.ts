@@ -307,7 +307,7 @@ const RUNS: readonly DemoRun[] = [
     "Dock lighting",
     "PVC 40",
     "1-1/2",
-    `down 24, north 150', up 30`,
+    `down 24, north 150', elbow 18, up 30`,
     1,
     "Panel LP-2",
     "Fuel pier box",

@@ -2,7 +2,7 @@ import { lettersApart } from "../../units/lettersApart";
 import { DIRECTIONS } from "./types";
 
 const WAY = DIRECTIONS.join("|");
-const STEP_WORDS = [...DIRECTIONS, "ahead", "bend", "kick", "box", "offset", "saddle", "stub", "sweep", "to"];
+const STEP_WORDS = [...DIRECTIONS, "ahead", "bend", "kick", "box", "elbow", "offset", "saddle", "stub", "sweep", "to"];
 const INNER_WORDS = ["at", "over", "in", "shots", "back"];
 
 /** Words that others use, and ours for them. */

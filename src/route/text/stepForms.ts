@@ -117,6 +117,10 @@ export const STEP_FORMS: readonly StepForm[] = [
       shots: m[2] === undefined ? null : v.shots(m[2]),
     }),
   ),
+  form("elbow", `(?:\\s*(\\S.*))?`, "elbow alone, or elbow and its radius, as in elbow 24", (m, v) => ({
+    kind: "elbow",
+    radius: m[1] === undefined ? null : v.length(m[1], "elbow radius"),
+  })),
   form(
     "to",
     `\\s+(\\S+)\\s+(\\S+)\\s+(\\S+)`,

@@ -29,10 +29,19 @@ export type RouteStep =
   | { kind: "box offset"; rise: Rise; angle: Degrees }
   | { kind: "saddle"; height: number; toward: Direction; over: number | null; angle: Degrees }
   | { kind: "sweep"; radius: number; shots: number | null }
+  /** The next corner is a factory elbow; without a radius [in], of the one that is standard. */
+  | { kind: "elbow"; radius: number | null }
   | { kind: "box" };
 
 export type CornerKind =
   "bend" | "offset" | "rolling offset" | "box offset" | "three-bend saddle" | "four-bend saddle" | "sweep";
+
+/** A factory elbow that the route asks for: its radius [in], or null for the standard one. */
+export interface AskedElbow {
+  readonly radius: number | null;
+  /** Number of the step that asks for it. */
+  readonly step: number;
+}
 
 /** A bend of a pull: the corner point of its centerline and what the bend belongs to. */
 export interface RouteCorner {
@@ -48,6 +57,8 @@ export interface RouteCorner {
   /** Place of the bend in its group, 1 to `of`. */
   place: number;
   of: number;
+  /** Where the route asks for a factory elbow. */
+  elbow?: AskedElbow;
 }
 
 /** A stretch of conduit between boxes. `points` runs from end to end; `corners` are its inner points, in order. */
@@ -56,8 +67,8 @@ export interface Pull {
   corners: RouteCorner[];
 }
 
-/** Finished centerline radius [in] of a bend by its angle. */
-export type RadiusAt = (angle: Degrees) => number;
+/** Finished centerline radius [in] of a bend by its angle, and by the elbow where the route asks for one. */
+export type RadiusAt = (angle: Degrees, elbow?: AskedElbow) => number;
 
 export interface ResolvedRoute {
   steps: RouteStep[];

@@ -28,6 +28,8 @@ export function writeStep(step: RouteStep): string {
     }
     case "sweep":
       return `sweep ${plain(step.radius)}${step.shots === null ? "" : ` in ${step.shots} shots`}`;
+    case "elbow":
+      return step.radius === null ? "elbow" : `elbow ${plain(step.radius)}`;
     case "box":
       return "box";
   }

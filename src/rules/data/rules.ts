@@ -315,6 +315,20 @@ export const RULES = [
     source: "common practice, no source: other angles are bent",
   },
   {
+    rule: "Factory elbow radius",
+    value: "standard",
+    unit: "in or standard",
+    source:
+      "NEC chapter 9, table 2, one-shot, as elbows have it (common practice); special ones by size, as in RMC 4: 24; 2: 18",
+  },
+  {
+    rule: "Factory elbow straight ends",
+    value: "listed",
+    unit: "in or listed",
+    source:
+      "ANSI C80.1, from memory, PVC alike; none for EMT, where no print was found: measure yours, as in EMT 2: 2; 4: 3",
+  },
+  {
     rule: "Expansion temperature change",
     value: 60,
     unit: "F",

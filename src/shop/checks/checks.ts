@@ -9,6 +9,7 @@ import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "../code/conduitChecks";
 import type { Finding } from "../code/finding";
+import { elbowFindings } from "./elbowChecks";
 import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
 import { repeatedNames, unnamedRows } from "./nameChecks";
@@ -72,6 +73,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...pastTheDial(built),
       ...crowdedBends(built),
       ...meetsItself(built),
+      ...elbowFindings(built),
       ...unionsNeeded(built),
       ...coarseSweeps(built),
       ...runPieces(built).flatMap((piece) => shortTails(built, piece)),

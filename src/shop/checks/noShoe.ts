@@ -1,13 +1,13 @@
 import { showDegrees } from "../../units/show";
 import { racewayRecord } from "../../raceway/raceway";
 import type { BuiltRun } from "../run/builtRun";
-import { runElbows } from "../run/runTotals";
 import type { Finding } from "../code/finding";
 
 /** A run of a size no shoe is listed for: its bends are counted as factory elbows, and this says how to change it. */
 export function noShoeListed(built: BuiltRun): Finding[] {
-  const { run, unlisted } = built;
-  const elbows = runElbows(built);
+  const { run, unlisted, pulls } = built;
+  // An elbow that the route asks for is meant.
+  const elbows = pulls.flatMap((pull) => pull.elbows).filter(({ corner }) => corner.elbow === undefined).length;
   if (!unlisted || elbows === 0) return [];
   const size = `${run.raceway} ${run.size}`;
   const rule = `Factory elbows above size, ${racewayRecord(run.raceway).elbows === "PVC" ? "PVC" : "metal"}`;

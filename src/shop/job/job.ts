@@ -4,7 +4,7 @@ import { RouteError } from "../../route/text/routeError";
 import { isUserError } from "../../units/errors";
 import { buildRunWith } from "../run/buildRun";
 import type { BuiltRun } from "../run/builtRun";
-import { elbowRule, type ElbowRule } from "../run/factoryElbows";
+import { elbowRule, type ElbowRule } from "../elbows/elbowRule";
 import { readRuns, type Run, type RunRow } from "../run/runsTable";
 import { readShoes, type ShoeBook } from "../shoe/shoeBook";
 

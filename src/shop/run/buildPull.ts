@@ -8,7 +8,8 @@ import type { Pull } from "../../route/text/types";
 import { InputError } from "../../units/errors";
 import { showInches } from "../../units/show";
 import type { BuiltPull, FactoryElbow, Piece, PieceBend } from "./builtRun";
-import { isElbow } from "./factoryElbows";
+import type { RunElbows } from "../elbows/factoryElbows";
+import { stretches, type Stretch } from "./stretches";
 import { fixedJoints, jointsOf, type CouplingZone } from "./pieceEnds";
 import { tailNeeded, type Shoe } from "../shoe/shoe";
 
@@ -17,22 +18,11 @@ export interface PullMaking {
   /** Longest piece a stick gives [in]. */
   readonly stick: number;
   readonly shoe: Shoe;
-  /** Angles at which there are factory elbows [°]. */
-  readonly elbows: readonly number[];
+  readonly elbows: RunElbows;
   /** Where the pull is coupled, from its start [in], where the run's row says so. */
   readonly joints?: readonly number[];
   /** Where the pull starts along the run [in]. */
   readonly start: number;
-}
-
-/** A stretch of a pull between elbows and ends, in developed positions [in]. */
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-  /** The bends the shop makes on it. */
-  readonly bends: readonly PieceBend[];
-  /** The elbow that follows it. */
-  readonly elbow?: PieceBend;
 }
 
 /** Works a part of a run between boxes out: its elbows, and the pieces before, between and after them. */
@@ -44,7 +34,7 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
   const elbows: FactoryElbow[] = [];
   /** Developed positions where a piece or an elbow ends. */
   const ends: number[] = [];
-  for (const stretch of stretches(bends, parts.developed, making.elbows)) {
+  for (const stretch of stretches(bends, parts, making.elbows)) {
     const { elbow, to } = stretch;
     let start = stretch.from;
     for (const end of pieceEnds(stretch, zones, making)) {
@@ -60,24 +50,11 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
       start = end;
     }
     if (!elbow) continue;
-    const { corner, angle, radius, plane, place } = elbow;
-    elbows.push({ corner, angle, radius, plane, place, afterPiece: piecesBefore + pieces.length });
-    ends.push(to + arcLength(angle, radius));
+    const { corner, angle, radius, plane, place, straight } = elbow;
+    elbows.push({ corner, angle, radius, plane, place, straight, afterPiece: piecesBefore + pieces.length });
+    ends.push(elbow.to);
   }
   return { pull, parts, pieces, elbows, joints: ends.slice(0, -1) };
-}
-
-/** What elbows part a pull into; one stretch where it has none. */
-function stretches(bends: readonly PieceBend[], developed: number, elbows: readonly number[]): Stretch[] {
-  const found: Stretch[] = [];
-  let [from, own]: [number, PieceBend[]] = [0, []];
-  for (const bend of bends) {
-    if (isElbow(bend.angle, elbows)) {
-      found.push({ from, to: bend.start, bends: own, elbow: bend });
-      [from, own] = [bend.start + arcLength(bend.angle, bend.radius), []];
-    } else own.push(bend);
-  }
-  return [...found, { from, to: developed, bends: own }];
 }
 
 /** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
@@ -86,9 +63,10 @@ function pieceEnds({ from, to, elbow }: Stretch, zones: readonly CouplingZone[],
   const length = to - from;
   const besideElbow = from > 0 || elbow !== undefined;
   if (besideElbow && length <= NO_CONDUIT) return [];
+  const clear = besideBend(shoe);
   const own = zones
-    .filter((zone) => zone.from >= from && zone.to <= to)
-    .map((zone) => ({ ...zone, from: zone.from - from, to: zone.to - from }));
+    .map((zone) => ({ ...zone, from: Math.max(zone.from - from, clear), to: Math.min(zone.to, to - clear) - from }))
+    .filter((zone) => zone.from <= zone.to);
   const fixed = making.joints?.filter((joint) => joint > from && joint < to).map((joint) => joint - from);
   const joints = fixed
     ? fixedJoints(fixed, length, stick, own, start + from)

@@ -1,6 +1,5 @@
 import { outsideDiameter } from "../../raceway/dimensions";
 import { remember } from "../../memory/remember";
-import type { Degrees } from "../../geometry/angle";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/text/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
@@ -14,16 +13,16 @@ import { radiusOf } from "../shoe/springback";
 import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltPull, BuiltRun } from "./builtRun";
+import { isBentInShop, USUAL_ELBOWS, type ElbowRule } from "../elbows/elbowRule";
 import {
-  elbowAngles,
   elbowShoe,
-  isBentInShop,
-  isElbow,
-  standardElbowRadius,
+  elbowsOf,
+  isBought,
+  radiusOfElbow,
   straightOnly,
-  USUAL_ELBOWS,
-  type ElbowRule,
-} from "./factoryElbows";
+  type ElbowOrBend,
+  type RunElbows,
+} from "../elbows/factoryElbows";
 import type { Run } from "./runsTable";
 
 /**
@@ -33,7 +32,7 @@ import type { Run } from "./runsTable";
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
 export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun =>
-  buildWalked(run, walkOf(run), shoe, elbows);
+  buildWalked(run, walkOf(run), shoe, { ...elbowsOf(run, USUAL_ELBOWS, true), bought: elbows });
 
 /**
  * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
@@ -45,23 +44,25 @@ export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): 
 export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun =>
   buildOnce(run, shoes, elbows);
 
-const buildOnce = remember((run: Run, shoes: ShoeBook, elbows: ElbowRule): BuiltRun => {
+const buildOnce = remember((run: Run, shoes: ShoeBook, rule: ElbowRule): BuiltRun => {
   const answer = shoes.lookUp(run.raceway, run.size);
-  const angles = elbowAngles(run, elbows, !("notListed" in answer));
+  const elbows = elbowsOf(run, rule, !("notListed" in answer));
   const walked = walkOf(run);
-  const bought = elbowShoe(run);
-  const isUnlisted = "notListed" in answer && !isBentInShop(run, elbows);
-  if (angles.length > 0 && hasOnlyElbows(walked, bought, angles))
-    return { ...buildWalked(run, walked, bought, angles), ...(isUnlisted && { unlisted: [] }) };
-  if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, angles);
+  const bought = elbowShoe(run, elbows.radius);
+  const isUnlisted = "notListed" in answer && !isBentInShop(run, rule);
+  if (hasOnlyElbows(walked, bought, elbows))
+    return { ...buildWalked(run, walked, bought, elbows), ...(isUnlisted && { unlisted: [] }) };
+  if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, elbows);
   if ("unusable" in answer) throw new InputError(answer.unusable);
   if (isUnlisted) {
     // Nothing of the run is missing from a bid: a bend that no elbow is listed for is bought as well, and a check says so.
-    const odd = bendAngles(walked, bought).filter((angle) => !isElbow(angle, angles));
-    if (odd.length > 0)
-      return { ...buildWalked(run, walked, bought, [...angles, ...odd]), unlisted: [...new Set(odd)] };
+    const odd = bendsOf(walked, bought).flatMap((bend) => (isBought(bend, elbows) ? [] : [bend.angle]));
+    if (odd.length > 0) {
+      const all = { ...elbows, bought: [...elbows.bought, ...odd] };
+      return { ...buildWalked(run, walked, bought, all), unlisted: [...new Set(odd)] };
+    }
   }
-  const built = buildWalked(run, walked, straightOnly(run), angles);
+  const built = buildWalked(run, walked, straightOnly(run), elbows);
   if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
   return built;
 });
@@ -69,9 +70,9 @@ const buildOnce = remember((run: Run, shoes: ShoeBook, elbows: ElbowRule): Built
 const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
-function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: readonly number[]): BuiltRun {
-  const { pulls, endsInBox } = layOut(walked, (angle) =>
-    isElbow(angle, elbows) ? standardElbowRadius(run) : radiusOf(shoe, angle),
+function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: RunElbows): BuiltRun {
+  const { pulls, endsInBox } = layOut(walked, (angle, elbow) =>
+    isBought({ angle, corner: { elbow } }, elbows) ? radiusOfElbow(run, elbows, angle, elbow) : radiusOf(shoe, angle),
   );
   refuseShortLegs(pulls, lengthsAsIn(walked.steps));
   let [pieceNumber, start] = [0, 0];
@@ -105,14 +106,16 @@ function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], len
   throw new InputError(`Joints: ${formatLength(lost)} ${why}.`);
 }
 
-/** Angles of a run's bends, laid out with a shoe. */
-const bendAngles = (walked: WalkedRoute, shoe: Shoe): Degrees[] =>
-  layOut(walked, (angle) => radiusOf(shoe, angle)).pulls.flatMap((pull) =>
-    pathParts(pullPath(pull)).bends.map(({ angle }) => angle),
+/** A run's bends, laid out with a shoe. */
+const bendsOf = (walked: WalkedRoute, shoe: Shoe): ElbowOrBend[] =>
+  layOut(walked, (angle, elbow) => elbow?.radius ?? radiusOf(shoe, angle)).pulls.flatMap((pull) =>
+    pathParts(pullPath(pull)).bends.map(({ angle }, place) => ({ angle, corner: pull.corners[place]! })),
   );
 
 /** True when a run has bends and there is a factory elbow for each. */
-function hasOnlyElbows(walked: WalkedRoute, bought: Shoe, angles: readonly number[]): boolean {
-  const bends = bendAngles(walked, bought);
-  return bends.length > 0 && bends.every((angle) => isElbow(angle, angles));
+function hasOnlyElbows(walked: WalkedRoute, bought: Shoe, elbows: RunElbows): boolean {
+  const asks = walked.steps.some(({ kind }) => kind === "elbow");
+  if (elbows.bought.length === 0 && !asks) return false;
+  const bends = bendsOf(walked, bought);
+  return bends.length > 0 && bends.every((bend) => isBought(bend, elbows));
 }

@@ -37,8 +37,10 @@ export interface Piece {
   readonly coupledAfter: boolean;
 }
 
-/** A bend that is bought ready-made, laid out without straight ends. */
+/** A bend that is bought ready-made. */
 export interface FactoryElbow extends RunBend {
+  /** Straight conduit at its ends [in]: as it comes, and as much of it as the run has room for. */
+  readonly straight: { readonly end: number; readonly before: number; readonly after: number };
   /** Number of the last piece before it in the run, 0 where there is none. */
   readonly afterPiece: number;
 }

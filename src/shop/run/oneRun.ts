@@ -6,7 +6,7 @@ import { readRules } from "../../rules/rules";
 import { InputError, quoteValue } from "../../units/errors";
 import { buildRunWith } from "./buildRun";
 import type { BuiltRun } from "./builtRun";
-import { elbowRule } from "./factoryElbows";
+import { elbowRule } from "../elbows/elbowRule";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "../shoe/shoeBook";
 

@@ -5,8 +5,7 @@ import { formatLength } from "../../units/length";
 import { showDegrees } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun } from "../run/builtRun";
 import { isElbowRow, scheduleRun, type ScheduleRow } from "./schedule";
-import { standardElbowRadius } from "../run/factoryElbows";
-import { elbowRadius } from "./scheduleNotes";
+import { laidOutAt } from "./scheduleNotes";
 
 /** All that can be said of one bend of a run; an offset, a saddle or a sweep is one bend with several marks. */
 export interface BendFacts {
@@ -48,7 +47,8 @@ export function bendFacts(built: BuiltRun, which: number): BendFacts {
     .slice(found.from, found.to + 1)
     .reduce((sum, { angle, radius }) => sum + gain(angle, radius), 0);
   const kind = String((rows.find((row) => !isElbowRow(row)) ?? rows[0])?.Kind);
-  return { words: inWords(built, kind, rows), kind, rows, gain: saved, shrink: shrinkOf(found, saved) };
+  const { radius } = found.pull.parts.bends[found.from]!;
+  return { words: inWords(built, kind, rows, radius), kind, rows, gain: saved, shrink: shrinkOf(found, saved) };
 }
 
 /** Corners that belong together, as the places of their first and last. */
@@ -75,7 +75,8 @@ function shrinkOf({ pull, from, to }: Corners, saved: number): number | undefine
   return along.reduce((sum, leg) => sum + leg, 0) - advance - saved;
 }
 
-function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[]): string {
+/** @param radius of its first bend [in] */
+function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[], radius: number): string {
   const angles = rows.map(({ Angle }) => Number(Angle));
   const bought = rows.every(isElbowRow);
   const times = kind === "sweep" || (bought && rows.length > 1) ? `${angles.length} × ` : "";
@@ -85,6 +86,6 @@ function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[]): s
     const mark = formatLength(Number(row.Mark));
     return several ? `${mark} on piece ${row.Piece}` : mark;
   });
-  const where = bought ? `bought, ${elbowRadius(standardElbowRadius(built.run))}` : marks.join(", ");
+  const where = bought ? `bought, ${laidOutAt(radius)}` : marks.join(", ");
   return `${kind} ${times}${showDegrees(Math.max(...angles))}: ${where}`;
 }

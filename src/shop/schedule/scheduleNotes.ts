@@ -1,5 +1,6 @@
 import { toRadians } from "../../geometry/angle";
 import { showInches } from "../../units/show";
+import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
@@ -42,13 +43,20 @@ function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
 }
 
 /** What the person who puts the run together should know about a factory elbow. */
-export function elbowNote({ corner, radius }: FactoryElbow): string {
+export function elbowNote({ corner, radius, straight }: FactoryElbow): string {
   const part = corner.of > 1 ? [`${corner.kind}, ${corner.place} of ${corner.of}`] : [];
-  return [`bought; ${elbowRadius(radius)}`, ...part].join("; ");
+  return [`bought; ${laidOutAt(radius)}`, straightEnds(straight), ...part].join("; ");
+}
+
+function straightEnds({ end, before, after }: FactoryElbow["straight"]): string {
+  if (end === 0) return "straight ends not known, none counted";
+  const ends = `straight ends ${showInches(end)}`;
+  if (Math.min(before, after) >= end - ROUNDING) return ends;
+  return `${ends}, room for ${showInches(before)} before and ${showInches(after)} after`;
 }
 
 /** At what radius [in] a factory elbow is laid out, in words. */
-export const elbowRadius = (radius: number): string => `laid out at ${showInches(radius)} radius`;
+export const laidOutAt = (radius: number): string => `laid out at ${showInches(radius)} radius`;
 
 const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of ${corner.of}`;
 

@@ -1,5 +1,5 @@
 import type { Degrees } from "../../geometry/angle";
-import type { BuiltPull, Piece } from "../../shop/run/builtRun";
+import type { BuiltPull, FactoryElbow, Piece } from "../../shop/run/builtRun";
 import { bendKind, type BendKind } from "../../shop/schedule/lineUp";
 
 /** A bend the shop makes. */
@@ -14,8 +14,7 @@ export interface PullMaterial {
   /** Cut lengths [in]. */
   readonly pieces: readonly number[];
   readonly bends: readonly ShopBend[];
-  /** Angles of the factory elbows [°]. */
-  readonly elbows: readonly number[];
+  readonly elbows: readonly FactoryElbow[];
   /** Places where two of these meet, each with a coupling. */
   readonly joints: number;
 }
@@ -24,7 +23,7 @@ export interface PullMaterial {
 export const pullMaterial = ({ pieces, elbows, joints }: BuiltPull): PullMaterial => ({
   pieces: pieces.map(({ cutLength }) => cutLength),
   bends: pieces.flatMap(shopBends),
-  elbows: elbows.map(({ angle }) => angle),
+  elbows,
   joints: joints.length,
 });
 

@@ -1,11 +1,12 @@
 import { remember } from "../../memory/remember";
-import type { Degrees } from "../../geometry/angle";
-import type { BuiltRun } from "../../shop/run/builtRun";
+import type { BuiltRun, FactoryElbow } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
 import { runLength } from "../../shop/run/runTotals";
-import { standardElbowRadius } from "../../shop/run/factoryElbows";
-import { elbowRadius } from "../../shop/schedule/scheduleNotes";
+import { standardElbowRadius } from "../../raceway/elbows";
+import { laidOutAt } from "../../shop/schedule/scheduleNotes";
 import { isUserError } from "../../units/errors";
+import { showInches } from "../../units/show";
+import { ROUNDING } from "../../units/tolerances";
 import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
@@ -52,7 +53,7 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
     stickCouplingFits: style === "threaded" || style === "cement",
     amounts: [
       { item: sizedItem(run, "conduit"), each: pieces.reduce((sum, piece) => sum + piece, 0) / 12 },
-      ...elbows.map((angle) => elbowAmount(built, angle)),
+      ...elbows.map((elbow) => elbowAmount(built, elbow)),
       ...expansionAmounts(built, rules),
       ...endAmounts(run, built.pulls.length, style, rules),
       ...strapAmounts(built, rules),
@@ -78,8 +79,13 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
 const pullBoxes = ({ run, pulls, endsInBox }: BuiltRun): number =>
   pulls.length - 1 + (run.to === "" && endsInBox ? 1 : 0);
 
-const elbowAmount = ({ run }: BuiltRun, angle: Degrees): Amount => ({
-  item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow`),
-  each: 1,
-  note: elbowRadius(standardElbowRadius(run)),
-});
+/** An elbow of another radius than the standard one is an item of its own. */
+function elbowAmount({ run }: BuiltRun, { angle, radius }: FactoryElbow): Amount {
+  const isStandard = Math.abs(radius - standardElbowRadius(run.size).value) < ROUNDING;
+  const special = isStandard ? "" : `, ${showInches(radius)} radius`;
+  return {
+    item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow${special}`),
+    each: 1,
+    note: laidOutAt(radius),
+  };
+}

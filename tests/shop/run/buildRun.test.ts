@@ -1,5 +1,5 @@
 import { readRules } from "../../../src/rules/rules";
-import { elbowRule } from "../../../src/shop/run/factoryElbows";
+import { elbowRule } from "../../../src/shop/elbows/elbowRule";
 import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs worked out with a shoe, by hand for R 4: a 90 takes 4 in. of each leg and 2π of conduit; a coupling stands 3 in. (2

@@ -2,14 +2,15 @@ import { readRules } from "../../../src/rules/rules";
 import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs with bends that are bought, by hand: an elbow of radius R takes R·tan(A/2) of each leg beside it. Radius of PVC and
- * large EMT: NEC chapter 9, table 2, one-shot and full-shoe benders: 9-1/2 in. for trade size 2 (from memory). Lengths [in].
+ * large EMT: NEC chapter 9, table 2, one-shot and full-shoe benders: 9-1/2 in. for trade size 2 (from memory). Straight ends
+ * of elbows: ANSI C80.1 and PVC, 2 in. for trade size 2 (from memory); none for EMT. Lengths [in].
  */
 import { USUAL_BENCH } from "../../../src/shop/bench/bench";
 import { buildRun, buildRunWith } from "../../../src/shop/run/buildRun";
 import type { BuiltRun } from "../../../src/shop/run/builtRun";
 import { pullParts } from "../../../src/shop/run/builtRun";
 import { checkBuiltRun, checkJob } from "../../../src/shop/checks/checks";
-import { elbowAngles, USUAL_ELBOWS, type ElbowRule } from "../../../src/shop/run/factoryElbows";
+import { elbowAngles, USUAL_ELBOWS, type ElbowRule } from "../../../src/shop/elbows/elbowRule";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
 import type { Run } from "../../../src/shop/run/runsTable";
 import { scheduleRun, scheduleJob } from "../../../src/shop/schedule/schedule";
@@ -21,8 +22,8 @@ import { HALF_EMT, runOf } from "../../support/demoShoe";
 const EXACT = 9;
 const near = (value: number): number => expect.closeTo(value, EXACT) as number;
 const SHOES = readShoes(null);
-/** A 90 of R 9.5. */
-const QUARTER = (Math.PI / 2) * 9.5;
+/** A 90 of R 9.5 with its straight ends. */
+const QUARTER = (Math.PI / 2) * 9.5 + 4;
 
 const pvc = (route: string, cells: Partial<Run> = {}): BuiltRun =>
   buildRunWith(runOf(route, { raceway: "PVC 40", size: "2", ...cells }), SHOES);
@@ -59,10 +60,10 @@ describe("which bends are bought", () => {
 
 describe("a run of PVC", () => {
   test("its legs less the setbacks are cut from sticks, the elbows stand between them", () => {
-    // 160 ft less 2 × 9.5 in. are 1901: fifteen sticks and 101.
+    // 160 ft less 2 × 11.5 in. are 1897: fifteen sticks and 97.
     const run = pvc("up 24, east 160', up 24");
     expect(linesOf(run)).toEqual([
-      [near(14.5), "90°", ...Array<number>(15).fill(near(120)), near(101), "90°", near(14.5)],
+      [near(12.5), "90°", ...Array<number>(15).fill(near(120)), near(97), "90°", near(12.5)],
     ]);
     expect(run.pulls[0]!.pieces.map(({ number }) => number)).toEqual(Array.from({ length: 18 }, (_, at) => at + 1));
     expect(run.shoe).toMatchObject({ radius: 9.5, source: "no shoe: every bend is a factory elbow" });
@@ -70,18 +71,20 @@ describe("a run of PVC", () => {
 
   test("couplings stand wherever two of them meet", () => {
     const { joints } = pvc("up 24, east 60, up 24").pulls[0]!;
-    expect(joints).toEqual([14.5, 14.5 + QUARTER, 55.5 + QUARTER, 55.5 + 2 * QUARTER].map(near));
+    expect(joints).toEqual([12.5, 12.5 + QUARTER, 49.5 + QUARTER, 49.5 + 2 * QUARTER].map(near));
   });
 
   test("a leg that the elbows use up gives no piece", () => {
-    expect(linesOf(pvc("up 9.5, east 19, up 40"))).toEqual([["90°", "90°", near(30.5)]]);
-    expect(linesOf(pvc("up 9.5, east 9.5"))).toEqual([["90°"]]);
+    expect(linesOf(pvc("up 11.5, east 23, up 40"))).toEqual([["90°", "90°", near(28.5)]]);
+    expect(linesOf(pvc("up 11.5, east 11.5"))).toEqual([["90°"]]);
+    // Arcs with nothing between them are laid out, though no elbow is without ends: a check says so.
+    expect(linesOf(pvc("up 9.5, east 19, up 40"))).toEqual([["90°", "90°", near(28.5)]]);
     expect(() => pvc("up 9, east 40")).toThrow("0.5 in. short");
   });
 
   test("pieces are counted through the boxes", () => {
-    const run = pvc("up 30, east 30, box, up 9.5, east 30, box, east 20");
-    expect(linesOf(run)).toEqual([[20.5, "90°", near(20.5)], ["90°", near(20.5)], [near(20)]]);
+    const run = pvc("up 30, east 30, box, up 11.5, east 30, box, east 20");
+    expect(linesOf(run)).toEqual([[18.5, "90°", near(18.5)], ["90°", near(18.5)], [near(20)]]);
     expect(run.pulls.flatMap(({ pieces }) => pieces).map(({ number, pull }) => [number, pull])).toEqual([
       [1, 1],
       [2, 1],
@@ -157,14 +160,14 @@ describe("a run with elbows and bends of the shop", () => {
       "Handbook off",
     ];
     expect(empty.filter((header) => elbow![header as "Mark"] !== "")).toEqual([]);
-    expect(elbow!.Note).toBe("bought; laid out at 4 in. radius");
+    expect(elbow!.Note).toBe("bought; laid out at 4 in. radius; straight ends not known, none counted");
   });
 
   test("elbows of an offset say so", () => {
     const rows = scheduleRun(buildRun(runOf("east 40, offset 6 up at 30, ahead 40"), HALF_EMT, [30]));
     expect(rows.filter(({ Piece }) => Piece === "").map(({ Note }) => Note)).toEqual([
-      "bought; laid out at 4 in. radius; offset, 1 of 2",
-      "bought; laid out at 4 in. radius; offset, 2 of 2",
+      "bought; laid out at 4 in. radius; straight ends not known, none counted; offset, 1 of 2",
+      "bought; laid out at 4 in. radius; straight ends not known, none counted; offset, 2 of 2",
     ]);
   });
 

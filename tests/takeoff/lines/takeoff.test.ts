@@ -7,6 +7,8 @@ import { quantityOf, records, rowWhere, runsRange, shoesRange } from "../tables"
 
 const SAVED = 4 * (2 - Math.PI / 2);
 /** Feet are held to this [ft]. */
+/** Straight conduit at each end of an elbow of rigid 1 [in]: ANSI C80.1, from memory. */
+const ELBOW_END = 1.875;
 const FEET = 9;
 const shoes = shoesRange(["EMT", "1/2", 4], ["RMC", "1", 5.75], ["PVC 40", "1", 5.75]);
 const items = (table: (string | number)[][]) => records(table).map((row) => row["Item"]);
@@ -82,8 +84,8 @@ describe("rigid: couplings come with the sticks", () => {
       ["Factory elbows above size, metal", "3/4"],
     ];
     const table = takeoff(runsRange(run), { shoes, rules });
-    // 2 elbows take 2 x 2 x 5.75 in. of the legs: 34.25, 28.5 and 34.25 in. are left, all from one stick.
-    expect(quantityOf(table, "RMC 1 conduit")).toBeCloseTo((120 - 4 * 5.75) / 12, FEET);
+    // 2 elbows take 2 x 2 x (5.75 + 1.875) in. of the legs: 32.375, 24.75 and 32.375 in. are left, all from one stick.
+    expect(quantityOf(table, "RMC 1 conduit")).toBeCloseTo((120 - 4 * (5.75 + ELBOW_END)) / 12, FEET);
     expect(quantityOf(table, "RMC 1 conduit, 10 ft stick")).toBe(1);
     expect(quantityOf(table, "RMC 1 90° elbow")).toBe(2);
     expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(1);
@@ -286,8 +288,9 @@ describe("factory elbows above a size", () => {
     const table = takeoff(runsRange(run), { shoes, rules });
     const tangent = (angle: number) => 5.75 * Math.tan((angle * Math.PI) / 360);
     const arc = (5.75 * 25 * Math.PI) / 180;
-    // Legs of 40 less the setbacks at both corners, and the arc of the bend.
-    const stretches = [40 - tangent(25) + arc + 40 - tangent(25) - tangent(45), 40 - tangent(45)];
+    // Legs of 40 less the setbacks at both corners and the elbow's straight ends, and the arc of the bend.
+    const elbow = tangent(45) + ELBOW_END;
+    const stretches = [40 - tangent(25) + arc + 40 - tangent(25) - elbow, 40 - elbow];
     expect(quantityOf(table, "RMC 1 conduit")).toBeCloseTo((stretches[0]! + stretches[1]!) / 12, FEET);
     // Two stretches and an elbow between: two couplings, one of which comes with the only stick.
     expect(quantityOf(table, "RMC 1 threaded coupling, with the sticks")).toBe(1);
@@ -331,27 +334,27 @@ describe("conduit between factory elbows", () => {
   };
 
   test("none between elbows that meet: two pieces, two elbows, three couplings", () => {
-    // Two setbacks of 5.75 in. take the whole leg of 11.5 in.
-    expect(taken("up 40, east 11.5, down 40")).toEqual([2 * 34.25, 3]);
+    // Two setbacks of 5.75 in. and two straight ends of 1.875 take the whole leg of 15.25 in.
+    expect(taken("up 40, east 15.25, down 40")).toEqual([2 * 32.375, 3]);
   });
 
   test("a stretch just as long as a stick is one piece, a longer one full sticks and a rest", () => {
-    expect(taken("east 124.75, up 40")).toEqual([119 + 34.25, 2]);
-    expect(taken("east 125.75, up 40")).toEqual([120 + 34.25, 3]);
-    // 294.25 in. are two sticks and 56.25 in.; with 34.25 in. and the elbow four couplings.
-    expect(taken("east 300, up 40")).toEqual([294.25 + 34.25, 4]);
+    expect(taken("east 126.625, up 40")).toEqual([119 + 32.375, 2]);
+    expect(taken("east 127.625, up 40")).toEqual([120 + 32.375, 3]);
+    // 292.375 in. are two sticks and 54.375 in.; with 32.375 in. and the elbow four couplings.
+    expect(taken("east 300, up 40")).toEqual([292.375 + 32.375, 4]);
   });
 
   test("what is cut to nothing is none: less than 1/32 in. between elbows", () => {
-    expect(taken("up 40, east 11.53, down 40")).toEqual([2 * 34.25, 3]);
-    expect(taken("up 40, east 11.54, down 40")).toEqual([2 * 34.25 + 0.04, 4]);
+    expect(taken("up 40, east 15.28, down 40")).toEqual([2 * 32.375, 3]);
+    expect(taken("up 40, east 15.29, down 40")).toEqual([2 * 32.375 + 0.04, 4]);
   });
 
   test("elbows have the code's radius whatever the shop's shoe, alone and beside a bend the shop makes", () => {
     const tangent = (angle: number, radius: number) => radius * Math.tan((angle * Math.PI) / 360);
-    expect(taken("up 40, east 40", 7)[0]).toBeCloseTo(80 - 2 * 5.75, 5);
+    expect(taken("up 40, east 40", 7)[0]).toBeCloseTo(80 - 2 * 5.75 - 2 * ELBOW_END, 5);
     const arc = (7 * 25 * Math.PI) / 180;
-    const both = 120 - 2 * tangent(25, 7) + arc - 2 * tangent(45, 5.75);
+    const both = 120 - 2 * tangent(25, 7) + arc - 2 * tangent(45, 5.75) - 2 * ELBOW_END;
     expect(taken("up 40, bend 25 east, ahead 40, bend 45 east, ahead 40", 7)[0]).toBeCloseTo(both, 5);
   });
 

@@ -1,12 +1,8 @@
-import { isAngle, type Degrees } from "../../geometry/angle";
 import { remember } from "../../memory/remember";
-import { racewayRecord } from "../../raceway/raceway";
-import { outsideDiameter } from "../../raceway/dimensions";
-import { minimumRadius } from "../../raceway/minimumRadius";
+import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
-import { readRules, type RuleBook } from "../../rules/rules";
-import type { Run } from "./runsTable";
-import type { Shoe } from "../shoe/shoe";
+import { readRules, type RuleBook, type RuleName } from "../../rules/rules";
+import { readSizedLengths, type SizedLengths } from "../../rules/sizedLengths";
 
 /**
  * Above which size bends are bought as factory elbows: a trade size, "none" where the shop bends every size, "all" where
@@ -14,12 +10,15 @@ import type { Shoe } from "../shoe/shoe";
  */
 export type ElbowsAbove = TradeSize | "none" | "all" | "no shoe";
 
-/** Which bends a shop buys as factory elbows. */
+/** Which bends a shop buys as factory elbows, and what these are like. */
 export interface ElbowRule {
   readonly metal: ElbowsAbove;
   readonly pvc: ElbowsAbove;
   /** Angles there are elbows of [°]; bends of other angles are made in the shop. */
   readonly angles: readonly number[];
+  /** Radii other than the standard one, and straight ends other than those listed [in]. */
+  readonly radius: SizedLengths;
+  readonly ends: SizedLengths;
 }
 
 /** Which bends are bought as factory elbows, by the rules in force. */
@@ -27,10 +26,21 @@ export const elbowRule: (rules: RuleBook) => ElbowRule = remember((rules) => ({
   metal: rules.text("Factory elbows above size, metal") as ElbowsAbove,
   pvc: rules.text("Factory elbows above size, PVC") as ElbowsAbove,
   angles: rules.text("Factory elbow angles").split(/[,;]/).map(Number),
+  radius: ownLengths(rules, "Factory elbow radius"),
+  ends: ownLengths(rules, "Factory elbow straight ends"),
 }));
+
+/** The lengths of a rule that the shop has written; none where its word leaves them to the program. */
+const ownLengths = (rules: RuleBook, name: RuleName): SizedLengths =>
+  /\d/.test(rules.text(name)) ? readSizedLengths(rules.text(name), name) : [];
 
 /** The same by the built-in rules. */
 export const USUAL_ELBOWS: ElbowRule = elbowRule(readRules(null));
+
+interface OfSize {
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+}
 
 /**
  * Angles at which a run has factory elbows [°]; none when the shop bends its size.
@@ -38,41 +48,14 @@ export const USUAL_ELBOWS: ElbowRule = elbowRule(readRules(null));
  */
 export function elbowAngles({ raceway, size }: OfSize, rule: ElbowRule, listed: boolean): readonly number[] {
   const above = racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal;
-  return isBought(above, size, listed) ? rule.angles : [];
+  return isAbove(above, size, listed) ? rule.angles : [];
 }
 
 /** True where a rule, not the lack of a shoe, says that the shop bends a run itself. */
 export const isBentInShop = ({ raceway }: OfSize, rule: ElbowRule): boolean =>
   (racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal) !== "no shoe";
 
-function isBought(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean {
+function isAbove(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean {
   if (above === "none" || above === "all") return above === "all";
   return above === "no shoe" ? !listed : TRADE_SIZES.indexOf(size) > TRADE_SIZES.indexOf(above);
-}
-
-/** True when one of the factory elbows has this angle. */
-export const isElbow = (angle: Degrees, angles: readonly number[]): boolean =>
-  angles.some((listed) => isAngle(angle, listed));
-
-type OfSize = Pick<Run, "raceway" | "size">;
-
-/** Centerline radius of a standard elbow [in]: the code's for one-shot bends, as steel elbows have it (common practice). */
-export const standardElbowRadius = ({ size }: OfSize): number => minimumRadius(size, "one-shot");
-
-/**
- * What a run is laid out with when every bend of it is a factory elbow: the code's radius for one-shot bends, as steel
- * elbows have it (common practice), and nothing to hold.
- */
-export const elbowShoe = (run: OfSize): Shoe => noShoe(run, "one-shot", "no shoe: every bend is a factory elbow");
-
-/** What straight conduit is laid out with. */
-export const straightOnly = (run: OfSize): Shoe => noShoe(run, "other", "no shoe: straight conduit");
-
-function noShoe({ raceway, size }: OfSize, bends: "one-shot" | "other", source: string): Shoe {
-  const radius = minimumRadius(size, bends);
-  const outside = outsideDiameter(raceway, size);
-  return {
-    ...{ raceway, size, radius, outsideDiameter: outside, deduct: radius + outside / 2, springback: 0 },
-    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source },
-  };
 }

@@ -1,0 +1,102 @@
+import { isAngle, type Degrees } from "../../geometry/angle";
+import { outsideDiameter } from "../../raceway/dimensions";
+import { elbowStraightEnd, standardElbowRadius } from "../../raceway/elbows";
+import { minimumRadius } from "../../raceway/minimumRadius";
+import type { Raceway } from "../../raceway/raceway";
+import type { TradeSize } from "../../raceway/tradeSize";
+import { lengthFor } from "../../rules/sizedLengths";
+import { RouteError } from "../../route/text/routeError";
+import type { AskedElbow, RouteCorner } from "../../route/text/types";
+import { InputError, NotListedError } from "../../units/errors";
+import { showDegrees, showInches } from "../../units/show";
+import { ROUNDING } from "../../units/tolerances";
+import { elbowAngles, type ElbowRule } from "./elbowRule";
+import type { Shoe } from "../shoe/shoe";
+
+/** What elbows are for. */
+interface OfSize {
+  readonly raceway: Raceway;
+  readonly size: TradeSize;
+}
+
+/** The factory elbows of one run. Lengths [in], angles [°]. */
+export interface RunElbows {
+  /** Angles at which its bends are bought; none when the shop bends its size. */
+  readonly bought: readonly number[];
+  /** Angles that elbows are made in. */
+  readonly angles: readonly number[];
+  /** Radius of those that the route gives none. */
+  readonly radius: number;
+  /** Straight conduit at each end of one; 0 where neither a print nor the shop says. */
+  readonly end: number;
+}
+
+/** The factory elbows of a run. @param listed false where no shoe is listed for it */
+export function elbowsOf(run: OfSize, rule: ElbowRule, listed: boolean): RunElbows {
+  const { raceway, size } = run;
+  return {
+    bought: elbowAngles(run, rule, listed),
+    angles: rule.angles,
+    radius: lengthFor(rule.radius, raceway, size) ?? standardElbowRadius(size).value,
+    end: lengthFor(rule.ends, raceway, size) ?? listedEnd(run),
+  };
+}
+
+function listedEnd({ raceway, size }: OfSize): number {
+  try {
+    return elbowStraightEnd(raceway, size).value;
+  } catch (error) {
+    if (error instanceof NotListedError) return 0;
+    throw error;
+  }
+}
+
+/** What says whether a bend is bought: its angle [°], and whether the route asks for an elbow there. */
+export interface ElbowOrBend {
+  readonly angle: Degrees;
+  readonly corner: Pick<RouteCorner, "elbow">;
+}
+
+/** True when a bend of a run is bought as a factory elbow. */
+export const isBought = ({ angle, corner }: ElbowOrBend, { bought }: RunElbows): boolean =>
+  corner.elbow !== undefined || isElbow(angle, bought);
+
+const isElbow = (angle: Degrees, angles: readonly number[]): boolean => angles.some((listed) => isAngle(angle, listed));
+
+/**
+ * The radius of a factory elbow [in].
+ *
+ * @param asked the elbow that the route asks for, if it does
+ * @throws InputError below the code's least radius, and where the route asks for one of an angle that none has
+ */
+export function radiusOfElbow(run: OfSize, elbows: RunElbows, angle: Degrees, asked?: AskedElbow): number {
+  const radius = asked?.radius ?? elbows.radius;
+  const least = standardElbowRadius(run.size).value;
+  if (radius < least - ROUNDING) {
+    const limit = `of ${run.raceway} ${run.size} must be at least ${showInches(least)} (NEC chapter 9, table 2); got ${showInches(radius)}`;
+    if (asked && asked.radius !== null) throw new RouteError(asked.step, `the radius of an elbow ${limit}`);
+    throw new InputError(`Factory elbow radius ${limit}`);
+  }
+  if (asked && !isElbow(angle, elbows.angles)) {
+    const made = elbows.angles.map((each) => showDegrees(each)).join(", ");
+    const words = `there is no factory elbow of ${showDegrees(angle)}, only of ${made} (rule Factory elbow angles).`;
+    throw new RouteError(asked.step, words);
+  }
+  return radius;
+}
+
+/** What a run is laid out with when every bend of it is a factory elbow: their radius [in], and nothing to hold. */
+export const elbowShoe = (run: OfSize, radius: number): Shoe =>
+  noShoe(run, radius, "no shoe: every bend is a factory elbow");
+
+/** What straight conduit is laid out with. */
+export const straightOnly = (run: OfSize): Shoe =>
+  noShoe(run, minimumRadius(run.size, "other"), "no shoe: straight conduit");
+
+function noShoe({ raceway, size }: OfSize, radius: number, source: string): Shoe {
+  const outside = outsideDiameter(raceway, size);
+  return {
+    ...{ raceway, size, radius, outsideDiameter: outside, deduct: radius + outside / 2, springback: 0 },
+    ...{ dialFrom: 0, dialTo: 90, dialStart: 0, shortestTail: 0, source },
+  };
+}
