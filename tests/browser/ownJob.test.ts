@@ -245,3 +245,29 @@ test("rows that stand apart under the table are said in the pane, and its button
   await bench.settled();
   expect(await connectors()).toBe(6);
 });
+
+test("rows that spill from a formula are as high as their words, and low again when those go", async () => {
+  const firstRow = (isHigh: boolean) =>
+    bench.page.waitForFunction(
+      (high) => window.ledgerBook!.sheet("Checks").native.getRowHeight(1) > 30 === high,
+      isHigh,
+    );
+  await fill([{ ...run("P-1"), Size: "5/8" }]);
+  await bench.page.evaluate(() => window.ledgerBook!.range("Checks!A1").select());
+  await firstRow(true);
+  await bench.page.evaluate(() => window.ledgerBook!.range("Runs!A2:F2").setValues([["", "", "", "", "", ""]]));
+  await firstRow(false);
+});
+
+test("pasted text stands as its column does, lists and numbers too", async () => {
+  await fill([run("P-1")]);
+  const styles = await bench.page.evaluate(() => {
+    const sheet = window.ledgerBook!.sheet("Runs").native.getSheet();
+    return [3, 4, 6].map((column) => ({
+      own: sheet.getComposedCellStyle(1, column),
+      column: sheet.getColumnStyle(column),
+    }));
+  });
+  for (const { own, column } of styles) expect([own.vt, own.ht]).toEqual([column!.vt, column!.ht]);
+  expect(styles[0]!.own.vt).toBeDefined();
+});

@@ -75,7 +75,7 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [70, count],
   Degrees: [80, { ...degrees, note: "The most between two boxes; follows by formula" }],
-  Check: [200, long],
+  Check: [280, long],
   // Shoes
   "Made for": [90, { ...words, note: "A shoe made for another size: 1, or RMC 1" }],
   Radius: [85, { ...inches, note: "Centerline, finished, at 90°" }],

@@ -1,5 +1,6 @@
-import { type Injector, toDisposable } from "@univerjs/core";
+import { DataValidationType, type Injector, IUniverInstanceService, toDisposable } from "@univerjs/core";
 import { IEditorBridgeService, ISheetCellDropdownManagerService } from "@univerjs/preset-sheets-core";
+import { DataValidatorRegistryService } from "@univerjs/preset-sheets-data-validation";
 
 /**
  * Lists to choose from open on demand, by the arrow in their cell. By itself the grid opens them as soon as somebody
@@ -16,4 +17,16 @@ export function openListsOnDemand(services: Injector): void {
   };
   // Defined, not assigned: what the services hand out is a stand-in whose methods are kept apart from the object.
   Object.defineProperty(lists, "showDropdown", { value: showOnDemand, configurable: true, writable: true });
+}
+
+/** A cell with a list is drawn in the style of its column, as every other cell; by itself the grid knows its own only. */
+export function drawListsAsColumns(services: Injector): void {
+  const drawn = services.get(DataValidatorRegistryService).getValidatorItem(DataValidationType.LIST)?.canvasRender;
+  if (!drawn) return;
+  const books = services.get(IUniverInstanceService);
+  const draw = drawn.drawWith.bind(drawn);
+  drawn.drawWith = (context, info, ...rest) => {
+    const sheet = books.getUniverSheetInstance(info.unitId)?.getSheetBySheetId(info.subUnitId);
+    return draw(context, sheet ? { ...info, style: sheet.getComposedCellStyle(info.row, info.col) } : info, ...rest);
+  };
 }

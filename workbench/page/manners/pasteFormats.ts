@@ -4,6 +4,7 @@ import {
   isTextFormat,
   type Injector,
   type IObjectMatrixPrimitiveType,
+  type IStyleData,
   IUniverInstanceService,
 } from "@univerjs/core";
 import { COPY_TYPE, ISheetClipboardService, type ISheetClipboardHook } from "@univerjs/preset-sheets-core";
@@ -40,11 +41,11 @@ export function keepFormatsWhenPasting(services: Injector): void {
       const brought = cell && typeof cell.s === "object" ? cell.s?.n : undefined;
       const there = sheet.getComposedCellStyle(at, across).n;
       const format = from ? brought : (brought ?? there);
-      const style = { s: { n: format ? { ...format } : null } };
+      const style = { s: { ...(from ? {} : unset(cell?.s)), n: format ? { ...format } : null } };
       // The grid knows a cell's own text format only, not its column's: there it has read 3/4 as a date by now.
       const asText = !from && isTextFormat(format?.pattern) && cell?.v != null && !cell.p;
       const text = asText ? { v: String(cell.v), t: CellValueType.STRING } : {};
-      if (from || format) (cellValue[at] ??= {})[across] = { ...text, ...style };
+      if (from || format || cell?.s) (cellValue[at] ??= {})[across] = { ...text, ...style };
     });
     const change = { unitId: to.unitId, subUnitId: to.subUnitId, cellValue };
     return {
@@ -56,4 +57,16 @@ export function keepFormatsWhenPasting(services: Injector): void {
   // Before the grid's own, which have 0 and 10, and after them.
   clipboard.addClipboardHook({ id: "ledger-own-styles", priority: -1, onPasteCells: ownStyles });
   clipboard.addClipboardHook({ id: "ledger-formats", priority: 20, onPasteCells: formats });
+}
+
+/** What the grid writes into a pasted cell that brought no style of its own: it would stand over its column's. */
+const USUAL: IStyleData = { ff: "Arial", fs: 11, it: 0, bl: 0, td: 0, ht: 0, vt: 0, tb: 0 };
+const USUAL_PARTS = ["ul", "st", "ol", "tr", "pd"] as const;
+
+/** Takes away the parts of a pasted style that say nothing. */
+function unset(style: ICellData["s"]): IStyleData {
+  if (!style || typeof style !== "object") return {};
+  const silent = Object.entries(USUAL).filter(([key, usual]) => style[key as keyof IStyleData] === usual);
+  const parts = USUAL_PARTS.filter((key) => !(style[key] as { s?: number } | undefined)?.s);
+  return Object.fromEntries([...silent.map(([key]) => key), ...parts].map((key) => [key, null])) as IStyleData;
 }
