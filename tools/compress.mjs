@@ -25,9 +25,12 @@ const timeOf = (file) => fs.statSync(file, { throwIfNoEntry: false })?.mtimeMs ?
 /** Whether a compressed form is there and as new as its file. */
 export const isFresh = (file, ending) => timeOf(file + ending) >= timeOf(file);
 
-/** Compresses what is not yet, in dist/ and dist/workbench; takes away compressed forms whose file is gone. */
+/** The folders of dist/ with texts that go over the wire. */
+const folders = ["", "workbench", "bender"];
+
+/** Compresses what is not yet; takes away compressed forms whose file is gone. */
 export async function compress(dist) {
-  for (const folder of [dist, path.join(dist, "workbench")]) {
+  for (const folder of folders.map((name) => path.join(dist, name))) {
     if (!fs.existsSync(folder)) continue;
     for (const name of fs.readdirSync(folder)) {
       const file = path.join(folder, name);

@@ -12,7 +12,7 @@ const site = path.join(root, "dist", "site");
 try {
   require("./typescript.cjs");
   const address = require("./site/address.ts").readAddress(process.env.ADDIN_URL);
-  await build(["functions", "taskpane"]);
+  await build(["functions", "taskpane", "bender"]);
   const { version, config } = JSON.parse(fs.readFileSync(path.join(root, "package.json"), "utf8"));
   const files = require("./site/assemble.ts").siteFiles(root, {
     address,

@@ -4,8 +4,14 @@ import { Bench } from "./bench";
 import { launchBrowser } from "./launch";
 import { type PageServer, startServer } from "./server";
 
-/** Starts both before the tests of a file and stops them after; the function opens the page in a browser of its own. */
-export function atPage(job?: string): () => Promise<Bench> {
+/** Where the page is served, and the browser to open it in. */
+export interface AtPage {
+  readonly address: string;
+  readonly browser: Browser;
+}
+
+/** Starts both before the tests of a file and stops them after; the function hands them over in a test. */
+export function serverAndBrowser(): () => AtPage {
   let server: PageServer | undefined;
   let browser: Browser | undefined;
 
@@ -19,7 +25,13 @@ export function atPage(job?: string): () => Promise<Bench> {
     server?.stop();
   });
 
-  return () => Bench.open(browser!, server!.address, job);
+  return () => ({ address: server!.address, browser: browser! });
+}
+
+/** The same; the function opens the page in a browser of its own. */
+export function atPage(job?: string): () => Promise<Bench> {
+  const at = serverAndBrowser();
+  return () => Bench.open(at().browser, at().address, job);
 }
 
 /** Opens the page anew before each test and hands it over; a page that complained fails its test. */

@@ -1,38 +1,27 @@
 /** The page at the bender in a browser: without a network, by touch, read by a checker, nothing lost. */
 import { readFileSync } from "node:fs";
-import type { AxeResults } from "axe-core";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { BrowserContext, Page } from "playwright-core";
 import { benderJobText } from "../../src/made/records/benderJob";
 import { readMade } from "../../src/made/records/madeTable";
 import { readRecordsText } from "../../src/made/records/recordsText";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
-import { launchBrowser } from "./launch";
-import { startServer, type PageServer } from "./server";
+import { serverAndBrowser } from "./atPage";
+import { findingsIn, loadChecker } from "./checker";
 
 jest.setTimeout(120_000);
 
-const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 /** Least side of what is touched [px] (WCAG 2.2, 2.5.5 Target Size, enhanced). */
 const TOUCH = 44;
 const job = benderJobText({ style: "feet", runs: demoRuns.map((row) => row.map((cell) => cell ?? "")) });
 
-let server: PageServer;
-let browser: Browser;
+const at = serverAndBrowser();
 let context: BrowserContext;
 let page: Page;
 
-beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.stop();
-});
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 320, height: 640 }, hasTouch: true });
+  context = await at().browser.newContext({ viewport: { width: 320, height: 640 }, hasTouch: true });
   page = await context.newPage();
-  await page.goto(`${server.address}bender`);
+  await page.goto(`${at().address}bender`);
   await page.getByLabel("Paste the job here").fill(job);
   await page.getByRole("button", { name: "Open", exact: true }).tap();
   await page.getByRole("button", { name: /^TH-02\/1/ }).waitFor();
@@ -40,13 +29,6 @@ beforeEach(async () => {
 afterEach(() => context.close());
 
 const tap = (name: string) => page.getByRole("button", { name, exact: true }).tap();
-
-async function graveIn(): Promise<string[]> {
-  const { violations } = (await page.evaluate("axe.run(document, { resultTypes: ['violations'] })")) as AxeResults;
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
-  );
-}
 
 /** What is smaller than a thumb, of all that can be touched. */
 const small = () =>
@@ -79,10 +61,10 @@ test.each(["light", "dark"] as const)(
   "%s: the checker finds nothing, at 320 px nothing is too small or too wide",
   async (colorScheme) => {
     await page.emulateMedia({ colorScheme });
-    await page.evaluate(axe);
+    await loadChecker(page);
     const found: string[] = [];
     await screens(async (name) => {
-      found.push(...(await graveIn()).map((each) => `${name}: ${each}`));
+      found.push(...(await findingsIn(page)).map((each) => `${name}: ${each}`));
       found.push(...(await small()).map((each) => `${name}, small: ${each}`));
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       if (wide > 0) found.push(`${name} is ${wide} px too wide`);
@@ -99,8 +81,6 @@ test.each(["light", "dark"] as const)(
 
 test("works without a network once it was loaded: the job, the pieces and the records are still there", async () => {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  // The first load came before the worker did; this one it keeps.
-  await page.reload();
   await context.setOffline(true);
   await page.reload();
   await page.getByRole("button", { name: /^TH-02\/1/ }).tap();

@@ -1,34 +1,22 @@
 /** Starting: what somebody sees who comes for the first time, and what the page's address may ask for. */
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import "./bench";
-import { launchBrowser } from "./launch";
-import { startServer, type PageServer } from "./server";
+import { serverAndBrowser } from "./atPage";
 
 jest.setTimeout(300000);
 
-let server: PageServer;
-let browser: Browser;
+const at = serverAndBrowser();
 let page: Page;
 
-beforeAll(async () => {
-  server = await startServer();
-  browser = await launchBrowser();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  server?.stop();
-});
-
 beforeEach(async () => {
-  page = await (await browser.newContext({ viewport: { width: 1200, height: 750 } })).newPage();
+  page = await (await at().browser.newContext({ viewport: { width: 1200, height: 750 } })).newPage();
   page.setDefaultTimeout(60000);
 });
 
 afterEach(() => page.context().close());
 
 async function open(query = ""): Promise<void> {
-  await page.goto(`${server.address}workbench/${query}`);
+  await page.goto(`${at().address}workbench/${query}`);
 }
 
 async function settled(): Promise<void> {

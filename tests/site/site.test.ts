@@ -86,6 +86,18 @@ describe("the site", () => {
     expect(html).not.toMatch(/<script(?![^>]*src=)/);
   });
 
+  test("has the page at the bender with every file that it names, under a policy of its own files alone", () => {
+    const html = text("bender/index.html");
+    const named = [...html.matchAll(/(?:src|href)="([^":]+)"/g)].map(([, name]) => name!);
+    expect(named.sort()).toEqual(["bender.css", "bender.js"]);
+    for (const name of [...named, "sw.js"]) expect(files.get(`bender/${name}`)!.length).toBeGreaterThan(100);
+    const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)![1]!;
+    expect(html.indexOf(policy)).toBeLessThan(html.indexOf("<script"));
+    expect(policy).toMatch(/default-src 'none'; script-src 'self';/);
+    expect(policy).not.toMatch(/https?:|unsafe-eval/);
+    expect(text("_headers")).toContain(`/bender/*\n  Content-Security-Policy: ${policy}`);
+  });
+
   test("keeps nothing of this machine in what Excel reads", () => {
     expect(text("functions.json")).not.toContain("raceway-ledger.example");
     expect(JSON.parse(text("functions.json")).functions[0].helpUrl).toMatch(new RegExp(`^${address}help/`));

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { hostFiles } from "./hostFiles";
-import { OFFICE_JS, PANE_POLICY } from "./policy";
+import { BENDER_POLICY, OFFICE_JS, PANE_POLICY } from "./policy";
 import { paneScripts } from "./scripts";
 import { type ManifestFacts, productionManifest, productionMetadata } from "./productionManifest";
 
@@ -22,6 +22,7 @@ export function siteFiles(root: string, facts: ManifestFacts): SiteFiles {
   files.set("functions.json", productionMetadata(readFileSync(join(dist, "functions.json"), "utf8"), facts.address));
   files.set("demo.json", readFileSync(join(dist, "demo.json")));
   files.set("LICENSE.txt", readFileSync(join(root, "LICENSE")));
+  for (const [name, content] of benderFiles(join(dist, "bender"))) files.set(`bender/${name}`, content);
   for (const [from, to] of [
     ["dist/icons", "icons"],
     ["docs/help", "help"],
@@ -31,14 +32,32 @@ export function siteFiles(root: string, facts: ManifestFacts): SiteFiles {
   return files;
 }
 
+/** Files of the page at the bender: its worker keeps them on the tablet by these names. */
+const BENDER_FILES = ["bender.js", "bender.css", "sw.js"];
+
+/** The page at the bender under its policy, and what it loads. */
+function benderFiles(folder: string): [name: string, content: string | Buffer][] {
+  const html = withPolicy(readFileSync(join(folder, "index.html"), "utf8"), BENDER_POLICY);
+  return [
+    ["index.html", html],
+    ...BENDER_FILES.map((name): [string, Buffer] => [name, readFileSync(join(folder, name))]),
+  ];
+}
+
+/** A page whose policy stands before anything it loads. */
+function withPolicy(html: string, policy: string): string {
+  const meta = `<meta http-equiv="Content-Security-Policy" content="${policy}"/>`;
+  const under = html.replace(/(<meta charset="utf-8"\s*\/?>)/, `$1${meta}`);
+  if (!under.includes(meta)) throw new Error("A page is not built as expected: it has no place for its policy.");
+  return under;
+}
+
 /** The pane's page with Office.js from Microsoft, our files from their folder, and the policy. */
 export function paneHtml(built: string, folder: string): string {
-  const policy = `<meta http-equiv="Content-Security-Policy" content="${PANE_POLICY}"/>`;
-  const html = built
-    .replace(/(<meta charset="utf-8"\s*\/?>)/, `$1${policy}`)
+  const html = withPolicy(built, PANE_POLICY)
     .replace(/src="office-js\/office\.js"/, `src="${OFFICE_JS}"`)
     .replace(/(src|href)="([\w.-]+\.(?:js|css))"/g, `$1="${folder}/$2"`);
-  if (!html.includes(policy) || !html.includes(OFFICE_JS)) throw new Error("taskpane.html is not built as expected.");
+  if (!html.includes(OFFICE_JS)) throw new Error("taskpane.html is not built as expected.");
   return html;
 }
 

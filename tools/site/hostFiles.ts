@@ -1,4 +1,4 @@
-import { PANE_POLICY } from "./policy";
+import { BENDER_POLICY, PANE_POLICY } from "./policy";
 import type { ManifestFacts } from "./productionManifest";
 
 /**
@@ -19,6 +19,8 @@ function headers(folder: string): string {
   Cache-Control: no-cache
 /taskpane.html
   Content-Security-Policy: ${PANE_POLICY}
+/bender/*
+  Content-Security-Policy: ${BENDER_POLICY}
 /functions.js*
   Access-Control-Allow-Origin: *
 /${folder}/*
@@ -49,6 +51,7 @@ function indexHtml(address: string, version: string): string {
       <li>On Windows or a Mac, ask your Microsoft 365 administrator to deploy the file, or follow the README.</li>
       <li>Type <code>=CONDUIT.</code> in a cell, or open the ledger from the Home tab.</li>
     </ol>
+    <p>On a tablet at the bender: <a href="bender/">the view for the shop</a>, which works without a network once it was opened.</p>
     <p>Your workbook stays where it is: the add-in sends nothing anywhere. <a href="help/index.html">Functions</a></p>
     <p><small>Served from ${address}</small></p>
   </body>

@@ -18,3 +18,16 @@ export const PANE_POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");
+
+/** What the page at the bender may load: its own files and nothing else. Styles may be inline, scripts may not. */
+export const BENDER_POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "media-src 'self' blob:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");

@@ -33,7 +33,8 @@ async function answer(request: Request): Promise<Response> {
     if (fresh.ok) await cache.put(request, fresh.clone());
     return fresh;
   } catch (error) {
-    const kept = await cache.match(request, { ignoreSearch: true });
+    const asked = request.mode === "navigate" ? "./" : request;
+    const kept = await cache.match(asked, { ignoreSearch: true });
     if (kept) return kept;
     throw error;
   }
