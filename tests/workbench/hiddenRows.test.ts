@@ -21,3 +21,13 @@ test("a total of the rows shown follows rows that are hidden and shown between e
   rows.showRows(2, 1);
   expect(await total(["A1", 4])).toBe(5304);
 });
+
+test("a hidden row counts where only a spilled value stands in it", async () => {
+  open = await openProbe({ A1: 9, C1: "=PROBE.COUNTDOWN(A1)", A2: "=SUBTOTAL(109,C1:C9)" });
+  const { book } = open;
+  book.sheets()[0]!.native.hideRows(7, 1);
+  book.range("A1").setValues([[8]]);
+  await book.settled();
+  // 8 + 7 + … + 1, without the 1 that stands in the hidden row.
+  expect(book.range("A2").values[0]![0]).toBe(35);
+});
