@@ -5,6 +5,7 @@ import { toInches } from "../units/length";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
 import { readSizedLengths } from "./sizedLengths";
+import { readCelsius } from "../units/celsius";
 
 /** Factory elbows above no size, above all, or of the sizes the shop has no shoe for. */
 const ELBOW_WORDS: readonly string[] = ["none", "all", "no shoe"];
@@ -20,6 +21,12 @@ const READERS: Record<string, Reader> = {
   in: (cell, name) => toInches(cell, name, { min: 0 }),
   "in of travel": number({ above: 0 }),
   F: number({ min: 0 }),
+  C: (cell, name) => readCelsius(cell, name, { min: -60, max: 60 }),
+  "C of terminals"(cell, name) {
+    const column = asNumber(cell);
+    if (column === 60 || column === 75 || column === 90) return column;
+    throw mistake(name, "60, 75 or 90", cell);
+  },
   edition: (cell, name) => readEdition(cell, name),
   "trade size"(cell, name) {
     const word = String(cell ?? "")

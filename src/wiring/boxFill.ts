@@ -40,6 +40,9 @@ export function boxVolume({ conductors, grounds, devices, clamps, supports }: Bo
   return sum(conductors) + groundVolume + device * sum(devices) + largestOf(all) * ((clamps ? 1 : 0) + supports);
 }
 
+/** True for a conductor that a box is filled by: larger ones measure it by 314.28. */
+export const hasBoxVolume = (size: string): boolean => size in VOLUMES;
+
 const largestOf = (wires: readonly WireCount[]): number =>
   volumeOf([...wires].sort((a, b) => circularMils(b.size) - circularMils(a.size))[0]!.size);
 

@@ -1,7 +1,10 @@
+import type { Edition } from "../raceway/edition";
 import { InputError, NotListedError } from "../units/errors";
 import { show } from "../units/show";
 import table from "./data/grounding.json";
 import { circularMils, sizeOfMils } from "./wireSizes";
+
+const ALUMINUM_2020: Record<string, string> = table.aluminum2020;
 
 /** Metal of a conductor. */
 export type WireMetal = "copper" | "aluminum";
@@ -19,10 +22,12 @@ export function groundingSize(
   breaker: number,
   metal: WireMetal,
   upsized?: { readonly needed: string; readonly installed: string },
+  edition: Edition = 2023,
 ): string {
   const row = table.rows.find(([most]) => breaker <= (most as number));
   if (!row) throw new NotListedError(`breaker must be at most 6000 A; got ${show(breaker)} A.`);
-  const size = row[metal === "copper" ? 1 : 2] as string;
+  const older = edition === 2020 && metal === "aluminum" ? ALUMINUM_2020[String(row[0])] : undefined;
+  const size = older ?? (row[metal === "copper" ? 1 : 2] as string);
   if (!upsized) return size;
   const [needed, installed] = [circularMils(upsized.needed), circularMils(upsized.installed)];
   if (installed < needed) {

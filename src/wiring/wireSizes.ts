@@ -63,3 +63,6 @@ export function readWireCounts(value: unknown, argument: string): WireCount[] {
       return { count: Number(count), size: readWireSize(size, argument) };
     });
 }
+
+/** A size as people write it. @example sizeInWords("250") //=> "250 kcmil" */
+export const sizeInWords = (size: string): string => (Number(size) >= 250 ? `${size} kcmil` : `#${size}`);

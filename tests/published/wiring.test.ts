@@ -38,6 +38,12 @@ test.each([
   [["12", 9, 45], 18.27],
   [["12", 9, 45, 75], 25 * 0.7 * 0.82],
   [["500", 3, 30, 75], 380],
+  // NEC 2023, table 310.16, as read.
+  [["1000", 3, 30, 75], 545],
+  [["750", 3, 30, 60], 400],
+  [["4/0", 3, 30, 75, null, "aluminum"], 180],
+  [["12", 3, 30, 90, null, "aluminum"], 25],
+  [["1000", 4, 30, 90, null, "aluminum"], 500 * 0.8],
 ])("ampacity of %p is %f A", (args, amperes) => {
   expect((ampacity as (...args: unknown[]) => number)(...args)).toBeCloseTo(amperes, 9);
 });
@@ -53,9 +59,46 @@ test.each([
   [[61], "8"],
   [[200, null, null, "aluminum"], "4"],
   [[6000], "800"],
+  [[6000, null, null, "aluminum"], "1250"],
+  // From memory: 2020 had 1200 kcmil, which is no size of table 8.
+  [[5000, null, null, "aluminum", null, 2020], "1200"],
 ])("grounding conductor of %p is %s", (args, size) => {
   expect((groundSize as (...args: unknown[]) => string)(...args)).toBe(size);
 });
+
+// Table 310.15(B)(1), 30 °C base, as read: factors by the column.
+test.each([
+  [31, [0.91, 0.94, 0.96]],
+  [36, [0.82, 0.88, 0.91]],
+  [41, [0.71, 0.82, 0.87]],
+  [50, [0.58, 0.75, 0.82]],
+  [55, [0.41, 0.67, 0.76]],
+])("at %d °C", (celsius, factors) => {
+  expect([60, 75, 90].map((column) => ampacity("12", 3, celsius, column, "correction"))).toEqual(factors);
+});
+
+test("at 60 °C the 60 °C column has none", () => {
+  expect(ampacity("12", 3, 60, 75, "correction")).toBe(0.58);
+  expect(() => ampacity("12", 3, 60, 60)).toThrow("No correction is listed for 60 °C in the column of 60 °C.");
+});
+
+// Table 310.15(C)(1), as read (2014 has the same).
+test.each([
+  [3, 1],
+  [4, 0.8],
+  [6, 0.8],
+  [7, 0.7],
+  [9, 0.7],
+  [10, 0.5],
+  [20, 0.5],
+  [21, 0.45],
+  [30, 0.45],
+  [31, 0.4],
+  [40, 0.4],
+  [41, 0.35],
+])("%d current-carrying conductors: %f", (count, factor) =>
+  expect(ampacity("12", count, 30, 90, "adjustment")).toBe(factor),
+);
 
 // NEC 2023 table 300.5(A).
 test.each([
@@ -69,3 +112,10 @@ test.each([
   ["dwelling driveway", "EMT", 18],
   ["airport", "PVC-coated RMC", 18],
 ])("cover %s of %s: %d in.", (place, what, inches) => expect(cover(place, what)).toBe(inches));
+
+test("rules are named by their edition", () => {
+  expect(cover("general", "RMC", "rule", 2020)).toMatch(/^NEC 2020, table 300\.5: /);
+  expect(boxFill("6 #12", null, null, null, null, "rule")).toMatch(/^NEC 2023, 314\.16\(B\): /);
+  expect(groundSize(60, null, null, null, "rule", 2020)).toMatch(/^NEC 2020, 250\.122: /);
+  expect(ampacity("12", 3, 30, 90, "rule")).toMatch(/^NEC 2023, table 310\.16: /);
+});

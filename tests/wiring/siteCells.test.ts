@@ -1,7 +1,7 @@
 import { InputError } from "../../src/units/errors";
 import { readBreaker } from "../../src/wiring/breaker";
 import { placeInWords, readPlace, standsFree } from "../../src/wiring/place";
-import { readCelsius } from "../../src/wiring/temperature";
+import { readCelsius } from "../../src/units/celsius";
 
 test.each([
   ["exposed", { main: "exposed", wet: false, hot: false }],

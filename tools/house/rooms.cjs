@@ -7,6 +7,7 @@ const ROOMS = [
     "geometry",
     "raceway",
     "wiring",
+    "wiring/pull",
     "rules",
     "bends/shapes",
     "bends/groups",

@@ -19,6 +19,10 @@ export const RUN_HEADERS = [
   "Crew",
   "Fittings",
   "Grounding bushing",
+  "Where",
+  "Temperature change",
+  "Ambient",
+  "Breaker",
 ] as const;
 
 type DemoRun = readonly [
@@ -326,15 +330,29 @@ const BENDING: Record<DemoRun[1], readonly [date: string, crew: string]> = {
 const FITTINGS: Readonly<Record<string, string>> = { "TH-11": "compression", "DL-06": "compression" };
 const GROUNDING: Readonly<Record<string, string>> = { "PR-01": "both", "PR-07": "from" };
 
+/** What feeds them [A]; PR-03's is larger than its conductors carry. */
+const BREAKERS: Readonly<Record<string, number>> = {
+  ...{ "TH-01": 20, "TH-02": 20, "TH-03": 20, "TH-04": 20, "TH-05": 20, "TH-06": 50, "TH-07": 15, "TH-08": 20 },
+  ...{ "TH-09": 20, "TH-10": 15, "TH-11": 70, "PR-01": 40, "PR-02": 30, "PR-03": 50, "PR-04": 50, "PR-05": 15 },
+  ...{ "PR-06": 15, "PR-07": 70, "PR-08": 20, "DL-03": 20, "DL-04": 30, "DL-05": 70, "DL-06": 30, "DL-07": 20 },
+};
+/** The pier run lies open to the sun; the pump room is warm [°C]. */
+const WHERE: Readonly<Record<string, string>> = { "DL-09": "exposed", "PR-01": "exposed, hot" };
+const TEMPERATURE_CHANGE: Readonly<Record<string, number>> = { "DL-09": 60 };
+const AMBIENT: Readonly<Record<string, number>> = { "PR-01": 40 };
+
 const JOB = "Ferry terminal";
 
 type RunCell = string | number | null;
+
+const siteOf = (run: string): RunCell[] =>
+  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS].map((column) => column[run] ?? null);
 
 /** The Runs table of the demo job, header row first. */
 export const demoRuns: readonly (readonly RunCell[])[] = [
   RUN_HEADERS,
   ...RUNS.map(([run, area, ...rest]) => {
-    return [run, JOB, area, ...rest, ...BENDING[area], FITTINGS[run] ?? null, GROUNDING[run] ?? null];
+    return [run, JOB, area, ...rest, ...BENDING[area], ...siteOf(run)];
   }),
 ];
 

@@ -362,6 +362,24 @@ export const RULES = [
     source: "common practice, no source",
   },
   {
+    rule: "Ambient temperature",
+    value: 30,
+    unit: "C",
+    source: "NEC table 310.16 is for 30 °C: use your site's; a run's own Ambient goes before it",
+  },
+  {
+    rule: "Terminals to 100 A",
+    value: 60,
+    unit: "C of terminals",
+    source: "NEC 110.14(C)(1), from memory: 60 °C to 100 A unless the equipment is marked; 75 where yours is",
+  },
+  {
+    rule: "Terminals above 100 A",
+    value: 75,
+    unit: "C of terminals",
+    source: "NEC 110.14(C)(1), from memory",
+  },
+  {
     rule: "Ends that are no boxes",
     value: "panel, panelboard, switchboard, switchgear, transformer, starter, disconnect, motor, pump, fan, existing",
     unit: "words",

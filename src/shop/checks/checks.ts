@@ -1,6 +1,10 @@
 import { remember } from "../../memory/remember";
 import type { Edition } from "../../raceway/rules";
 import type { RuleBook } from "../../rules/rules";
+import { ampacityFindings, dryTypeInWet, hotWithoutAmbient } from "../code/ampacityChecks";
+import { boxesTooFull } from "../code/boxChecks";
+import { groundTooSmall } from "../code/groundChecks";
+import { pullBoxSizes } from "../code/pullBoxChecks";
 import { tooShallow } from "../code/coverChecks";
 import { throatsNeeded } from "../code/throats";
 import { expansionNeeded } from "../code/movementChecks";
@@ -41,6 +45,7 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...unnamedRows(job),
     ...repeatedNames(job),
     ...job.rows.flatMap((row) => checkRow(row, edition, rules)),
+    ...boxesTooFull(job, edition),
     ...unmeasuredShoes(job),
   ];
 }
@@ -67,6 +72,11 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...tooTight(built, edition),
       ...tooFull(built, edition),
       ...throatsNeeded(built, edition),
+      ...dryTypeInWet(built, edition, rules),
+      ...hotWithoutAmbient(built, edition, rules),
+      ...ampacityFindings(built, edition, rules),
+      ...groundTooSmall(built, edition, rules),
+      ...pullBoxSizes(built, edition),
       ...tooFewStraps(built, edition),
       ...tooShallow(built, edition),
       ...expansionNeeded(built, edition, rules),

@@ -1,6 +1,6 @@
 import { toRadians } from "../../geometry/angle";
 import { pathSpans, type Span } from "../../geometry/span";
-import { sidewallPressure, weightCorrection, type Lay } from "../../wiring/pulling";
+import { sidewallPressure, weightCorrection, type Lay } from "../../wiring/pull/pulling";
 import { pullPath } from "../../route/problems";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
 

@@ -4,7 +4,7 @@ import { toNumber } from "../../units/number";
 import { optional } from "../../units/optional";
 import { readBreaker, type Breaker } from "../../wiring/breaker";
 import { readPlace, type Place } from "../../wiring/place";
-import { readCelsius } from "../../wiring/temperature";
+import { readCelsius } from "../../units/celsius";
 
 /** Columns of Runs about where a run is and what feeds it. */
 export const SITE_COLUMNS: readonly Column[] = [

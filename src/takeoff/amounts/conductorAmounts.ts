@@ -1,3 +1,4 @@
+import { sizeInWords } from "../../wiring/wireSizes";
 import type { Conductors } from "../../wiring/conductors";
 import { readConductors } from "../../wiring/readConductors";
 import type { Run } from "../../shop/run/runsTable";
@@ -23,13 +24,9 @@ export function conductorAmounts(run: Run, length: number, pulls: number, rules:
   }));
 }
 
-/** Sizes from here on are kcmil, the smaller ones AWG. */
-const SMALLEST_KCMIL = 250;
-
 function conductorItem({ size, insulation, compact, metal }: Conductors): Item {
-  const named = Number(size) >= SMALLEST_KCMIL ? `${size} kcmil` : `#${size}`;
   return {
-    name: `${named} ${insulation}${compact ? " compact" : ""}${metal === "aluminum" ? " aluminum" : ""} conductor`,
+    name: `${sizeInWords(size)} ${insulation}${compact ? " compact" : ""}${metal === "aluminum" ? " aluminum" : ""} conductor`,
     kind: "conductor",
     unit: "ft",
     bought: true,

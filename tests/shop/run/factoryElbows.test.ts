@@ -236,6 +236,7 @@ describe("checks", () => {
     expect(checkBuiltRun(run, 2023, readRules(null)).map(({ finding }) => finding)).toEqual([
       "the run turns 450° between pull points; the limit is 360°.",
       expect.stringMatching(/^80 #10 THHN fill \d+\.\d % of PVC 40 2; the limit is 40 %\.$/),
+      expect.stringMatching(/^#10 THHN carry 40 A · 0\.35/),
       expect.stringMatching(/^1 straps are planned; the run needs at least \d+:/),
     ]);
   });

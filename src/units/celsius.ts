@@ -1,6 +1,6 @@
-import { InputError, quoteValue } from "../units/errors";
-import { asNumber } from "../units/number";
-import { withinLimits, type Limits } from "../units/limits";
+import { InputError, quoteValue } from "./errors";
+import { asNumber } from "./number";
+import { withinLimits, type Limits } from "./limits";
 
 const WITH_UNIT = /^\s*([+-]?[\d.]+)\s*°?\s*([cf])\s*$/i;
 

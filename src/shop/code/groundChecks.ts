@@ -1,0 +1,58 @@
+import { racewayRecord } from "../../raceway/raceway";
+import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import type { RuleBook } from "../../rules/rules";
+import { isUserError } from "../../units/errors";
+import { breakerInWords } from "../../wiring/breaker";
+import { groundingSize } from "../../wiring/groundingSize";
+import { smallestFor } from "../../wiring/protection";
+import { circularMils, sizeInWords } from "../../wiring/wireSizes";
+import type { BuiltRun } from "../run/builtRun";
+import { kindInWords, runCircuit, type RunCircuit } from "./circuits";
+import type { Finding } from "./finding";
+
+/** The equipment grounding conductor of a run against the least one of its breaker; where a breaker is given. */
+export function groundTooSmall(built: BuiltRun, edition: Edition, rules: RuleBook): Finding[] {
+  const { run } = built;
+  const circuit = runCircuit(built, rules);
+  if (!run.breaker || !circuit) return [];
+  const common = { run: run.name, rule: nameRule(commonRule("grounding", edition)) } as const;
+  const [ground] = [...circuit.roles.grounds].sort((a, b) => circularMils(b.size) - circularMils(a.size));
+  if (!ground) {
+    if (racewayRecord(run.raceway).elbows !== "PVC") return []; // metal raceways may serve as the ground themselves
+    return [
+      {
+        ...common,
+        weight: "look",
+        finding: `no equipment grounding conductor is named, and ${run.raceway} cannot serve as one.`,
+        fix: "Name it in Conductors: 1 #10 THWN-2 ground, or 1 #10 bare.",
+      },
+    ];
+  }
+  try {
+    const { amperes } = run.breaker;
+    const installed = circuit.conductors.size;
+    const needed = smallestFor(amperes, circuit);
+    const isLarger = needed !== undefined && circularMils(installed) > circularMils(needed);
+    const least = groundingSize(amperes, ground.metal, isLarger ? { needed, installed } : undefined, edition);
+    if (circularMils(ground.size) >= circularMils(least)) return [];
+    const taken = circuit.roles.assumedGround ? ` (${kindInWords(ground)} taken for the ground)` : "";
+    return [
+      {
+        ...common,
+        weight: "stop",
+        finding:
+          `a breaker of ${breakerInWords(run.breaker)} takes a ground of at least ${sizeInWords(least)} ${ground.metal}` +
+          `${isLarger ? inProportion(circuit, needed, groundingSize(amperes, ground.metal, undefined, edition)) : ""}; ` +
+          `the run has ${sizeInWords(ground.size)}${taken}.`,
+        fix: `Use ${sizeInWords(least)}, and see that the raceway takes it.`,
+      },
+    ];
+  } catch (error) {
+    if (!isUserError(error)) throw error;
+    return [{ ...common, weight: "look", finding: error.message, fix: "Correct Breaker or Conductors." }];
+  }
+}
+
+const inProportion = ({ conductors }: RunCircuit, needed: string, listed: string): string =>
+  ` (${sizeInWords(listed)} by the table, larger in proportion: the circuit needs ${sizeInWords(needed)} and has ` +
+  `${sizeInWords(conductors.size)})`;

@@ -1,0 +1,41 @@
+import { SAME_DIRECTION } from "../../units/tolerances";
+import { legsOf } from "../../geometry/path";
+import { dot } from "../../geometry/vector";
+import { pullBoxDimension } from "../../raceway/pullBox";
+import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { pullPath } from "../../route/problems";
+import { showInches } from "../../units/show";
+import { needsThroat } from "../../wiring/throat";
+import type { BuiltPull, BuiltRun } from "../run/builtRun";
+import type { Finding } from "./finding";
+import { runConductors } from "./runConductors";
+
+/** Boxes along a run whose conductors are 4 AWG or larger: how large each must be, by how the conduit goes on from it. */
+export function pullBoxSizes({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
+  if (pulls.length < 2 || !needsThroat(runConductors(run))) return [];
+  return pulls.slice(1).map((after, index): Finding => {
+    const turn = turnBetween(pulls[index]!, after);
+    const size = (rows: readonly (typeof run.size)[]) =>
+      showInches(pullBoxDimension([rows], turn === "straight" ? "straight" : "angle"));
+    const words = {
+      straight: () => `a straight pull: at least ${size([run.size])} long`,
+      angle: () =>
+        `an angle pull: at least ${size([run.size])} from each entry to the wall across and between the entries`,
+      U: () => `a U pull: at least ${size([run.size, run.size])} from the wall of the entries to the one across`,
+    }[turn]();
+    return {
+      run: run.name,
+      weight: "look",
+      rule: nameRule(commonRule(turn === "straight" ? "straightPull" : "anglePull", edition)),
+      finding: `box ${index + 1} of ${run.raceway} ${run.size}, ${words}.`,
+      fix: "Smaller ones only where the box or body is listed for these conductors, or an entry faces a removable cover (PULLBOX).",
+    };
+  });
+}
+
+function turnBetween(before: BuiltPull, after: BuiltPull): "straight" | "angle" | "U" {
+  const [last, first] = [legsOf(pullPath(before.pull)).directions.at(-1), legsOf(pullPath(after.pull)).directions[0]];
+  const along = last && first ? dot(last, first) : 1;
+  if (along > 1 - SAME_DIRECTION) return "straight";
+  return along < SAME_DIRECTION - 1 ? "U" : "angle";
+}
