@@ -1,6 +1,7 @@
 import type { Edition } from "../../raceway/rules";
 import { buildJob, type JobRanges } from "../job/job";
 import { checkRow, quantityFindings } from "./checks";
+import { unnamedRows } from "./nameChecks";
 import type { Finding } from "../code/finding";
 
 /**
@@ -17,5 +18,9 @@ export function checkCells(
   edition: Edition,
 ): Finding[] {
   const job = buildJob({ ...given, runs: [...headers, ...cells], argument: "headers" });
-  return [...quantityFindings(job), ...job.rows.flatMap((row) => checkRow(row, edition, job.rules))];
+  return [
+    ...quantityFindings(job),
+    ...unnamedRows(job, "the row"),
+    ...job.rows.flatMap((row) => checkRow(row, edition, job.rules)),
+  ];
 }

@@ -6,6 +6,7 @@ import { boxesTooFull } from "../code/boxChecks";
 import { groundTooSmall } from "../code/groundChecks";
 import { pullBoxSizes } from "../code/pullBoxChecks";
 import { tooShallow } from "../code/coverChecks";
+import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";
 import { expansionNeeded } from "../code/movementChecks";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
@@ -77,6 +78,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...ampacityFindings(built, edition, rules),
       ...groundTooSmall(built, edition, rules),
       ...pullBoxSizes(built, edition),
+      ...unreadableEnds(built),
       ...tooFewStraps(built, edition),
       ...tooShallow(built, edition),
       ...expansionNeeded(built, edition, rules),

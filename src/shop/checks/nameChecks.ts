@@ -2,15 +2,18 @@ import type { Job } from "../job/job";
 import { placeName } from "../run/runsTable";
 import type { Finding } from "../code/finding";
 
-/** Rows that go by their place in the table because nobody gave them a name. */
-export const unnamedRows = ({ rows }: Job): Finding[] =>
+/**
+ * Rows that go by their place in the table because nobody gave them a name.
+ * @param called what the message calls such a row, where its place is not known; left out: its place
+ */
+export const unnamedRows = ({ rows }: Job, called?: string): Finding[] =>
   rows
     .filter(({ name, rowNumber }) => name === placeName(rowNumber))
     .map(({ name }): Finding => ({
       run: name,
       weight: "look",
       rule: "a run has a name",
-      finding: `${name} has nothing under Run; its pieces go by the row, which changes when rows are sorted or put in.`,
+      finding: `${called ?? name} has nothing under Run; its pieces go by the row, which changes when rows are sorted or put in.`,
       fix: "Write a name under Run.",
     }));
 

@@ -1,18 +1,11 @@
 import type { Run } from "../../shop/run/runsTable";
+import { endsOf, groundingBushings } from "../../shop/code/ends";
 import { hasThroats } from "../../shop/code/throats";
-import { InputError, quoteValue } from "../../units/errors";
-import { toNumber } from "../../units/number";
 import { someOf, type Amount } from "./amount";
 import type { FittingStyle } from "../../raceway/kinds/record";
 import { sizedItem, type Item } from "./item";
-import { lookUpKey } from "../../units/lookUpKey";
 import { endRule, type EndPart } from "../../rules/endRules";
 import type { RuleBook } from "../../rules/rules";
-
-/** An end so named has no box and no connector: a stub left open, with a bushing. */
-const OPEN = "open";
-
-export const isOpen = (end: string): boolean => lookUpKey(end) === OPEN;
 
 /**
  * Fittings at the ends of a run: two terminations for each pull, less the ends that are left open.
@@ -21,8 +14,7 @@ export const isOpen = (end: string): boolean => lookUpKey(end) === OPEN;
  * @throws InputError when the Grounding bushing cell cannot be read or asks for more than there are ends
  */
 export function endAmounts(run: Run, pulls: number, style: FittingStyle, rules: RuleBook): Amount[] {
-  const open = [run.from, run.to].filter(isOpen).length;
-  const ends = 2 * pulls - open;
+  const { open, ends } = endsOf(run, pulls);
   const grounding = groundingBushings(run.groundingBushing, ends);
   const perEnd = (part: EndPart): number => rules.number(endRule(part, run.raceway, style));
   const throats = hasThroats(run);
@@ -46,23 +38,3 @@ function connectorItem(run: Run, style: FittingStyle, throats: boolean): Item {
 /** A coupling of a run's style. PVC has one kind. */
 export const couplingItem = (run: Run, style: FittingStyle): Item =>
   sizedItem(run, "coupling", style === "cement" ? "coupling" : `${style} coupling`);
-
-/** Grounding bushings by the word in the cell. */
-const GROUNDING_WORDS: ReadonlyMap<string, number> = new Map([
-  ...["", "no", "none", "false"].map((word) => [word, 0] as const),
-  ...["from", "to"].map((word) => [word, 1] as const),
-  ...["yes", "true", "both"].map((word) => [word, 2] as const),
-  ["all", Infinity],
-]);
-
-/** Reads a Grounding bushing cell: no, from, to, both, all (pull boxes too) or a number. */
-function groundingBushings(text: string, ends: number): number {
-  const asked = GROUNDING_WORDS.get(lookUpKey(text));
-  if (asked !== undefined) return Math.min(asked, ends);
-  if (Number.isNaN(Number(text))) {
-    throw new InputError(
-      `Grounding bushing must be no, from, to, both, all or a number up to ${ends}; got ${quoteValue(text)}.`,
-    );
-  }
-  return toNumber(Number(text), "Grounding bushing", { min: 0, max: ends, integer: true });
-}

@@ -11,7 +11,7 @@ import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
 import { expansionAmounts } from "./expansionFittings";
-import { readFittingStyle } from "./fittingStyle";
+import { readFittingStyle } from "../../shop/code/fittingStyle";
 import { sizedItem } from "./item";
 import { pullMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "../../rules/rules";

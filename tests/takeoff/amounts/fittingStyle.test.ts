@@ -1,5 +1,5 @@
 import { RACEWAYS } from "../../../src/raceway/raceway";
-import { readFittingStyle } from "../../../src/takeoff/amounts/fittingStyle";
+import { readFittingStyle } from "../../../src/shop/code/fittingStyle";
 
 /** Which fittings each raceway takes, the usual one first: common practice, no source. */
 const TAKES = {

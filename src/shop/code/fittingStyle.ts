@@ -1,7 +1,7 @@
 import type { FittingStyle } from "../../raceway/kinds/record";
 import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { InputError, quoteValue } from "../../units/errors";
-import { splitFittings } from "../../shop/code/throats";
+import { splitFittings } from "./throats";
 import { lookUpKey } from "../../units/lookUpKey";
 
 const WORDS: Record<string, FittingStyle> = {

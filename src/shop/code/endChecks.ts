@@ -1,0 +1,28 @@
+import { isUserError } from "../../units/errors";
+import type { BuiltRun } from "../run/builtRun";
+import { endsOf, groundingBushings } from "./ends";
+import type { Finding } from "./finding";
+import { readFittingStyle } from "./fittingStyle";
+
+/** Cells about a run's ends that the take-off cannot read: it then leaves the whole run out. */
+export const unreadableEnds = ({ run, pulls }: BuiltRun): Finding[] =>
+  [
+    () => readFittingStyle(run.fittings, run.raceway),
+    () => groundingBushings(run.groundingBushing, endsOf(run, pulls.length).ends),
+  ].flatMap((read): Finding[] => {
+    try {
+      read();
+      return [];
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      return [
+        {
+          run: run.name,
+          weight: "stop",
+          rule: "what is counted at a run's ends must be readable",
+          finding: error.message,
+          fix: "Correct the cell; until then the take-off leaves the run out.",
+        },
+      ];
+    }
+  });
