@@ -38,6 +38,7 @@ const ROOMS = [
   ],
   "bid",
   ...["made/records", "made/counts", "made/standing", "made/learning"],
+  ...["drawn/file", "drawn/fit", "drawn/words", "drawn/check", "drawn"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];
 

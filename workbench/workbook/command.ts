@@ -7,15 +7,20 @@ import { demoRuns } from "../demo/ferryTerminal";
 import { decodeText, readCsv, tableToCsv } from "./csv/csv";
 import { makeWorkbook } from "./makeWorkbook";
 import { runsFromCsv } from "./csv/runsFromCsv";
+import { runsFromDrawing } from "./drawing/runsFromDrawing";
 import type { DrawPng } from "./content/ticketSheets";
 
 const usage = `usage: npm run workbook -- [options] runs.csv job.xlsx
+       npm run workbook -- [options] drawing.dxf job.xlsx
 
 runs.csv has a header row with at least Run, Raceway, Size and Route. job.xlsx gets the tables, result sheets whose
 formulas are live where the add-in is installed and show their last results where it is not, and shop tickets to print.
 --plain   results as plain values, and a sheet of bends by built-in functions: for programs without the add-in,
           LibreOffice among them
 --csv     writes each sheet as job-NAME.csv too
+Of an ASCII DXF every line is a run, by the name of its layer: TH-01_EMT_1-2. A list of points (Run, East, North, Up) does too.
+--unit inches        or feet, millimeters, centimeters, meters, where the drawing does not say
+--drawn-as "EMT 3/4" raceway and size of layers whose names say none
 Which tickets (straight pieces stand on the cutting sheet behind them):
 --area NAME, --date DAY, --crew NAME, --conduit "EMT 1/2"   only those
 --straight          straight pieces have tickets too
@@ -34,18 +39,21 @@ export interface Surroundings {
 }
 
 /**
- * Runs the command line and gives the exit code: 0, or 2 for wrong usage or a file that cannot be read or written.
+ * Runs the command line and gives the exit code: 0, 1 when a run of a drawing was left out, or 2 for wrong usage or a file that cannot be read or written.
  */
 export async function main(
   given: readonly string[],
   { bundle = join(__dirname, ".."), draw }: Surroundings = {},
 ): Promise<number> {
   try {
-    const { files, plain, csv, tickets } = readWords(given);
+    const { files, plain, csv, tickets, drawing } = readWords(given);
     const [source, target, ...more] = files;
     if (!source || !target || more.length > 0) throw new Error(usage);
     if (extname(target).toLowerCase() !== ".xlsx") throw new Error(`the second file must end in .xlsx; got ${target}.`);
-    const runs = runsFromCsv(readText(source), basename(source));
+    const text = readText(source);
+    const drawn = isDrawing(text, source) ? runsFromDrawing(text, basename(source), drawing) : undefined;
+    for (const line of drawn?.report ?? []) process.stderr.write(`${line}\n`);
+    const runs = drawn?.runs ?? runsFromCsv(text, basename(source));
     const title = basename(target, extname(target));
     const { bytes, rows, tables } = await makeWorkbook(runs, readBundle(bundle), {
       ...{ title, plain, draw, ...tickets },
@@ -55,7 +63,7 @@ export async function main(
     const beside = (name: string) => join(dirname(target), `${title}-${name}.csv`);
     if (csv) for (const [name, table] of tables) writeFileSync(beside(name), tableToCsv(table));
     process.stdout.write(`${target}: ${runs.rows.length} runs, ${rows} rows of results.\n`);
-    return 0;
+    return drawn && drawn.left > 0 ? 1 : 0;
   } catch (error) {
     process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
     return 2;
@@ -69,7 +77,7 @@ function readWords(given: readonly string[]) {
   const { area = "", date = "", crew = "", conduit = "" } = values;
   const choice = { area, date, crew, conduit, bentOnly: !straight };
   return {
-    ...{ files, plain, csv },
+    ...{ files, plain, csv, drawing: { unit: values.unit, drawnAs: values["drawn-as"] } },
     tickets: {
       choice,
       stickers,
@@ -83,10 +91,17 @@ function parsed(given: readonly string[]) {
   try {
     const flags = { plain: FLAG, csv: FLAG, straight: FLAG, stickers: FLAG };
     const words = { area: WORD, date: WORD, crew: WORD, conduit: WORD, made: WORD, changed: WORD };
-    return parseArgs({ args: [...given], allowPositionals: true, options: { ...flags, ...words } });
+    const drawing = { unit: WORD, "drawn-as": WORD };
+    return parseArgs({ args: [...given], allowPositionals: true, options: { ...flags, ...words, ...drawing } });
   } catch (error) {
     throw new Error(`${error instanceof Error ? error.message : String(error)}\n\n${usage}`);
   }
+}
+
+/** A DXF, or a list of points: its header row has coordinates and no routes. */
+function isDrawing(text: string, name: string): boolean {
+  const header = /^.*/.exec(text)![0];
+  return /\.(dxf|dwg)$/i.test(name) || (/\beast\b/i.test(header) && !/\broute\b/i.test(header));
 }
 
 const readText = (name: string): string => decodeText(readFileSync(name));

@@ -1,0 +1,98 @@
+/** Never plausible and wrong: what is written is measured against what is drawn, by hand here. */
+import { compare } from "../../src/drawn/check/compare";
+import { buildJob, builtRows } from "../../src/shop/job/job";
+import { readDrawing } from "../../src/drawn/file/readDrawing";
+import { dxfOf, polyline, rowsOf } from "./support";
+
+const built = (route: string) =>
+  builtRows(
+    buildJob({
+      runs: [
+        ["Run", "Raceway", "Size", "Route"],
+        ["A", "EMT", "1/2", route],
+      ],
+    }),
+  )[0]!.built;
+const same = (point: readonly [number, number, number]) => point;
+
+test("a route that ends an inch short, or long, is an inch off at the end", () => {
+  const drawn = [
+    [
+      [0, 0, 0],
+      [0, 0, 40],
+      [96, 0, 40],
+    ],
+  ] as [number, number, number][][];
+  expect(compare(built("up 40, east 96"), drawn, [[0]], same).off).toBeLessThan(1e-5);
+  expect(compare(built("up 40, east 95"), drawn, [[0]], same)).toEqual({
+    off: expect.closeTo(1, 9),
+    along: expect.closeTo(136, 9),
+  });
+  expect(compare(built("up 40, east 97"), drawn, [[0]], same)).toEqual({
+    off: expect.closeTo(1, 9),
+    along: expect.closeTo(136, 9),
+  });
+  expect(compare(built("up 40, west 96"), drawn, [[0]], same).off).toBeCloseTo(96, 9);
+});
+
+test("sharp corners are bends, and the row says at what radius they are made", () => {
+  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], [0, 0, 40], [96, 0, 40]))).rows;
+  expect(row).toMatchObject({
+    run: "A",
+    route: "up 40, east 96",
+    words: "as drawn",
+    note: `1 of 1 bends drawn sharp, made at 4": up to 1-11/16" beside the drawn ones`,
+  });
+});
+
+test("a bend of 24 in. is swept, for a shoe of 4 in. would not be where the drawing has it", () => {
+  const arc = Array.from({ length: 31 }, (_, at) => {
+    const turn = (at * 3 * Math.PI) / 180;
+    return [24 - 24 * Math.cos(turn), 0, 16 + 24 * Math.sin(turn)] as const;
+  });
+  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], ...arc, [120, 0, 40]))).rows;
+  expect(row).toMatchObject({ route: "up 40, sweep 24, east 120", taken: true });
+});
+
+test("what cannot be built is not taken, and says why", () => {
+  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], [0, 0, 40], [5, 0, 40], [5, 60, 40]))).rows;
+  expect(row).toMatchObject({
+    taken: false,
+    route: "",
+    words: expect.stringMatching(/^not taken: steps 2 and 3: the leg from the bend to the bend is 5 in\. long/),
+  });
+});
+
+test("a bend that only looks like two of our directions is told by points", () => {
+  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], [80, 0, 0], [120, 30, 50], [120, 90, 50]))).rows;
+  expect(row).toMatchObject({ taken: true, words: "as drawn", route: "east 80, to 120 30 50, north 60" });
+});
+
+test("four bends of 45° that bring the run back to its line are a saddle; 90s that do are a Z", () => {
+  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], [60, 0, 0], [60, 40, 0], [120, 40, 0]))).rows;
+  expect(row).toMatchObject({ route: "east 60, north 40, east 60", words: "as drawn" });
+});
+
+describe("a list of points", () => {
+  const text = `Run,Raceway,Size,X,Y,Z\nA,EMT,3/4,0,0,0\nA,,,0,0,40\nA,,,"8' 0""",0,40\nB,EMT,1/2,5,5,5\nC,EMT,1/2,x,0,0\n`;
+
+  test("comes in by the same road; a bad row and a lonely point are told", () => {
+    const { rows, notRead } = rowsOf(text, 1, "points.csv");
+    expect(rows).toMatchObject([
+      { run: "A", raceway: "EMT", size: "3/4", route: "up 40, east 96", words: "as drawn", start: "0 0 0" },
+    ]);
+    expect(notRead.map(({ layer, what }) => [layer, what])).toEqual([
+      ["C", "row 6"],
+      ["B", "run"],
+    ]);
+  });
+
+  test("in feet, and with a column missing", () => {
+    expect(rowsOf("Run;East;North;Up\nA;0;0;0\nA;0;0;4\nA;10;0;4", 12, "p.csv").rows).toMatchObject([
+      { route: "up 48, east 120", raceway: "EMT" },
+    ]);
+    expect(() => readDrawing("Run,East,North\nA,1,2", "p.csv")).toThrow(
+      'p.csv must have the column "Up"; the header row reads "Run", "East", "North".',
+    );
+  });
+});
