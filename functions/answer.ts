@@ -3,6 +3,12 @@ import { InputError, NotListedError } from "../src/units/errors";
 import { plainArgument } from "./plainValues";
 
 /**
+ * Excel takes 5 MB of a function's result (OfficeDev/office-js#4654, and "Resource limits and performance optimization");
+ * what it counts is not told, so this stops before [bytes].
+ */
+const MOST = 4 * 1024 ** 2;
+
+/**
  * Runs a worksheet function's body on its arguments made plain, and turns the trade's errors into the ones a cell can
  * show with their message: InputError becomes `#VALUE!`, NotListedError `#N/A`. Anything else is a fault of ours and says
  * so. An argument that is an error itself is refused; one inside a range is left to whoever reads the range.
@@ -14,6 +20,7 @@ export function answer<A extends unknown[], T>(args: readonly [...A], body: (...
     if (fault >= 0) throw refused(plain[fault] as CellFault, fault + 1);
     const result = body(...plain);
     refuseNotFinite(result);
+    refuseTooLarge(result);
     return result;
   } catch (error) {
     throw cellError(error);
@@ -36,6 +43,39 @@ function refuseNotFinite(result: unknown): void {
       `Row ${row + 1}, column ${column + 1} of the result is not a finite number (${String(value)}). Check the arguments.`,
     );
   });
+}
+
+/** A result that Excel would not take is refused in words; Excel itself would only show an error. */
+function refuseTooLarge(result: unknown): void {
+  if (!Array.isArray(result)) return;
+  const size = sizeOf(result as unknown[]);
+  if (size <= MOST) return;
+  const megabytes = (size / 1024 ** 2).toFixed(1);
+  throw new InputError(
+    `The result has ${result.length} rows and about ${megabytes} MB; Excel takes at most 5 MB of a function, and this one stops at 4. ` +
+      "Divide the runs, for example by area into tables of their own, or hand over fewer of them with FILTER.",
+  );
+}
+
+/** About what a result takes on its way to Excel [bytes]: its text as JSON in UTF-8. */
+function sizeOf(result: readonly unknown[]): number {
+  let size = 0;
+  for (const row of result) {
+    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) {
+      if (typeof cell === "string") size += utf8Size(cell) + 3;
+      else size += String(cell).length + 1;
+    }
+  }
+  return size;
+}
+
+function utf8Size(text: string): number {
+  let size = text.length;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code > 0x7f) size += code > 0x7ff ? 2 : 1;
+  }
+  return size;
 }
 
 function refused({ code }: CellFault, place: number): InputError | NotListedError {

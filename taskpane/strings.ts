@@ -64,6 +64,8 @@ export const strings = {
     otherProblem: (detail: string) => `Excel would not do that: ${/[.!?]$/.test(detail) ? detail : `${detail}.`}`,
     /** Behind a problem: what it left in the workbook. */
     untouched: "Nothing was changed.",
+    takenAway: "What was made of it is taken away again.",
+    halfWritten: (sheets: string) => `Half of it stands on ${sheets}; delete that, then try again.`,
     partly: "A part of it may be in the workbook by now: look there before you try again.",
   },
   cautions: {

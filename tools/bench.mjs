@@ -6,13 +6,15 @@ import { boundTimes } from "./benchBounds.mjs";
 import { pageBench } from "./benchPage.mjs";
 import { panePaint, paneSizes } from "./benchPane.mjs";
 import { build } from "./build.mjs";
+import { payloadTable } from "./benchPayload.mjs";
 import { generatedRuns } from "./generatedRuns.cjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
 const load = createRequire(import.meta.url);
 
 const editsOnly = process.argv.includes("--edits");
-await build(editsOnly ? ["functions", "tools"] : undefined);
+const payloadOnly = process.argv.includes("--payload");
+await build(editsOnly || payloadOnly ? ["functions", "tools"] : undefined);
 const engine = load("../dist/tools/engine.cjs");
 const bundle = engine.readBundle(path.join(root, "dist"));
 
@@ -208,6 +210,9 @@ if (process.argv.includes("--page")) {
   await pageBench(table);
   process.exit();
 }
+console.log("What the results of whole-job functions weigh, and how many runs that serves");
+table(payloadTable(functionOf));
+if (payloadOnly) process.exit();
 edits();
 console.log("Large and odd inputs: answered, or refused in words");
 table([["input", "function", "CPU [ms]", "answer"], ...boundTimes(functionOf, generatedRuns, cpu)]);

@@ -1,6 +1,9 @@
-import { batch } from "./batch";
+import { strings } from "../strings";
+import { batch, ExcelProblem, type Commit } from "./batch";
 import { ifThere, knows } from "./ifThere";
+import { inParts } from "./inParts";
 import { addPictures, type SheetPicture } from "./sheetPictures";
+import { eachWith, grouped } from "./someRanges";
 
 /** A part of a sheet: zero-based first row and column, and how many of each. */
 export interface PrintArea {
@@ -17,12 +20,14 @@ export interface PrintSheet {
   /** Width of each column and height of each row [pt]. */
   widths: number[];
   heights: number[];
+  /** Size of letters where nothing else is said [pt]. */
+  size: number;
   bold: PrintArea[];
   /** Areas with larger or smaller letters [pt]. */
   sized: (PrintArea & { size: number })[];
   /** Areas whose text goes on in further lines of its cell. */
   wrapped: PrintArea[];
-  /** Areas with a thin line under them. */
+  /** Areas with a thin line under each cell. */
   underlined: PrintArea[];
   pictures: SheetPicture[];
   pageStarts: number[];
@@ -32,58 +37,124 @@ export interface PrintSheet {
   titleRows: number;
 }
 
+/** How a long piece of work is followed and stopped. */
+export interface Progress {
+  /** Told after each part: 0 at the beginning, 1 at the end. */
+  onShare(share: number): void;
+  isCanceled(): boolean;
+}
+
+/** A picture takes about as long as so many rows. */
+const ROWS_OF_A_PICTURE = 10;
+
 /** Lines are parted by its measure; Excel has it on every system. */
 const FONT = "Arial";
 
 /** Margins of a printed sheet [pt], which printers reach on A4 and Letter. */
 const MARGINS = { top: 29, bottom: 36, left: 29, right: 29, header: 14, footer: 18 };
 
-/** Makes a new sheet laid out for printing. Excel refuses a name that is taken, so that nothing is written over. */
-export function addPrintSheet(given: PrintSheet): Promise<void> {
-  const { sheet: name, cells, widths, heights, bold, sized, wrapped, underlined, pictures } = given;
-  return batch(async (context, commit) => {
-    const sheet = context.workbook.worksheets.add(name);
-    const at = ({ row, column, rows, columns }: PrintArea) => sheet.getRangeByIndexes(row, column, rows, columns);
-    const all = at({ row: 0, column: 0, rows: cells.length, columns: widths.length });
-    all.numberFormat = cells.map((line) => line.map(() => "@"));
-    all.formulas = cells;
-    ifThere(() => (all.format.font.name = FONT));
-    for (const area of bold) at(area).format.font.bold = true;
-    ifThere(() =>
-      widths.forEach((width, column) => {
-        at({ row: 0, column, rows: cells.length, columns: 1 }).format.columnWidth = width;
-      }),
-    );
-    ifThere(() => sized.forEach((area) => (at(area).format.font.size = area.size)));
-    ifThere(() => wrapped.forEach((area) => (at(area).format.wrapText = true)));
-    ifThere(() => (all.format.verticalAlignment = "Center"));
-    ifThere(() => underlined.forEach((area) => (at(area).format.borders.getItem("EdgeBottom").style = "Continuous")));
-    ifThere(() => {
-      for (const { height, row, rows } of bands(heights))
-        at({ row, column: 0, rows, columns: 1 }).format.rowHeight = height;
+/**
+ * Makes new sheets laid out for printing, a band of rows with each round trip. Excel refuses a name that is taken, so that
+ * nothing is written over. When it cannot be finished, or is canceled, the sheets are taken away again.
+ * @returns whether they were made; false where it was canceled
+ */
+export async function addPrintSheets(sheets: readonly PrintSheet[], progress: Progress): Promise<boolean> {
+  const made: string[] = [];
+  const weight = ({ cells, pictures }: PrintSheet) => cells.length + pictures.length * ROWS_OF_A_PICTURE;
+  const total = sheets.reduce((sum, sheet) => sum + weight(sheet), 0);
+  let done = 0;
+  /** Says how far it is; false where it is to stop. */
+  const goOn = (more: number) => {
+    progress.onShare((done += more) / total);
+    return !progress.isCanceled();
+  };
+  try {
+    const whole = await batch(async (context, commit) => {
+      for (const sheet of sheets) {
+        context.workbook.worksheets.add(sheet.sheet);
+        await commit();
+        made.push(sheet.sheet);
+        const place = context.workbook.worksheets.getItem(sheet.sheet);
+        const isFull =
+          (await fill(place, sheet, commit, goOn)) &&
+          (await addPictures({ context, commit }, place, sheet.pictures, (count) => goOn(count * ROWS_OF_A_PICTURE)));
+        if (!isFull) return false;
+      }
+      context.workbook.worksheets.getItem(sheets[0]!.sheet).activate();
+      await commit();
+      return true;
     });
-    ifThere(() => layOut(sheet, given));
-    sheet.activate();
-    await commit();
-    if (pictures.length > 0) await addPictures({ context, commit }, sheet, pictures);
+    if (!whole) await takeAway(made);
+    return whole;
+  } catch (error) {
+    throw await withoutHalves(made, error as Error);
+  }
+}
+
+async function fill(
+  sheet: Excel.Worksheet,
+  given: PrintSheet,
+  commit: Commit,
+  goOn: (rows: number) => boolean,
+): Promise<boolean> {
+  const { cells, widths, pageStarts } = given;
+  widths.forEach((width, at) => {
+    const column = sheet.getRangeByIndexes(0, at, 1, 1).getEntireColumn();
+    // A single value is for all of the cells, though the types know tables of values only.
+    column.numberFormat = "@" as unknown as string[][];
+    ifThere(() => (column.format.columnWidth = width));
+    ifThere(() => (column.format.font.size = given.size));
+    ifThere(() => (column.format.font.name = FONT));
+    ifThere(() => (column.format.verticalAlignment = "Center"));
   });
+  ifThere(() => layOut(sheet, given));
+  let row = 0;
+  for (const part of inParts(cells)) {
+    sheet.getRangeByIndexes(row, 0, part.length, widths.length).formulas = part;
+    await commit();
+    row += part.length;
+    if (!goOn(part.length)) return false;
+  }
+  look(sheet, given);
+  ifThere(() => {
+    if (!knows("1.9")) return;
+    for (const start of pageStarts) sheet.horizontalPageBreaks.add(`A${start + 1}`);
+  });
+  await commit();
+  return true;
+}
+
+/** Letters, lines and heights, many areas with each call. */
+function look(sheet: Excel.Worksheet, { bold, sized, wrapped, underlined, heights }: PrintSheet): void {
+  eachWith(sheet, bold, ({ format }) => (format.font.bold = true));
+  eachWith(sheet, wrapped, ({ format }) => (format.wrapText = true));
+  const under = (areas: PrintArea[], edge: "EdgeBottom" | "InsideHorizontal") =>
+    eachWith(sheet, areas, ({ format }) => (format.borders.getItem(edge).style = "Continuous"));
+  under(underlined, "EdgeBottom");
+  under(
+    underlined.filter(({ rows }) => rows > 1),
+    "InsideHorizontal",
+  );
+  for (const [size, areas] of grouped(sized, (area) => area.size))
+    eachWith(sheet, areas, ({ format }) => (format.font.size = size));
+  for (const [height, areas] of grouped(rowsAlike(heights), (area) => area.height))
+    eachWith(sheet, areas, ({ format }) => (format.rowHeight = height));
 }
 
 /** Rows of one height under each other, taken together. */
-function bands(heights: readonly number[]): { height: number; row: number; rows: number }[] {
-  const found: { height: number; row: number; rows: number }[] = [];
+function rowsAlike(heights: readonly number[]): (PrintArea & { height: number })[] {
+  const found: (PrintArea & { height: number })[] = [];
   heights.forEach((height, row) => {
     const last = found.at(-1);
     if (last?.height === height) last.rows += 1;
-    else found.push({ height, row, rows: 1 });
+    else found.push({ height, row, rows: 1, column: 0, columns: 1 });
   });
   return found;
 }
 
-/** Page breaks, margins and the heads of pages, where this Excel has them (ExcelApi 1.9). */
-function layOut(sheet: Excel.Worksheet, { pageStarts, titleRows, scale }: PrintSheet): void {
+/** Margins, size and the heads and feet of pages, where this Excel has them (ExcelApi 1.9). */
+function layOut(sheet: Excel.Worksheet, { titleRows, scale }: PrintSheet): void {
   if (!knows("1.9")) return;
-  for (const row of pageStarts) sheet.horizontalPageBreaks.add(`A${row + 1}`);
   if (titleRows > 0) sheet.pageLayout.setPrintTitleRows(`$1:$${titleRows}`);
   const { defaultForAllPages } = sheet.pageLayout.headersFooters;
   Object.assign(defaultForAllPages, {
@@ -93,4 +164,21 @@ function layOut(sheet: Excel.Worksheet, { pageStarts, titleRows, scale }: PrintS
   });
   sheet.pageLayout.setPrintMargins("Points", MARGINS);
   sheet.pageLayout.zoom = { scale };
+}
+
+const takeAway = (names: readonly string[]): Promise<void> =>
+  batch(async (context, commit) => {
+    for (const name of names) context.workbook.worksheets.getItem(name).delete();
+    await commit();
+  });
+
+/** The words for what stopped it, and for what is left of it. */
+async function withoutHalves(made: readonly string[], error: Error): Promise<Error> {
+  if (made.length === 0) return error;
+  const why = error.message.replace(` ${strings.excel.partly}`, "");
+  const left = await takeAway(made).then(
+    () => strings.excel.takenAway,
+    () => strings.excel.halfWritten(made.join(", ")),
+  );
+  return new ExcelProblem(`${why} ${left}`);
 }

@@ -9,8 +9,8 @@ export interface SheetPicture extends Pick<PrintArea, "row" | "column"> {
   height: number;
   /** So far below the top of its cell [pt]. */
   down: number;
-  /** The bytes of a PNG file in base 64. */
-  png: string;
+  /** Draws it: the bytes of a PNG file in base 64. */
+  png(): string;
   /** What it shows, for those who cannot see it. */
   title: string;
   description: string;
@@ -30,34 +30,38 @@ export const takesPictures = (): Promise<boolean> =>
     }
   });
 
-/** Lays pictures over a sheet, each where Excel says that its cell stands. */
+/**
+ * Lays pictures over a sheet, each where Excel says that its cell stands. They are drawn as they go.
+ * @param goOn told how many lie there with each part; false stops it
+ * @returns whether all of them lie there
+ */
 export async function addPictures(
   { context, commit }: { context: Excel.RequestContext; commit: Commit },
   sheet: Excel.Worksheet,
   pictures: readonly SheetPicture[],
-): Promise<void> {
-  for (const part of inParts(pictures)) {
-    const cells = part.map(({ row, column }) => sheet.getRangeByIndexes(row, column, 1, 1).load("left,top"));
+  goOn: (count: number) => boolean,
+): Promise<boolean> {
+  for (let first = 0; first < pictures.length;) {
+    const part: { picture: SheetPicture; png: string; cell: Excel.Range }[] = [];
+    for (let size = 0; size < PART && first < pictures.length; first++) {
+      const picture = pictures[first]!;
+      const png = picture.png();
+      size += png.length;
+      const cell = sheet.getRangeByIndexes(picture.row, picture.column, 1, 1).load("left,top");
+      part.push({ picture, png, cell });
+    }
     await context.sync();
-    part.forEach(({ png, width, height, down, title, description }, place) => {
-      const { left, top } = cells[place]!;
-      const shape = sheet.shapes.addImage(png);
-      shape.lockAspectRatio = false;
-      Object.assign(shape, { left, top: top + down, width, height, placement: "OneCell" });
-      Object.assign(shape, { altTextTitle: title, altTextDescription: description });
-    });
+    for (const { picture, png, cell } of part) lay(sheet, picture, png, cell);
     await commit();
+    if (!goOn(part.length)) return false;
   }
+  return true;
 }
 
-function inParts(pictures: readonly SheetPicture[]): SheetPicture[][] {
-  const parts: SheetPicture[][] = [];
-  let size = Infinity;
-  for (const picture of pictures) {
-    size += picture.png.length;
-    if (size > PART) parts.push([]);
-    if (size > PART) size = picture.png.length;
-    parts.at(-1)!.push(picture);
-  }
-  return parts;
+function lay(sheet: Excel.Worksheet, picture: SheetPicture, png: string, { left, top }: Excel.Range): void {
+  const { width, height, down, title, description } = picture;
+  const shape = sheet.shapes.addImage(png);
+  shape.lockAspectRatio = false;
+  Object.assign(shape, { left, top: top + down, width, height, placement: "OneCell" });
+  Object.assign(shape, { altTextTitle: title, altTextDescription: description });
 }

@@ -1,4 +1,4 @@
-import { Button, Checkbox } from "@fluentui/react-components";
+import { Button, Checkbox, ProgressBar } from "@fluentui/react-components";
 import { ArrowDownloadRegular, DocumentTableRegular, PrintRegular } from "@fluentui/react-icons";
 import { useState } from "react";
 import type { Ticket } from "../../src/shop/ticket/ticket";
@@ -79,6 +79,15 @@ export function TicketActions({
         <div className="rl-row" role="status">
           <span>{t.planning(cuts.title)}</span>
           <Button size="small" onClick={cuts.cancel}>
+            {strings.common.cancel}
+          </Button>
+        </div>
+      )}
+      {to.share !== undefined && (
+        <div className="rl-stack" role="status">
+          <span>{t.writing(Math.floor(to.share * 100))}</span>
+          <ProgressBar value={to.share} aria-label={t.toSheet} />
+          <Button size="small" onClick={to.cancel}>
             {strings.common.cancel}
           </Button>
         </div>

@@ -31,15 +31,17 @@ export const ticketStrings = {
     "Where Excel does not let the pane print, save the page, open it in a browser and print it there. A PDF is made by the same print window.",
   planning: (title: string) => (title ? `Planning the cuts of ${title}…` : "Planning the cuts…"),
   saved: (name: string) => `Saved as ${name} with your downloads.`,
-  written: (sheet: string, what: "tickets" | "stickers", pictures: boolean) =>
+  writing: (percent: number) => `Writing into the workbook, ${percent} %…`,
+  canceled: "Stopped. What was made of it is taken away again.",
+  written: (sheets: readonly string[], what: "tickets" | "stickers", pictures: boolean) =>
     [
       what === "tickets"
-        ? `The tickets stand on the new sheet ${sheet}, a page to each piece.`
-        : `The stickers stand on the new sheet ${sheet}, three beside each other.`,
+        ? `The tickets stand on the new ${sheets.length === 1 ? "sheet" : "sheets"} ${sheets.join(", ")}, a page to each piece.`
+        : `The stickers stand on the new sheet ${sheets.join(", ")}, three beside each other.`,
       pictures
         ? ""
         : "This program takes no pictures into a sheet: the code and the drawings are on the printed page only.",
-      "Print it from Excel.",
+      sheets.length === 1 ? "Print it from Excel." : "Print them from Excel.",
     ]
       .filter(Boolean)
       .join(" "),

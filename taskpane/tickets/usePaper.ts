@@ -1,3 +1,4 @@
+import { useRef, useState } from "react";
 import { stickerCount } from "../../src/drawing/ticket/stickerSheet";
 import type { Ticket } from "../../src/shop/ticket/ticket";
 import { STICKER_LABELS } from "../../src/shop/ticket/ticketLabels";
@@ -5,11 +6,10 @@ import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import { useUnits } from "../hooks/useUnits";
 import { useWorkbook } from "../hooks/useWorkbook";
 import type { CutResult } from "../totals/cuts/cutWork";
-import { freeSheetName } from "../workbook/plan";
 import { labelsDocument, MOST_LABELS } from "./labelsDocument";
 import { printDocument } from "./printDocument";
 import { printHtml, saveHtml } from "./printHtml";
-import { labelSheet, sheetName, ticketSheet } from "./ticketSheet";
+import { labelSheets, ticketSheets } from "./ticketSheet";
 import { ticketStrings as t } from "./ticketStrings";
 
 /** What is put on paper. */
@@ -34,6 +34,9 @@ export interface ToPaper {
 export function usePaper({ tickets, issue, straight, paper, plan }: ToPaper) {
   const workbook = useWorkbook();
   const { style } = useUnits();
+  /** How much is in the workbook; undefined while nothing is being written. */
+  const [share, setShare] = useState<number>();
+  const stopped = useRef(false);
 
   const withCuts = async <T>(make: (cuts: { cuts?: CutResult }) => T | Promise<T>): Promise<T | undefined> => {
     if (!plan) return make({});
@@ -67,16 +70,24 @@ export function usePaper({ tickets, issue, straight, paper, plan }: ToPaper) {
     const stickers = paper === "stickers";
     if (stickers) refuseTooMany(tickets, MOST_IN_SHEET, "sheet");
     const look = { style, pictures: await workbook.takesPictures() };
-    const name = sheetName(tickets, stickers ? STICKER_LABELS.name : undefined);
-    const sheet = freeSheetName(name, await workbook.readContents());
+    const contents = await workbook.readContents();
     const made = stickers
-      ? labelSheet(tickets, look, sheet)
-      : await withCuts((cuts) => ticketSheet(tickets, { ...look, issue, straight, ...cuts }, sheet));
+      ? labelSheets(tickets, look, contents)
+      : await withCuts((cuts) => ticketSheets(tickets, { ...look, issue, straight, ...cuts }, contents));
     if (!made) return "";
-    await workbook.addPrintSheet(made);
-    return t.written(sheet, stickers ? "stickers" : "tickets", look.pictures);
+    stopped.current = false;
+    setShare(0);
+    try {
+      const isMade = await workbook.addPrintSheets(made, { onShare: setShare, isCanceled: () => stopped.current });
+      if (!isMade) return t.canceled;
+    } finally {
+      setShare(undefined);
+    }
+    const names = made.map(({ sheet }) => sheet);
+    return t.written(names, stickers ? "stickers" : "tickets", look.pictures);
   };
-  return { print, save, toSheet };
+  const cancel = () => void (stopped.current = true);
+  return { print, save, toSheet, share, cancel };
 }
 
 function refuseTooMany(tickets: readonly Ticket[], most: number, where: "print" | "sheet"): void {

@@ -1,4 +1,5 @@
 /** What is too much is counted and refused in words before it is read; what is merely empty is not counted. */
+import { answer } from "../../functions/answer";
 import { bendSpringbackModel } from "../../functions/bends";
 import { cutPlanOf } from "../../functions/cuts";
 import { jobChecks, jobSchedule } from "../../functions/jobs";
@@ -27,6 +28,24 @@ test.each<[string, () => unknown, string]>([
   ],
 ])("too many %s", (_name, call, words) => {
   expect(cellError(call)).toBe(`#VALUE! ${words}`);
+});
+
+test.each([
+  ["plain letters", "x", 4000, 4300],
+  ["letters of two bytes", "é", 2000, 2200],
+  ["letters of three", "目", 1300, 1450],
+])("a result that Excel would not take is refused in words; a little less is given: %s", (_name, letter, few, many) => {
+  const MOST = 4 * 1024 ** 2;
+  const table = (rows: number) => Array.from({ length: rows }, () => [letter.repeat(1000), 1]);
+  const sizes = [few, many].map((rows) => Buffer.byteLength(JSON.stringify(table(rows))));
+  expect(sizes[0]).toBeLessThan(MOST);
+  expect(sizes[1]).toBeGreaterThan(MOST);
+  expect(answer([], () => table(few))).toHaveLength(few);
+  expect(cellError(() => answer([], () => table(many))).slice(0, 400)).toMatch(
+    new RegExp(
+      `^#VALUE! The result has ${many} rows and about 4\\.\\d MB; Excel takes at most 5 MB of a function, and this one stops at 4\\. Divide the runs`,
+    ),
+  );
 });
 
 test.each([["", null, undefined, 0]])("empty rows below a job, however many, change nothing", (...blanks) => {

@@ -25,12 +25,17 @@ export interface TicketSheetOptions {
 
 /** [pt] */
 const TITLE_GAP = 4;
+/**
+ * Page breaks after which a further sheet begins: well under the 1,023 of a sheet ("Excel specifications and limits" has
+ * 1,026), for a ticket takes a few pages at most.
+ */
+const BREAKS = 900;
 
 /**
- * The tickets as rows of a worksheet, a page to each piece. A ticket that is longer than a page goes on under its name;
- * no bend and no drawing is cut in two.
+ * The tickets as rows of worksheets, a page to each piece; one sheet at least. A ticket that is longer than a page goes
+ * on under its name; no bend and no drawing is cut in two.
  */
-export function ticketSheet(tickets: readonly Ticket[], options: TicketSheetOptions): PageSheet {
+export function ticketSheets(tickets: readonly Ticket[], options: TicketSheetOptions): PageSheet[] {
   const { style, pictures = false, title, issue, straight = 0, cuts, problems = [] } = options;
   const words = writerFor(style);
   const about = [
@@ -39,8 +44,11 @@ export function ticketSheet(tickets: readonly Ticket[], options: TicketSheetOpti
     s.made,
     ...(cuts && straight > 0 ? [s.straight(straight)] : []),
   ];
-  const sheet = new Pages(TICKET_COLUMNS, [...textLines(about.join(" "), "small"), gapLine(TITLE_GAP)]);
+  const begin = () => new Pages(TICKET_COLUMNS, [...textLines(about.join(" "), "small"), gapLine(TITLE_GAP)]);
+  let sheet = begin();
+  const sheets = [sheet];
   for (const ticket of tickets) {
+    if (sheet.pageStarts.length >= BREAKS) sheets.push((sheet = begin()));
     const name = `${ticket.run.name} ${t.piece(ticket.piece, ticket.pieces)}, ${s.continued}`;
     sheet.add(ticketBlocks(ticket, words, { style, pictures }), textLines(name, "strong"));
   }
@@ -52,5 +60,5 @@ export function ticketSheet(tickets: readonly Ticket[], options: TicketSheetOpti
     const reasons = problems.map(({ run, message }) => ({ lines: textLines(`${run}: ${message}`, "check") }));
     sheet.add([{ lines: heading }, ...reasons], heading);
   }
-  return sheet;
+  return sheets;
 }

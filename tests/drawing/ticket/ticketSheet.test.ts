@@ -1,13 +1,16 @@
 import { buildJob } from "../../../src/shop/job/job";
 import type { PageSheet } from "../../../src/drawing/ticket/pages";
 import { PRINT_SCALE, TICKET_WIDTH } from "../../../src/drawing/ticket/ticketLines";
-import { ticketSheet } from "../../../src/drawing/ticket/ticketSheet";
+import { ticketSheets, type TicketSheetOptions } from "../../../src/drawing/ticket/ticketSheet";
+import type { Ticket } from "../../../src/shop/ticket/ticket";
 import { labelOf, labelText } from "../../../src/shop/ticket/pieceLabel";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 
 const job = (rows: readonly (readonly unknown[])[]) => jobTickets(buildJob({ runs: rows }));
 const runs = (...rows: string[][]) => job([["Run", "Raceway", "Size", "Route"], ...rows]);
+const ticketSheet = (tickets: readonly Ticket[], options: TicketSheetOptions): PageSheet =>
+  ticketSheets(tickets, options)[0]!;
 const layOut = (made: ReturnType<typeof job>, pictures = true): PageSheet =>
   ticketSheet(made.tickets, { style: "feet", title: "Quay", pictures, problems: made.problems });
 
@@ -219,4 +222,15 @@ test("with a wide font in place of the usual one, a ticket still keeps to its pa
   // A column is counted in digits: 0.556 of the height in Arial (Adobe's Helvetica AFM), 0.636 in DejaVu Sans and Verdana
   // (measured), the widest of the common ones.
   expect(TICKET_WIDTH * (0.636 / 0.556) * PRINT_SCALE).toBeLessThanOrEqual(A4_WIDTH * PRINT_SCALE);
+});
+
+test("a further sheet begins before Excel's 1,023 page breaks, and no ticket is lost between them", () => {
+  // Microsoft, "Excel specifications and limits": 1,026 horizontal page breaks; 1,023 in the notes of page breaks.
+  const MOST = 1000;
+  const { tickets } = runs(...Array.from({ length: 2000 }, (_, at) => [`P${at + 1}`, "EMT", "1/2", "up 20, east 40"]));
+  const sheets = ticketSheets(tickets, { style: "feet", title: "Quay" });
+  expect(sheets).toHaveLength(3);
+  for (const { pageStarts } of sheets) expect(pageStarts.length).toBeLessThan(MOST);
+  const titles = sheets.flatMap((sheet) => textOf(sheet).filter((line) => /^P\d+ piece 1 of 1, make 1\b/.test(line)));
+  expect(titles.map((line) => line.split(" ")[0])).toEqual(tickets.map(({ run }) => run.name));
 });

@@ -103,6 +103,7 @@ const formatAt = (sheet: FakeSheet, row: number, column: number): string =>
 /** A whole column: its format, width and whether it is out of sight. */
 function columnOf(context: Context, area: () => { sheet: FakeSheet; column: number }) {
   const format = {
+    font: {},
     set columnWidth(points: number) {
       context.later(() => area().sheet.columnWidths.set(area().column, points));
     },
@@ -138,6 +139,7 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
       freezePanes: { freezeAt: () => undefined, freezeRows: () => undefined },
       delete: () => context.later(() => context.book.sheets.splice(context.book.sheets.indexOf(sheet()), 1)),
       getRangeByIndexes: range,
+      getRanges: () => ({ format: { font: {}, borders: { getItem: () => ({}) } } }),
       getRange: (address: string) => {
         const [, letter = "A", number = "1"] = /^([A-Z])(\d+)$/.exec(address) ?? [];
         return range(Number(number) - 1, letter.charCodeAt(0) - 65, 1, 1);

@@ -1,7 +1,7 @@
 import type { CellRange } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import { dataValidationOf } from "./dataValidation";
-import { invalidArgument } from "../base/officeError";
+import { invalidArgument, notImplemented } from "../base/officeError";
 import { type Area, cellsAt } from "./place";
 import { restyleColumns } from "./columnStyle";
 import { rangeFormatOf } from "./rangeFormat";
@@ -17,10 +17,12 @@ type Members =
   | "dataValidation"
   | "format"
   | "formulas"
+  | "getBoundingRect"
   | "getCell"
   | "getEntireColumn"
   | "getOffsetRange"
   | "getResizedRange"
+  | "getRow"
   | "isNullObject"
   | "numberFormat"
   | "rowCount"
@@ -142,6 +144,21 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
 
   getResizedRange(moreRows: number, moreColumns: number): Excel.Range {
     return this.near(({ row, column, rows, columns }) => [row, column, rows + moreRows, columns + moreColumns]);
+  }
+
+  getRow(row: number): Excel.Range {
+    return this.near(({ row: top, column, columns }) => [top + row, column, 1, columns]);
+  }
+
+  /** The least range that holds this one and another of its sheet. */
+  getBoundingRect(other: Excel.Range | string): Excel.Range {
+    if (typeof other === "string") throw notImplemented("a bounding range of an address");
+    return this.near(({ row, column, rows, columns }) => {
+      const { place } = areaOf(other).cells;
+      const [top, left] = [Math.min(row, place.row), Math.min(column, place.column)];
+      const bottom = Math.max(row + rows, place.row + place.rows);
+      return [top, left, bottom - top, Math.max(column + columns, place.column + place.columns) - left];
+    });
   }
 
   private near(where: (place: CellRange["place"]) => [number, number, number, number]): Excel.Range {

@@ -165,7 +165,9 @@ class RangeFontPart extends ClientObject<Area> implements Pick<Excel.RangeFont, 
     return this.loaded("bold");
   }
   set bold(bold: boolean) {
-    this.change("bold", bold, ({ cells }) => void cells.native.setFontWeight(bold ? "bold" : "normal"));
+    this.change("bold", bold, (area) =>
+      restyle(area, { bl: bold ? 1 : 0 }, (range) => range.setFontWeight(bold ? "bold" : "normal")),
+    );
   }
 
   get color(): string {
@@ -180,7 +182,7 @@ class RangeFontPart extends ClientObject<Area> implements Pick<Excel.RangeFont, 
     return this.loaded("size");
   }
   set size(size: number) {
-    this.change("size", size, ({ cells }) => void cells.native.setFontSize(size));
+    this.change("size", size, (area) => restyle(area, { fs: size }, (range) => range.setFontSize(size)));
   }
 }
 

@@ -2,6 +2,7 @@ import type { CellRange, Sheet } from "../../engine";
 import { ClientObject, type Readers } from "../base/clientObject";
 import { type Area, cellsAt, cellsByAddress, usedCells } from "./place";
 import { rangeOf } from "./range";
+import { rangeAreasOf } from "./rangeAreas";
 import type { Lookup, Requests } from "../base/requests";
 import { freezePanesOf } from "./freezePanes";
 import { invalidArgument } from "../base/officeError";
@@ -16,6 +17,7 @@ type Members =
   | "getCell"
   | "getRange"
   | "getRangeByIndexes"
+  | "getRanges"
   | "getUsedRange"
   | "getUsedRangeOrNullObject"
   | "id"
@@ -87,6 +89,13 @@ class WorksheetPart extends ClientObject<Sheet> implements Pick<Excel.Worksheet,
 
   getRangeByIndexes(row: number, column: number, rows: number, columns: number): Excel.Range {
     return this.range((sheet) => cellsAt(sheet, row, column, rows, columns));
+  }
+
+  /** By addresses with commas between. */
+  getRanges(addresses = ""): Excel.RangeAreas {
+    return rangeAreasOf(this.requests, () =>
+      addresses.split(",").map((address) => ({ sheet: this.target, cells: cellsByAddress(this.target, address) })),
+    );
   }
 
   /** Of an empty sheet its first cell, as in Excel. */

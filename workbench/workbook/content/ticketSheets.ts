@@ -2,8 +2,7 @@ import { LETTERS, type TicketLine } from "../../../src/drawing/ticket/ticketLine
 import type { PageSheet } from "../../../src/drawing/ticket/pages";
 import type { Scene } from "../../../src/drawing/paper/scene";
 import { stickerSheet } from "../../../src/drawing/ticket/stickerSheet";
-import { ticketSheet } from "../../../src/drawing/ticket/ticketSheet";
-import type { Ticket } from "../../../src/shop/ticket/ticket";
+import { ticketSheets as layOut } from "../../../src/drawing/ticket/ticketSheet";
 import { STICKER_LABELS, TICKET_SHEET_LABELS as t } from "../../../src/shop/ticket/ticketLabels";
 import { ticketTitle } from "../../../src/shop/ticket/ticketTitle";
 import { usualFont } from "../file/looks";
@@ -22,8 +21,6 @@ export interface TicketWishes extends TicketChoice {
   stickers?: boolean;
 }
 
-/** Excel knows 1,026 page breaks a sheet ("Excel specifications and limits"); a long ticket takes two or three. */
-const TICKETS_PER_SHEET = 300;
 const PIXELS_PER_POINT = 96 / 72;
 
 /**
@@ -38,13 +35,10 @@ export async function ticketSheets(
   const { tickets, problems, straight, cuts } = chosenTickets(sheets, wishes);
   if (tickets.length + problems.length + straight === 0) return [];
   const look = { style: "feet", pictures: draw !== undefined } as const;
-  const parts = inParts(tickets).map((part, index, all): [name: string, sheet: PageSheet] => [
+  const laidOut = layOut(tickets, { ...look, title: ticketTitle(tickets), problems, straight, cuts });
+  const parts = laidOut.map((part, index): [name: string, sheet: PageSheet] => [
     index === 0 ? t.name : `${t.name} ${index + 1}`,
-    ticketSheet(part, {
-      ...look,
-      title: ticketTitle(tickets),
-      ...(index === all.length - 1 && { problems, straight, cuts }),
-    }),
+    part,
   ]);
   if (stickers && tickets.length > 0) parts.push([STICKER_LABELS.name, stickerSheet(tickets, look)]);
   const count = parts.reduce((sum, [, { pictures }]) => sum + pictures.length, 0);
@@ -61,12 +55,6 @@ export async function ticketSheets(
   }
   return made;
 }
-
-/** One part at least: runs without tickets need a sheet to stand on. */
-const inParts = (tickets: readonly Ticket[]): Ticket[][] =>
-  Array.from({ length: Math.max(1, Math.ceil(tickets.length / TICKETS_PER_SHEET)) }, (_, part) =>
-    tickets.slice(part * TICKETS_PER_SHEET, (part + 1) * TICKETS_PER_SHEET),
-  );
 
 function contentOf({ columns, lines, titleLines, pageStarts }: PageSheet, name: string): SheetContent {
   return {
