@@ -49,7 +49,8 @@ function headLines(ticket: Ticket, words: TicketWriter, end: number | undefined)
   const about = [run.job, run.area, `${run.raceway} ${run.size}`].filter(Boolean).join(", ");
   return [
     ...textLines(name, "name", { end }),
-    ...textLines(`${t.cut} ${words.measure(ticket.cutLength)}   ${ticket.name}   ${ticket.code}`, "cut", { end }),
+    ...textLines(`${t.cut} ${words.measure(ticket.cutLength)}`, "cut", { end }),
+    ...textLines(`${ticket.name}   ${ticket.code}`, "strong", { end }),
     ...textLines(`${t.tick}: ${boxes(run.quantity)}   ${t.by} ________   ${t.date} ________`, "fact", { end }),
     ...textLines([about, ...facts.filter(Boolean)].join(". "), isTight(ticket) ? "small" : "fact", { end }),
   ];

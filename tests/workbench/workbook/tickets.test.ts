@@ -56,7 +56,7 @@ describe("the demo job's tickets in the workbook, read by another library", () =
     expect(saw).toBeGreaterThan(starts.at(-1)!);
     const { tickets: all } = jobTickets(buildJob({ runs: demoRuns }));
     const straight = all.filter(({ bends }) => bends.length === 0);
-    expect(text[0] + text[1]!).toContain(`${straight.length} straight pieces have no ticket`);
+    expect(text.slice(0, 3).join(" ")).toContain(`${straight.length} straight pieces have no ticket`);
     const cuts = text.slice(saw).join("\n");
     for (const { name } of straight) expect(cuts).toMatch(new RegExp(`\\b${name}\\b`));
   });
@@ -65,7 +65,7 @@ describe("the demo job's tickets in the workbook, read by another library", () =
     expect(sheet.pageSetup).toMatchObject({
       orientation: "portrait",
       fitToPage: false,
-      scale: 92,
+      scale: 82,
       printTitlesRow: "1:3",
     });
     expect(sheet.pageSetup.printArea).toBe(`A1:G${sheet.rowCount}`);
@@ -107,7 +107,7 @@ describe("the demo job's tickets in the workbook, read by another library", () =
     );
     const said = shownValues(book, "Tickets").map(([first]) => String(first));
     for (const { piece, shape } of read.map(readLabel)) {
-      expect(said.filter((line) => line.endsWith(`   ${piece}   ${shape}`))).toHaveLength(1);
+      expect(said.filter((line) => line === `${piece}   ${shape}`)).toHaveLength(1);
     }
   });
 
@@ -193,7 +193,7 @@ test("names that look like formulas stay text in tickets and in the engine", asy
   const bytes = await make(csv);
   const file = await readWithExcelJs(bytes);
   const shown = shownValues(file, "Tickets").map(([first]) => String(first));
-  for (const name of names) expect(shown).toContain(`${name} piece 1 of 1, make 1`);
+  for (const name of names) expect(shown.join(" ")).toContain(`${name} piece 1 of 1, make 1`);
   expect(shown.join("\n")).toMatch(/^@job, EMT 1\/2\. Datum end: =box\(\)\. Far end: -1\./m);
   expect(shown.join("\n")).toMatch(/^=bad: step 1/m);
   file
