@@ -134,7 +134,7 @@ test("tickets go to a new sheet, a page to each piece, and never over a sheet th
   ]);
   // The code hangs beside its ticket's first row, in the last column; the sheet's own picture reads back.
   const first = text.split("\n").findIndex((line) => line.startsWith("P-1 piece 1"));
-  expect(images[0]).toMatchObject({ left: 64 * 6, top: 15 * first + 1 });
+  expect(images[0]).toMatchObject({ left: 64 * 6, top: 15 * first + 2 });
   expect(await readCode(images[0]!.png)).toMatch(/^Piece: P-1\/1\nShape: \S{4}-\S{4}\nMake: 2\nJob: Quay$/);
 });
 

@@ -68,7 +68,7 @@ function contentOf(sheet: Sheet, functions: readonly string[]): SheetContent {
     ),
     columns: (sheet.columns ?? []).map(({ width, style, hidden }) => ({
       ...(hidden && { hidden }),
-      ...(width && { width: Math.round(width * DIGIT + 5) }),
+      ...(width && { width: Math.round(width * DIGIT) }),
       ...(lookOfFile(style) && { look: lookOfFile(style) }),
     })),
     frozenRows: sheet.freezePane?.rows ?? 0,

@@ -19,7 +19,7 @@ export interface TicketBlock {
 }
 
 /** A picture hangs so far below the top of its row, whose line it would hide else [pt]. */
-export const PICTURE_DOWN = 1;
+export const PICTURE_DOWN = 2;
 /** Pixels to the point: 216 to the inch, twice what a screen shows. */
 const SHARPNESS = 3;
 /** Pixels to the module of a code, whole ones so that its edges are sharp. */

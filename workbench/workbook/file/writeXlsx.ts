@@ -142,7 +142,10 @@ function safeLook(cell: ContentCell, look: Look | undefined): Look | undefined {
   return { ...look, format: "@" };
 }
 
-/** Pixels as the width a file counts in: digits of the usual font, and 5 pixels of padding. */
+/**
+ * Pixels as the width a file counts in: digits of the usual font, the padding of a cell among them (ECMA-376 part 1,
+ * 18.3.1.13 col: shown are width × digit pixels).
+ */
 function charactersWide(pixels: number): number {
-  return Math.round(((pixels - 5) / DIGIT) * 100) / 100;
+  return Math.round((pixels / DIGIT) * 256) / 256;
 }
