@@ -1,4 +1,7 @@
+import { hoursTable } from "../src/bid/hoursTable";
+import { crewRate } from "../src/bid/labor/crews";
 import { recapTable } from "../src/bid/recap";
+import { answer } from "./answer";
 import { answerInSlices } from "./inSlices";
 
 /**
@@ -14,12 +17,13 @@ import { answerInSlices } from "./inSlices";
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} bid Bid table with its header row: Line, Value, Unit, Of
  * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
- * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes or Hours, Unit
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table the take-off starts from
  * @param {any} [by] columns to tell the bid apart by, for example: Area; omitted: no groups
  * @param {any[][]} [costs] Job costs table with its header row: Job cost, Quantity, Unit, Price, Area
+ * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
  * @param invocation lets a newer edit end it
  * @returns {any[][]} recap with a header row
  */
@@ -33,12 +37,66 @@ export function jobRecap(
   stock?: any[][],
   by?: any,
   costs?: any[][],
+  factors?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, bid, prices, labor, shoes, rules, stock, by, costs],
+    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors],
     invocation,
-    (runs, bid, prices, labor, shoes, rules, stock, by, costs) =>
-      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs }),
+    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors) =>
+      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors }),
   );
+}
+
+/**
+ * Labor hours of a job, work by work, with what conditions add to them (height, floor, area, place); by groups, with totals; spills with a header row.
+ *
+ * Of a column's rows in Factors one holds: the word's, else the highest number reached. Columns are multiplied or added, as a rule says.
+ * Example: =CONDUIT.JOB.HOURS(Runs[#All], Labor[#All], {"Column","Is","Percent";"Crew","B",10}, "Crew") //=> Crew, Work, Unit, Quantity, Hours, …
+ * Source: derived; the Labor and Factors tables are yours, no labor units are built in.
+ * @customfunction JOB.HOURS
+ * @helpurl https://raceway-ledger.example/help/job.hours.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} labor Labor table with its header row: Operation, Minutes or Hours, Unit (each, ft, C, M, C ft, M ft)
+ * @param {any[][]} [factors] Factors table with its header row: Column (of Runs), Is, Percent
+ * @param {any} [by] columns to group by, for example: Area, Phase; omitted: no groups
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} hours with a header row
+ */
+export function jobHours(
+  runs: any[][],
+  labor: any[][],
+  factors?: any[][],
+  by?: any,
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, labor, factors, by, shoes, rules, stock],
+    invocation,
+    (runs, labor, factors, by, shoes, rules, stock) => hoursTable(runs, { labor, factors, by, shoes, rules, stock }),
+  );
+}
+
+/**
+ * What an hour of one worker of a crew costs on average with fringes and burden on it, to the cent: straight time, overtime or double.
+ *
+ * The wage is multiplied; fringes are not; the burden is a percent of what is paid: wage and the fringes paid with it.
+ * Example: =CONDUIT.CREW.RATE({"Crew","Worker","Base","Fringes","Of that paid","Burden";"A","Electrician",37.4,17.16,11.1,8.45}, "A", "overtime") //=> 78.94
+ * Source: a public-works hourly labor rate worksheet, scribd.com/document/138050685.
+ * @customfunction CREW.RATE
+ * @helpurl https://raceway-ledger.example/help/crew.rate.html
+ * @param {any[][]} crews Crews table with its header row: Crew, Worker, Number, Base, Fringes, Of that paid, Burden (percent)
+ * @param {any} [crew] name of the crew; omitted: every row
+ * @param {any} [time] straight, overtime (1.5), double (2) or the multiple, 1 to 5; omitted: straight
+ * @returns {number} money an hour
+ */
+export function crewRateOf(crews: any[][], crew?: any, time?: any): number {
+  return answer([crews, crew, time], crewRate);
 }

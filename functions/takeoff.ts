@@ -135,7 +135,7 @@ export function jobRules(rules?: any[][]): any[][] {
  * @customfunction JOB.BENDS
  * @helpurl https://raceway-ledger.example/help/job.bends.html
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
- * @param {any} [by] columns to count by: Job, Area, Raceway, Size, Run, From, To, Date, Crew, Kind, Angle; omitted: Job, Raceway, Size, Kind
+ * @param {any} [by] columns to count by: Job, Area, Raceway, Size, Run, From, To, Date, Crew, Phase, Floor, Height, Where, Kind, Angle; omitted: Job, Raceway, Size, Kind
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [labor] Labor table with its header row: Operation (kind of bend, or bend), Minutes for one bend
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value

@@ -11,7 +11,9 @@ export const moneyOf = (cents: number): number => cents / 100;
 
 export const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
-export const addCents = (a: Cents, b: Cents): Cents => a.map((value, place) => value + b[place]!);
+/** Adds group by group. */
+export const addParts = (a: readonly number[], b: readonly number[]): readonly number[] =>
+  a.map((value, place) => value + b[place]!);
 
 /** An amount shared out to the groups: the parts add up to it to the cent. */
 export const sharedCents = (amount: number, weights: readonly number[]): Cents => shareOut(centsOf(amount), weights);

@@ -30,6 +30,8 @@ export interface BidLine {
   readonly words: string;
   /** Lines it is a part of; empty for all above it. */
   readonly of: readonly string[];
+  /** For per hour: the part of the hours it is for [%]; undefined for all. */
+  readonly share?: number;
   readonly note: string;
 }
 
@@ -86,10 +88,11 @@ function readLine(row: TableRow, above: readonly BidLine[]): BidLine {
   const unit = readUnit(row.get("Unit"));
   const cell = row.get("Value");
   const words = unit === "words" && cell !== 0 ? wordsOf(name, cell) : "";
-  const of = readOf(row.get("Of"), above);
+  const share = unit === "per hour" ? readShare(row.get("Of")) : {};
+  const of = unit === "per hour" ? [] : readOf(row.get("Of"), above);
   if (!WITH_VALUE.includes(unit)) return { name, unit, words, of, value: undefined, note: "" };
   if (cell === null || cell === 0) return { name, unit, words, of, value: undefined, note: "" };
-  return { name, unit, words, of, ...readValue(cell, unit) };
+  return { name, unit, words, of, ...share, ...readValue(cell, unit) };
 }
 
 /** A date is a number in a cell; nothing else that is printed as words is. */
@@ -114,6 +117,14 @@ function readOf(cell: unknown, above: readonly BidLine[]): string[] {
     if (!line) throw new InputError(`Of must name lines above it, or say above; got ${quoteValue(name)}.`);
     return line.name;
   });
+}
+
+/** Of a rate by the hour: `20 %` of the hours, such as overtime; all where it is empty. */
+function readShare(cell: unknown): { share?: number } {
+  const text = String(cell ?? "").trim();
+  if (text === "" || lookUpKey(text) === "hours") return {};
+  if (!text.endsWith("%")) throw new InputError(`Of must be a percent of the hours, as 20 %; got ${quoteValue(cell)}.`);
+  return { share: toNumber(text.slice(0, -1).trim(), "Of", { min: 0, max: 100 }) };
 }
 
 function readValue(cell: unknown, unit: BidUnit): Pick<BidLine, "value" | "note"> {

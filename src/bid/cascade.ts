@@ -1,13 +1,15 @@
 import { show } from "../units/show";
 import { showMoney } from "../units/money";
-import { addCents, moneyOf, sharedCents, sumOf, type Cents } from "./amounts";
+import { addParts, moneyOf, sharedCents, sumOf, type Cents } from "./amounts";
 import type { BidLine } from "./bidTable";
 
 /** What a bid begins with, group by group. */
 export interface BidBase {
   readonly material: Cents;
-  /** [h] */
+  /** [h], conditions and all */
   readonly hours: readonly number[];
+  /** How many of them conditions add. */
+  readonly addedHours?: readonly number[];
   readonly costs: Cents;
   /** How material and costs are said to come about. */
   readonly materialWords: string;
@@ -48,11 +50,11 @@ export function cascade(table: readonly BidLine[], base: BidBase): Recap {
   let above: Cents = base.material.map(() => 0);
   for (const line of ends ? table : [...table, TOTAL]) {
     if (line.unit === "words" && line.words === "") continue;
-    const of = line.of.length === 0 ? above : line.of.map((name) => amounts.get(name)!).reduce(addCents);
+    const of = line.of.length === 0 ? above : line.of.map((name) => amounts.get(name)!).reduce(addParts);
     const { amount, basis } = workOut(line, of, above, base);
     const isSum = line.unit === "subtotal" || line.unit === "total";
     amounts.set(line.name, amount ?? above.map(() => 0));
-    if (!isSum && amount) above = addCents(above, amount);
+    if (!isSum && amount) above = addParts(above, amount);
     lines.push({ name: line.name, basis, amount, isSum });
   }
   return { lines, total: above, problems: [...notesOf(table), ...leftOut(table, base)] };
@@ -62,7 +64,7 @@ type WorkedOut = Pick<RecapLine, "amount" | "basis">;
 
 const WAITS: WorkedOut = { amount: null, basis: "not filled in: nothing is added" };
 
-function workOut({ unit, value, words, of }: BidLine, part: Cents, above: Cents, base: BidBase): WorkedOut {
+function workOut({ unit, value, words, of, share }: BidLine, part: Cents, above: Cents, base: BidBase): WorkedOut {
   const whole = moneyOf(sumOf(part));
   const ofWords = of.length === 0 ? "all above" : of.join(" + ");
   switch (unit) {
@@ -79,8 +81,9 @@ function workOut({ unit, value, words, of }: BidLine, part: Cents, above: Cents,
   if (value === undefined) return WAITS;
   switch (unit) {
     case "per hour": {
-      const hours = sumOf(base.hours);
-      return { amount: sharedCents(hours * value, base.hours), basis: `${show(hours, 2)} h at ${showMoney(value)}` };
+      const part = share === undefined ? 1 : share / 100;
+      const words = `${share === undefined ? "" : `${show(share)} % of `}${hoursWords(base)} at ${showMoney(value)}`;
+      return { amount: sharedCents(sumOf(base.hours) * part * value, base.hours), basis: words };
     }
     case "%":
       return {
@@ -95,6 +98,12 @@ function workOut({ unit, value, words, of }: BidLine, part: Cents, above: Cents,
     case "lump sum":
       return { amount: sharedCents(value, above), basis: "lump sum" };
   }
+}
+
+function hoursWords({ hours, addedHours = [] }: BidBase): string {
+  const [all, added] = [sumOf(hours), sumOf(addedHours)];
+  const parts = added === 0 ? "" : ` (${show(all - added, 2)} and ${show(added, 2)} by factors)`;
+  return `${show(all, 2)} h${parts}`;
 }
 
 const notesOf = (table: readonly BidLine[]): string[] =>

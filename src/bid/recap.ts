@@ -1,16 +1,17 @@
 import { readBy } from "../takeoff/amounts/groupBy";
 import { readBid } from "./bidTable";
-import { addCents, moneyOf, sumOf, type Cents } from "./amounts";
+import { addParts, moneyOf, sumOf, type Cents } from "./amounts";
 import { cascade, type Recap, type RecapLine } from "./cascade";
 import { readCosts } from "./costs";
-import { jobBase, type BaseRanges } from "./jobBase";
+import { jobBase } from "./jobBase";
+import type { JobLists } from "./pricedJob";
 import { BID_GROUPS } from "./shares";
 import { labelKey } from "../takeoff/amounts/lineBook";
 
 type Cell = string | number;
 
 /** What a recap may be given besides the runs and the bid. */
-export interface RecapRanges extends BaseRanges {
+export interface RecapRanges extends JobLists {
   /** Job costs. */
   readonly costs?: unknown;
   /** Columns to tell the bid apart by. */
@@ -39,10 +40,11 @@ export function recap(runs: unknown, bid: unknown, ranges: RecapRanges = {}): Jo
   const places = new Map(base.groups.map((cells, place) => [labelKey(cells), place]));
   const costCents = costs.reduce<Cents>((sum, { cents, cell }) => {
     const place = places.get(labelKey(by.map(cell)));
-    return addCents(sum, sum.map((_, other) => (other === place ? cents : 0))); // prettier-ignore
+    return addParts(sum, sum.map((_, other) => (other === place ? cents : 0))); // prettier-ignore
   }, base.groups.map(() => 0)); // prettier-ignore
   const worked = cascade(table.lines, {
-    ...{ material: base.material, hours: base.hours, costs: costCents },
+    ...{ material: base.material, addedHours: base.addedHours, costs: costCents },
+    hours: base.hours.map((hours, place) => hours + base.addedHours[place]!),
     materialWords: `${counted(base.pricedLines, "priced line")} of the take-off`,
     costWords: counted(costs.length, "job cost"),
   });

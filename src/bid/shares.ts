@@ -38,9 +38,14 @@ export class Shares {
     }
   }
 
+  /** Nothing in any group. */
+  none(): number[] {
+    return this.groups.map(() => 0);
+  }
+
   /** Parts of a line by group; their sum is above zero. */
   ofLine(line: TakeoffLine): number[] {
-    const parts = this.groups.map(() => 0);
+    const parts = this.none();
     for (const source of line.sources) {
       const weights = this.ofSource(line, source);
       const all = sumOf(weights);

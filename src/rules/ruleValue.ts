@@ -47,6 +47,7 @@ const READERS: Record<string, Reader> = {
   },
   "in or standard": sized("standard", { above: 0, max: LARGEST_RADIUS }),
   "in or listed": sized("listed", { min: 0, max: LONGEST_END }),
+  "multiplied or added": oneOf("multiplied", "added"),
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 
@@ -71,6 +72,14 @@ function sized(word: string, limits: Limits): Reader {
     if (text.toLowerCase() === word) return word;
     readSizedLengths(text, name, limits);
     return text;
+  };
+}
+
+function oneOf(...words: string[]): Reader {
+  return (cell, name) => {
+    const word = words.find((known) => known === String(cell ?? "").trim().toLowerCase()); // prettier-ignore
+    if (word === undefined) throw mistake(name, words.join(" or "), cell);
+    return word;
   };
 }
 

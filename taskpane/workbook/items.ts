@@ -3,13 +3,13 @@ export type Cell = string | number | boolean;
 
 export const TABLES = [
   ...(["Runs", "Made", "Issued", "Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "One bend"] as const),
-  ...(["Job costs", "Bid"] as const),
+  ...(["Factors", "Crews", "Job costs", "Bid"] as const),
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
 export const RESULTS = [
   ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Traced", "Recap", "Recap by area"] as const),
+  ...(["Takeoff by area", "Traced", "Labor hours", "Recap", "Recap by area"] as const),
   ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
 ] as const;
 export type ResultName = (typeof RESULTS)[number];
@@ -19,13 +19,34 @@ export type ItemName = TableName | ResultName;
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
   ...(["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Traced", "Job costs", "Bid", "Recap", "Recap by area"] as const),
+  ...(["Takeoff by area", "Traced", "Labor hours", "Job costs", "Bid", "Recap", "Recap by area"] as const),
   ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Standing"] as const),
-  ...(["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "Rules in force", "One bend"] as const),
+  ...([
+    "Shoes",
+    "Bench",
+    "Stock",
+    "Prices",
+    "Labor",
+    "Factors",
+    "Crews",
+    "Rules",
+    "Rules in force",
+    "One bend",
+  ] as const),
 ];
 
 /** What a workbook does well without until somebody wants it. */
 export const EXTRAS: readonly ItemName[] = [
   ...(["Missing", "Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
-  ...(["Job costs", "Bid", "Recap", "Recap by area", "Rules in force", "One bend"] as const),
+  ...([
+    "Factors",
+    "Crews",
+    "Labor hours",
+    "Job costs",
+    "Bid",
+    "Recap",
+    "Recap by area",
+    "Rules in force",
+    "One bend",
+  ] as const),
 ];

@@ -81,6 +81,8 @@ const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, r
   Stock: ["Raceway", "Size", "Length"],
   Prices: ["Item", "Price"],
   Labor: ["Operation", "Minutes"],
+  Factors: ["Column", "Is", "Percent"],
+  Crews: ["Worker", "Base"],
   Rules: ["Rule", "Value"],
   Bench: ["Setting", "Value"],
   "One bend": ["Result"],

@@ -17,7 +17,9 @@ describe("conservation, the demo's bid", () => {
 
   test("material is the take-off's total to the cent, labor its hours at the rate", () => {
     expect(rowWhere(table, { Line: "Material" })["Amount"]).toBe(total["Extension"]);
-    expect(cents(rowWhere(table, { Line: "Labor" })["Amount"])).toBe(Math.round(Number(total["Hours"]) * 61.4 * 100));
+    expect(cents(rowWhere(table, { Line: "Labor" })["Amount"])).toBe(
+      Math.round(Number(total["Hours"]) * 0.9 * 49.01 * 100),
+    );
   });
 
   test("minutes for sticks count as they do in the take-off", () => {

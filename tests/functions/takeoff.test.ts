@@ -62,7 +62,7 @@ test("arguments reach their place", () => {
 test.each([
   ["no header row", () => jobTakeoff([[""]]), "#VALUE!", "runs must be a range with a header row; got an empty cell."],
   ["no range", () => jobBends(omitted), "#VALUE!", "runs must be a range with a header row; got an empty cell."],
-  ["an unknown column", () => jobTakeoff(runs, omitted, omitted, "Floor"), "#VALUE!", 'got "Floor".'],
+  ["an unknown column", () => jobTakeoff(runs, omitted, omitted, "Color"), "#VALUE!", 'got "Color".'],
   ["no item", () => jobTrace(runs, omitted), "#VALUE!", "item must be the name of an item of the take-off"],
   ["an unknown item", () => jobTrace(runs, "EMT 9 strap"), "#N/A", 'the take-off has no item "EMT 9 strap"'],
 ])("%s is an error with its words", (_, call, code, message) => {

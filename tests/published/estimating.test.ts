@@ -2,6 +2,8 @@
 import { readBid } from "../../src/bid/bidTable";
 import { cascade, type BidBase } from "../../src/bid/cascade";
 import { recap } from "../../src/bid/recap";
+import { hoursTable } from "../../src/bid/hoursTable";
+import { crewRate } from "../../src/bid/labor/crews";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { rowWhere, runsRange } from "../takeoff/tables";
 
@@ -104,4 +106,57 @@ test("margin is a share of the price, markup of the cost", () => {
   expect([even["Overhead"], Math.floor(even["Total"]!)]).toEqual([100_000, 666_666]);
   // By hand: the same 25 % as a markup gives 708,332.50.
   expect(bidOf([["Goods", 566_666, "lump sum"], ["Profit", 25, "%"]])["Total"]).toBe(708_332.5); // prettier-ignore
+});
+
+// M. Holt, newsletter 31: 26 boxes at 18.00 hours a hundred are 4.68 hours.
+test("hours of an operation by the hundred", () => {
+  const labor = [
+    ["Operation", "Hours", "Unit"],
+    ["box", 18, "C"],
+  ];
+  expect(rowWhere(takeoff(betweenBoxes, { labor }), { Item: "Box" })["Hours"]).toBeCloseTo(4.68, 12);
+});
+
+// M. Holt, newsletter 18 (letterID 2290): a ladder adds 3 % at 12 ft, 5, 8, 10, 13, 16, 19, 22 and 25 % at 20 ft. EC&M,
+// September 2000 and November 2009: over four stories add 1 to 3 % a floor. By hand: 100 h at 16 ft on the 7th floor at 2 % a
+// floor are 100 · 1.13 · 1.06 = 119.78 multiplied, 100 · (1 + .13 + .06) = 119 added.
+const LADDER = [3, 5, 8, 10, 13, 16, 19, 22, 25].map((percent, at) => ["Height", 12 + at, percent]);
+const FLOORS = [5, 6, 7, 8].map((floor) => ["Floor", floor, (floor - 4) * 2]);
+const factors = [["Column", "Is", "Percent"], ...LADDER, ...FLOORS];
+const high = (cells: object) => runsRange({ Run: "A", Route: "east 8'", To: "Box 1", From: "open", ...cells });
+const hoursOf = (cells: object, rules?: unknown) => {
+  const labor = [["Operation", "Hours"], ["box", 100]]; // prettier-ignore
+  return Number(rowWhere(hoursTable(high(cells), { labor, factors, rules }), { Work: "Total" })["Hours in all"]);
+};
+
+test("height and floor: multiplied unless a rule says added", () => {
+  expect(hoursOf({ Height: 16, Floor: 7 })).toBeCloseTo(119.78, 9);
+  const rules = [["Rule", "Value"], ["Labor factors of several columns", "added"]]; // prettier-ignore
+  expect(hoursOf({ Height: 16, Floor: 7 }, rules)).toBeCloseTo(119, 9);
+});
+
+test.each([
+  [{ Height: 11 }, 100],
+  [{ Height: 12 }, 103],
+  [{ Height: 14.5 }, 108],
+  [{ Height: "14' 6\"" }, 108],
+  [{ Height: 30 }, 125],
+  [{ Floor: 4 }, 100],
+  [{}, 100],
+])("100 h at %j are %p", (cells, hours) => expect(hoursOf(cells)).toBeCloseTo(hours, 9));
+
+// A public-works "CO Hourly Labor Rate Worksheet", scribd.com/document/138050685: base 37.40; fringes 5.65 + 10.40 + .70 + .41,
+// of which 11.10 are paid and taxed; FICA 6.20, Medicare 1.45, FUTA .80 %; 58.66 straight, 78.94 overtime, 99.22 double.
+test.each([
+  [undefined, 58.66],
+  ["straight", 58.66],
+  ["Overtime", 78.94],
+  [1.5, 78.94],
+  ["double", 99.22],
+])("loaded rate, %s", (time, rate) => {
+  const crews = [
+    ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden"],
+    ["A", "Electrician", 4, 37.4, 5.65 + 10.4 + 0.7 + 0.41, 11.1, 6.2 + 1.45 + 0.8],
+  ];
+  expect(crewRate(crews, "a", time)).toBe(rate);
 });

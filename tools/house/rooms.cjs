@@ -36,7 +36,7 @@ const ROOMS = [
     "takeoff/lines",
     "takeoff/reports",
   ],
-  "bid",
+  ...["bid/labor", "bid"],
   ...["made/records", "made/counts", "made/standing", "made/learning"],
   ...["drawn/file", "drawn/fit", "drawn/words", "drawn/check", "drawn"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],

@@ -1,7 +1,7 @@
 import { TABS, type Cell, type TableName } from "../../taskpane/workbook/items";
 import { recordsIn, setUpContent } from "../workbook/content/jobContent";
 import type { SheetContent } from "../workbook/content/sheetContent";
-import { demoBid, demoCosts } from "./ferryBid";
+import { demoBid, demoCosts, demoCrews, demoFactors, demoRates } from "./ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoRules, demoStock } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 
@@ -17,8 +17,13 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Labor: recordsIn(demoLabor),
   Rules: recordsIn(demoRules),
   Bench: recordsIn(demoBench),
+  Factors: recordsIn(demoFactors),
+  Crews: recordsIn(demoCrews),
   "Job costs": recordsIn(demoCosts),
-  Bid: recordsIn(demoBid),
+  Bid: recordsIn(demoBid).map((row) => {
+    const rate = demoRates[String(row["Line"])];
+    return rate ? { ...row, Value: rate } : row;
+  }),
 };
 
 /** The item whose runs Traced tells. */

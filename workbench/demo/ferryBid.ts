@@ -10,6 +10,22 @@ export const demoCosts: readonly (readonly DemoCell[])[] = [
   ["Site trailer", 1.5, "month", 380, null, "invented"],
 ];
 
+export const demoCrews: readonly (readonly DemoCell[])[] = [
+  ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
+  ["A", "Bender", 1, 34, 11.2, 4, 9.1, "invented"],
+  ["A", "Helper", 1, 22.5, 8.1, 3, 9.1, "invented"],
+  ["B", "Foreman", 1, 41.5, 12.6, 4, 9.1, "invented"],
+  ["B", "Electrician", 2, 36.8, 12.1, 4, 9.1, "invented"],
+  ["B", "Apprentice", 1, 21.9, 8.4, 3, 9.1, "invented"],
+];
+
+export const demoFactors: readonly (readonly DemoCell[])[] = [
+  ["Column", "Is", "Percent", "Note"],
+  ["Area", "Pump room", 8, "invented: pipes in the way"],
+  ["Area", "Dock lighting", 5, "invented: wind and tide"],
+  ["Crew", "B", 2, "invented: a mixed crew"],
+];
+
 export const demoBid: readonly (readonly DemoCell[])[] = [
   ["Line", "Value", "Unit", "Of", "Note"],
   ["Job", "Ferry terminal, raceways and wire", "words", null, null],
@@ -17,7 +33,8 @@ export const demoBid: readonly (readonly DemoCell[])[] = [
   ["Date", "2026-04-14, due at 2 p.m.", "words", null, null],
   ["Material", null, "material", null, null],
   ["Sales tax", 7.5, "%", "Material", null],
-  ["Labor", 61.4, "per hour", null, "wage, fringes and burden of an hour"],
+  ["Labor", 49.01, "per hour", "90 %", "wage, fringes and burden of an hour"],
+  ["Labor, overtime", 67.69, "per hour", "10 %", "Saturdays"],
   ["Direct job costs", null, "costs", null, "the Job costs table"],
   ["Prime cost", null, "subtotal", null, null],
   ["Overhead", 12, "%", "Prime cost", null],
@@ -27,3 +44,9 @@ export const demoBid: readonly (readonly DemoCell[])[] = [
   ["Bond", 1.2, "%", null, null],
   ["Total", null, "total", null, null],
 ];
+
+/** What the workbook has in place of two of those values: the loaded rate of a crew, by its formula. */
+export const demoRates: Readonly<Record<string, string>> = {
+  Labor: '=CONDUIT.CREW.RATE(Crews[#All],"B")',
+  "Labor, overtime": '=CONDUIT.CREW.RATE(Crews[#All],"B","overtime")',
+};

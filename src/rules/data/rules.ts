@@ -386,6 +386,12 @@ export const RULES = [
     source: "common practice, no source: an end whose name has one of these words is not a box to buy",
   },
   {
+    rule: "Labor factors of several columns",
+    value: "multiplied",
+    unit: "multiplied or added",
+    source: "common practice, no source: both are in use",
+  },
+  {
     rule: "Saw kerf",
     value: 0.0625,
     unit: "in",

@@ -9,6 +9,7 @@ import { dayText } from "../../units/day";
 import { InputError, isUserError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
+import { BID_RUN_COLUMNS, readBidCells, type BidCells } from "./bidCells";
 import { readSite, SITE_COLUMNS, type Site } from "./siteCells";
 import { readStart } from "./start";
 
@@ -33,6 +34,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Start" },
   { name: "Joints" },
   ...SITE_COLUMNS,
+  ...BID_RUN_COLUMNS,
 ];
 
 /** Conduit comes in 10 ft sticks (ANSI C80.1/C80.3 nominal, a threaded one with its coupling) [in]. */
@@ -45,7 +47,7 @@ const MOST_RUNS = 20_000;
 const MOST = 100_000;
 
 /** One run as the user wrote it, its cells read. */
-export interface Run extends Site {
+export interface Run extends Site, BidCells {
   readonly name: string;
   readonly job: string;
   readonly area: string;
@@ -158,6 +160,7 @@ function readRun(row: TableRow, name: string): Run {
     ...(start === null ? {} : { start: readStart(start) }),
     ...(joints === null ? {} : { joints: readJoints(joints) }),
     ...readSite(row),
+    ...readBidCells(row),
   };
 }
 

@@ -3,6 +3,8 @@ import { InputError, quoteValue } from "../../units/errors";
 import { naturalOrder } from "../../units/naturalOrder";
 import { lookUpKey } from "../../units/lookUpKey";
 import { RACEWAYS } from "../../raceway/raceway";
+import { placeInWords } from "../../wiring/place";
+import { show } from "../../units/show";
 import { TRADE_SIZES } from "../../raceway/tradeSize";
 
 const RUN_GROUPS: Record<string, (run: Run) => string> = {
@@ -15,7 +17,14 @@ const RUN_GROUPS: Record<string, (run: Run) => string> = {
   To: (run) => run.to,
   Date: (run) => run.date,
   Crew: (run) => run.crew,
+  Phase: (run) => run.phase ?? "",
+  Floor: (run) => shown(run.floor),
+  Height: (run) => shown(run.height),
+  Where: (run) => (run.place ? placeInWords(run.place) : ""),
 };
+
+/** A number of a cell that may be empty. */
+const shown = (value: number | undefined): string => (value === undefined ? "" : show(value));
 
 /** Names of the columns of Runs that results can be grouped by. */
 export const RUN_GROUP_NAMES: readonly string[] = Object.keys(RUN_GROUPS);

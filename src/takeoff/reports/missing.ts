@@ -5,7 +5,7 @@ import { jobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { readOrder } from "../lines/order";
 import { takeoffLines } from "../lines/takeoffLines";
-import { operationNames, readLabor, type LaborBook } from "../lists/labor";
+import { operationNames, readLabor, workName, type LaborBook } from "../lists/labor";
 import { notRead } from "../lists/notRead";
 import { readPrices, type PriceBook } from "../lists/prices";
 import { listIn, type ListedName } from "../lists/valueList";
@@ -122,10 +122,11 @@ function withoutMinutes(lines: readonly TakeoffLine[], labor: LaborBook | undefi
     if (item.kind === "stick") continue;
     for (const [operation, quantity] of operations) {
       if (quantity <= 0 || labor?.minutesFor(item, operation) !== undefined) continue;
-      const name = item.raceway ? `${item.raceway} ${item.size} ${operation}` : item.name;
+      const name = workName(item, operation);
       const before = found.get(name)?.quantity ?? 0;
       const entry = { list: "Labor", name, unit: item.unit, quantity: before + quantity } as const;
-      found.set(name, { ...entry, finding: "no minutes yet", ...UNLISTED });
+      const finding = labor?.whyNone(item, operation) || "no minutes yet";
+      found.set(name, { ...entry, finding, ...UNLISTED });
     }
   }
   return [...found.values()];

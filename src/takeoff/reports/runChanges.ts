@@ -127,6 +127,9 @@ const runCells = (run: Run): Record<string, string> => ({
   "Temperature change": run.temperatureChange === undefined ? "" : String(run.temperatureChange),
   Ambient: run.ambient === undefined ? "" : `${show(run.ambient, 1)} °C`,
   Breaker: run.breaker ? breakerInWords(run.breaker) : "",
+  Phase: run.phase ?? "",
+  Floor: run.floor === undefined ? "" : String(run.floor),
+  Height: run.height === undefined ? "" : `${run.height} ft`,
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

@@ -72,6 +72,12 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   "Temperature change": [105, { ...right, note: "°F from coldest to hottest, where it is this run's own" }],
   Ambient: [80, { ...right, note: "Air around the run: °C, or 104 F" }],
   Breaker: [80, { ...right, note: "Amperes, or 600 A, 2 sets" }],
+  Phase: [75, text],
+  Floor: [60, { look: { align: "center" }, note: "1 for the ground floor; the Factors table may go by it" }],
+  Height: [
+    70,
+    { look: { align: "center" }, note: "Of the work above the floor, feet; the Factors table may go by it" },
+  ],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [70, count],
   Degrees: [80, { ...degrees, note: "The most between two boxes; follows by formula" }],
@@ -105,7 +111,21 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   // Bid
   "Job cost": [230, text],
   Line: [190, text],
-  Of: [190, { look: { wrap: true }, note: "Lines above it, parted by commas; empty: all above" }],
+  Of: [
+    190,
+    {
+      look: { format: FORMATS.text, wrap: true },
+      note: "Lines above it, parted by commas; empty: all above. Per hour: the part of the hours, 20 %",
+    },
+  ],
+  Column: [90, plain],
+  Percent: [75, plain],
+  Worker: [170, text],
+  Number: [75, plain],
+  Burden: [80, plain],
+  Work: [250, long],
+  "By factors": [85, as(FORMATS.hours)],
+  "Hours in all": [90, as(FORMATS.hours)],
   Basis: [380, long],
   // Made
   Piece: [75, text],

@@ -57,7 +57,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const [shoes, rules, labor, prices, stock] = [all("Shoes"), all("Rules"), all("Labor"), all("Prices"), all("Stock")];
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
   const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock);
-  const recap = (by: string) => job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"));
+  const recap = (by: string) =>
+    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"), all("Factors"));
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
   switch (result) {
     case "Checks":
@@ -74,6 +75,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
       return `=${job("MISSING", own, prices, labor, shoes, rules, stock)}`;
     case "Takeoff by area":
       return `=${takeoff('"Area"')}`;
+    case "Labor hours":
+      return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock)}`;
     case "Recap":
       return `=${recap("")}`;
     case "Recap by area":

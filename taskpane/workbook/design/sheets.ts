@@ -1,5 +1,6 @@
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
+import { RUN_GROUP_NAMES } from "../../../src/takeoff/amounts/groupBy";
 import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import type { ItemName, TableName } from "../items";
 import { BID_UNITS } from "../../../src/bid/bidTable";
@@ -18,6 +19,7 @@ const number = (header: string, width: number): Listed => [header, { width, look
 const SELDOM = [
   ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
   ...["Where", "Cover", "Temperature change", "Ambient", "Breaker"],
+  ...["Phase", "Floor", "Height"],
 ];
 const SELDOM_MADE = ["Crew", "Raceway", "Size", "Shape", "Id"];
 
@@ -43,7 +45,9 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Bench: ["Setting", "Value", "Note"],
   Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
   Prices: ["Item", "Unit", "Price"],
-  Labor: ["Operation", "Minutes"],
+  Labor: ["Operation", "Minutes", "Hours", "Unit"],
+  Factors: ["Column", "Is", "Percent", "Note"],
+  Crews: ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   Rules: ["Rule", "Value", "Unit", "Source"],
   "Job costs": ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
   Bid: ["Line", "Value", "Unit", "Of", "Note"],
@@ -65,6 +69,10 @@ const takeoff: readonly Listed[] = [
 ];
 const bends: readonly Listed[] = ["Bends", "Hours", wide("Note", 320)];
 
+/** Units of prices and labor to choose from. */
+const UNITS = ["each", "ft", "C", "M"];
+const MONEY_AN_HOUR = ["Base", "Fringes", "Of that paid"];
+
 const recap: readonly Listed[] = ["Line", "Basis", ["Amount", { width: 120, money: true }]];
 /** Columns for the areas of a bid, which are called as the areas are. */
 const AREAS: readonly Listed[] = Array.from({ length: 5 }, () => ["", { width: 115, money: true }] as const);
@@ -76,12 +84,25 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Shoes: INPUTS.Shoes.map((header) => (header === "Source" ? wide(header, 330) : header)),
   Bench: [...INPUTS.Bench.slice(0, 2), wide("Note", 420)],
   Stock: INPUTS.Stock,
-  Prices: [
-    "Item",
-    ["Unit", { list: ["each", "ft", "C", "M"], note: "each, ft, C (100), M (1000); C ft and M ft by the foot" }],
-    "Price",
+  Prices: ["Item", ["Unit", { list: UNITS, note: "each, ft, C (100), M (1000); C ft and M ft by the foot" }], "Price"],
+  Labor: [
+    ["Operation", { width: 240 }],
+    "Minutes",
+    ["Hours", { note: "In place of minutes: hours for the Unit, such as 4.5 for C ft" }],
+    ["Unit", { list: UNITS, note: "each or ft where it is empty; C (100), M (1000), C ft and M ft by the foot" }],
   ],
-  Labor: INPUTS.Labor,
+  Factors: [
+    ["Column", { list: RUN_GROUP_NAMES, note: "The column of Runs that the percent goes by" }],
+    ["Is", { width: 130, look: { align: "left" }, note: "The word in that column; a number counts from there up" }],
+    ["Percent", { look: { align: "right" }, note: "Added to the hours: 13 for 13 %" }],
+    wide("Note", 360),
+  ],
+  Crews: [
+    ...["Crew", "Worker", ["Number", { look: { align: "center" } }]],
+    ...MONEY_AN_HOUR.map((header): Listed => [header, { width: 100, money: true }]),
+    ["Burden", { look: { align: "right" }, note: "Taxes and insurance, percent of what is paid" }],
+    wide("Note", 300),
+  ] as readonly Listed[],
   Rules: INPUTS.Rules,
   "Job costs": INPUTS["Job costs"],
   Bid: [
@@ -121,6 +142,10 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],
   ] as const,
   "Takeoff by area": ["Area", ...takeoff],
+  "Labor hours": [
+    ...["Area", "Work", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], "Hours", "By factors"],
+    "Hours in all",
+  ] as readonly Listed[],
   Recap: recap,
   "Recap by area": [...recap, ...AREAS],
   Traced: [

@@ -211,8 +211,8 @@ describe("grouping", () => {
   });
 
   test("an unknown column is refused with the known ones", () => {
-    expect(() => takeoff(runs, { by: "Job, Floor" })).toThrow(
-      'by must name columns out of Job, Area, Raceway, Size, Run, From, To, Date, Crew; got "Floor".',
+    expect(() => takeoff(runs, { by: "Job, Color" })).toThrow(
+      'by must name columns out of Job, Area, Raceway, Size, Run, From, To, Date, Crew, Phase, Floor, Height, Where; got "Color".',
     );
   });
 });

@@ -125,6 +125,9 @@ const OTHER_CELLS = [
   ["Temperature change", "90"],
   ["Ambient", "40 °C"],
   ["Breaker", "600 A, 2 sets"],
+  ["Phase", "2"],
+  ["Floor", "7"],
+  ["Height", "14.5 ft"],
 ] as const;
 
 test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {

@@ -1,4 +1,4 @@
-import { WITHOUT_SIZE } from "../tables";
+import { ONE_RUN, WITHOUT_SIZE } from "../tables";
 import type { Family } from "./types";
 
 const BID =
@@ -24,6 +24,30 @@ export const bid: Family = {
         '=CONDUIT.JOB.RECAP(Runs[#All],{"Line","Value";"Material",""})',
         `=CONDUIT.JOB.RECAP(${WITHOUT_SIZE},Bid[#All])`,
         '=CONDUIT.JOB.RECAP(Runs[#All],Bid[#All],,,,,,"Color")',
+      ],
+    },
+    "JOB.HOURS": {
+      formula: [
+        "hours in all = Σ quantity · minutes / 60 · (1 + p₁) · (1 + p₂) …, or · (1 + p₁ + p₂ …) where a rule says added",
+      ],
+      more: [`=CONDUIT.JOB.HOURS(${ONE_RUN},{"Operation","Hours","Unit";"conduit",4.5,"C ft";"strap",5,"C"})`],
+      refused: [
+        '=CONDUIT.JOB.HOURS(Runs[#All],{"Operation";"bend"})',
+        '=CONDUIT.JOB.HOURS(Runs[#All],Labor[#All],,"Color")',
+      ],
+    },
+    "CREW.RATE": {
+      formula: [
+        "rate = base · t + fringes + (base · t + paid fringes) · burden / 100; a crew: Σ number · rate / Σ number",
+      ],
+      more: [
+        '=CONDUIT.CREW.RATE({"Worker","Base","Fringes","Of that paid","Burden";"Electrician",37.4,17.16,11.1,8.45})',
+        '=CONDUIT.CREW.RATE({"Crew","Worker","Number","Base","Fringes";"A","Foreman",1,44,18;"A","Electrician",3,38,17},"A")',
+      ],
+      refused: [
+        '=CONDUIT.CREW.RATE({"Worker","Base";"Electrician",0})',
+        '=CONDUIT.CREW.RATE({"Crew","Worker","Base";"A","Electrician",38},"B")',
+        '=CONDUIT.CREW.RATE({"Worker","Base";"Electrician",38},,"late")',
       ],
     },
   },

@@ -27,7 +27,7 @@ export const takeoff: Family = {
       ],
       refused: [
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
-        '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Floor")',
+        '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Color")',
       ],
     },
     "JOB.TRACE": {
