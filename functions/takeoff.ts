@@ -11,7 +11,8 @@ import { answerInSlices } from "./inSlices";
 /**
  * Material take-off of a whole job: conduit, sticks, couplings, fittings, straps, boxes, conductors, bends; priced when prices are given; spills with a header row.
  *
- * Sticks are counted within each group. A run that cannot be counted and an item without a price are named, never zero.
+ * Sticks are counted within each group. A name under From or To is one box; with each before it, as each receptacle, one for every run of the row.
+ * A run that cannot be counted and an item without a price are named, never zero.
  * Example: =CONDUIT.JOB.TAKEOFF(Runs[#All], Prices[#All], Shoes[#All], "Area") //=> Area, Item, Unit, Quantity, …
  * Source: derived from the routes; the rules and their sources stand in JOB.RULES.
  * @customfunction JOB.TAKEOFF

@@ -4,7 +4,7 @@ import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
 import { ITEM_KINDS } from "../amounts/item";
 import { labelKey, LineBook, type TakeoffLine } from "../amounts/lineBook";
-import { BOX, namedBoxes } from "./namedBoxes";
+import { BOX, EACH, namedBoxes } from "./namedBoxes";
 import { naturalOrder } from "../../units/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
@@ -63,7 +63,7 @@ function linesOf(
 
 /** A box is of no one raceway and size; where its runs fall into several groups, it is in the first of them. */
 function addBoxes(book: LineBook, works: readonly RowWork[], by: readonly string[], rules: RuleBook): void {
-  for (const { name, rows } of namedBoxes(
+  for (const { name, count, rows } of namedBoxes(
     works.map(({ row }) => row),
     rules,
   )) {
@@ -72,8 +72,12 @@ function addBoxes(book: LineBook, works: readonly RowWork[], by: readonly string
     );
     const first = groups.reduce((least, group) => (compareGroups(by, group, least) < 0 ? group : least));
     book
-      .add(first, BOX, { rows, each: 1, times: 1, note: name })
-      .notes.add("one for each name in From and To; Quantity does not multiply it");
+      .add(first, BOX, { rows, each: 1, times: count, note: name })
+      .notes.add(
+        EACH.test(name)
+          ? "each before a name: one for every run of its row"
+          : "one for each name in From and To; Quantity does not multiply it",
+      );
   }
 }
 

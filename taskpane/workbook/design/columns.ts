@@ -43,10 +43,19 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     },
   ],
   Quantity: [84, right],
-  From: [105, { ...words, note: "Where the run begins. A name with the word panel is no box to buy; open is a stub." }],
+  From: [
+    105,
+    {
+      ...words,
+      note: "Where the run begins. A name is one box; each J-1: one for every run of the row. Names with panel are no box; open is a stub.",
+    },
+  ],
   To: [
     105,
-    { ...words, note: "Where the run ends. A name is one box, whatever ends there; Quantity does not multiply it" },
+    {
+      ...words,
+      note: "Where the run ends. A name is one box, whatever ends there; each receptacle: one for every run of the row, by Quantity",
+    },
   ],
   Conductors: [125, { ...words, note: "3 #12 THHN, 1 #12 THHN" }],
   Stick: [75, { ...right, note: "Length of a stick, where it is not 10': a number of inches, or 20'" }],

@@ -57,6 +57,20 @@ describe("boxes", () => {
     expect(quantityOf(table, "Box")).toBe(4);
   });
 
+  test("each before a name is a box for every run of its row, and the panel stays one", () => {
+    // Six equal runs from one junction box to six receptacles, and three to three more: 1 + 6 + 3.
+    const runs = runsRange(
+      { Run: "A", Route: "east 60", From: "JB-1", To: "each receptacle", Quantity: 6 },
+      { Run: "B", Route: "east 60", From: "jb-1", To: "Each Receptacle", Quantity: 3 },
+      { Run: "C", Route: "east 60", From: "each panel", To: "JB-1", Quantity: 4 },
+    );
+    expect(quantityOf(takeoff(runs), "Box")).toBe(10);
+    expect(trace(runs, "Box").slice(1)).toContainEqual(["A", 2, 1, 6, 6, "each receptacle"]);
+    expect(rowWhere(takeoff(runs), { Item: "Box" })["Note"]).toContain(
+      "each before a name: one for every run of its row",
+    );
+  });
+
   test("the same name in another job is another box", () => {
     const ends = { Route: "east 60", From: "JB-1", To: "JB-2" };
     expect(
