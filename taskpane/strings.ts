@@ -448,6 +448,13 @@ export const strings = {
       notCut: "Not in the plan",
       total: "All together:",
       behind: "Runs these pieces go to",
+      couplings: {
+        title: "Couplings that would save sticks",
+        of: (title: string) => `${title}: worth a look`,
+        button: "Write these into Joints",
+        done: "The runs are coupled so now. Plan again to see the sticks.",
+        noColumn: "Runs has no column Joints; add one to have these written into it.",
+      },
       stock: {
         about: (drops: number, used: number) =>
           `When all of it is cut: ${[

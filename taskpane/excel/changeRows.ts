@@ -18,8 +18,9 @@ export interface TableEdit {
  */
 export function changeRows(table: TableCells, edits: readonly TableEdit[]): Promise<Replaced[]> {
   const { sheet, row, column, cells } = table;
-  const seen = cells.flatMap((line, at) =>
-    line.map((value, place) => ({ sheet, row: row + at, column: column + place, value })),
+  const rowsSeen = [...new Set([0, ...edits.map((edit) => edit.row)])].filter((at) => at < cells.length);
+  const seen = rowsSeen.flatMap((at) =>
+    cells[at]!.map((value, place) => ({ sheet, row: row + at, column: column + place, value })),
   );
   return batch(async (context) => {
     await stillThere(context, seen);

@@ -25,4 +25,5 @@ export * from "./selection";
 export * from "./settings";
 export * from "./setUp";
 export * from "./sheetPictures";
+export * from "./showColumn";
 export * from "./stillThere";

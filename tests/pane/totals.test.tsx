@@ -217,3 +217,40 @@ test("the drops of a plan go into Stock as on hand, what it used comes off, and 
   expect(back.slice(0, 3)).toEqual(before);
   expect(back.slice(3).flat().join("")).toBe("");
 });
+
+test("couplings that would save sticks are told with what they save, go into Joints, and can be taken back", async () => {
+  const { book, user } = await openTotals("Take-off");
+  await fill(book, "Stock", [["EMT", "1/2", 120, "", 10]]);
+  await fill(book, "Prices", [["EMT 1/2 set-screw coupling", "each", 1.5]]);
+  // Each run of 190 in. takes a whole stick and 70 in. of another.
+  await fill(book, "Runs", [
+    ["A", "Quay", "Hall", "EMT", "1/2", "east 190", 1],
+    ["B", "Quay", "Hall", "EMT", "1/2", "east 190", 1],
+    ["C", "Quay", "Hall", "EMT", "1/2", "east 190", 1],
+  ]);
+  await line(/^EMT 1\/2 conduit, 10 ft stick/, ["6 each", "60.00"]);
+  await user.click(screen.getByRole("tab", { name: "Cuts" }));
+  await user.click(await screen.findByRole("button", { name: "Plan the cuts" }));
+  await act(async () => {
+    while (planning.step());
+  });
+  // Of the three pieces of 70 in. two sit beside 50 in. each: the third, parted once, fills both. 10 less 1.5 is saved.
+  expect(
+    (await screen.findByText(/1 stick less for 1 coupling more, 8.50 saved: . joined at/)).textContent,
+  ).toBeTruthy();
+  const before = book.cellsOf("Runs");
+  const column = before[0]!.indexOf("Joints");
+  expect(book.table("Runs").sheet.hiddenColumns.has(column)).toBe(true);
+  await user.click(screen.getByRole("button", { name: "Write these into Joints" }));
+  await screen.findByText(/The runs are coupled so now/);
+  const joints = book.cellsOf("Runs").slice(1).map((row) => row[column]); // prettier-ignore
+  expect(joints.filter((cell) => cell !== "")).toEqual([expect.stringMatching(/^10' 0", 1\d' /)]);
+  expect(book.table("Runs").sheet.hiddenColumns.has(column)).toBe(false);
+  await user.click(screen.getByRole("button", { name: "Plan again" }));
+  await act(async () => {
+    while (planning.step());
+  });
+  expect((await screen.findByText(/5 sticks to buy/)).textContent).toMatch(/proven least/);
+  await user.click(screen.getByRole("button", { name: "Take back" }));
+  await waitFor(() => expect(book.cellsOf("Runs")).toEqual(before));
+});

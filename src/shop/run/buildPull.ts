@@ -57,6 +57,10 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
   return { pull, parts, pieces, elbows, joints: ends.slice(0, -1) };
 }
 
+/** Where couplings may stand on a pull that is built already, in developed positions [in]. */
+export const couplingZones = ({ pull, parts }: BuiltPull, shoe: Shoe): CouplingZone[] =>
+  joinZones(pull, parts, placedBends(pull, parts), shoe);
+
 /** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
 function pieceEnds({ from, to, elbow }: Stretch, zones: readonly CouplingZone[], making: PullMaking): number[] {
   const { stick, shoe, start } = making;

@@ -10,7 +10,7 @@ export interface CouplingZone extends JoinZone {
 }
 
 /** A shorter piece is a pup: made only where it saves a piece [in]. Our choice, no source. */
-const NO_PUP = 12;
+export const NO_PUP = 12;
 
 /**
  * Where the pieces of a length end, its end left out: the fewest pieces; among as few, none that parts an offset, a saddle

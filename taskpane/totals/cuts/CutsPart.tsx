@@ -11,6 +11,7 @@ import { useUnits } from "../../hooks/useUnits";
 import { strings } from "../../strings";
 import type { CutResult, CutSoFar, LotPlan } from "./cutWork";
 import { cutJob } from "./cutJob";
+import { CouplingsAdvised } from "./CouplingsAdvised";
 import { DropsToStock } from "./DropsToStock";
 import { planInWorker, type Planning } from "./planInWorker";
 import { RowLinks } from "../RowLinks";
@@ -32,8 +33,9 @@ export function CutsPart() {
   };
   const plan = async () => {
     const from = usedTables(tables);
-    const job = cutJob(tables);
-    if (!job) return;
+    const runs = cutJob(tables);
+    if (!runs) return;
+    const job = { ...runs, prices: tables.Prices?.cells };
     setProblem("");
     setSoFar({ done: 0, of: 1, title: "", share: 0 });
     try {
@@ -71,6 +73,7 @@ export function CutsPart() {
       {made?.result.lots.map((lot) => (
         <Lot key={lot.title} lot={lot} />
       ))}
+      {made && <CouplingsAdvised lots={made.result.lots} isStale={isStale} />}
       {made?.result.problems.map((words) => (
         <Notice key={words} intent="warning" title={t.notCut}>
           {words}
@@ -82,8 +85,8 @@ export function CutsPart() {
 }
 
 /** What a plan rests on. */
-const usedTables = ({ Runs, Stock, Shoes, Rules }: Ledger["tables"]): string =>
-  JSON.stringify([Runs, Stock, Shoes, Rules].map((table) => table?.cells));
+const usedTables = ({ Runs, Stock, Shoes, Rules, Prices }: Ledger["tables"]): string =>
+  JSON.stringify([Runs, Stock, Shoes, Rules, Prices].map((table) => table?.cells));
 
 function Lot({ lot }: { lot: LotPlan }) {
   const units = useUnits();

@@ -11,6 +11,8 @@ export interface CutJob {
   made?: Cell[][];
   /** Rows of Runs (1 is the header's) that are cut now; all where nothing is said. */
   rows?: readonly number[];
+  /** The Prices table, where couplings that would save sticks are looked for. */
+  prices?: Cell[][] | undefined;
 }
 
 /** These tables as the workbook has them now; undefined without runs. */

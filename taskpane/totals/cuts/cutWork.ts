@@ -13,6 +13,8 @@ import { readStock } from "../../../src/takeoff/cuts/cutStock";
 import { jobWork } from "../../../src/takeoff/amounts/jobWork";
 import { isToCut, leaveOutMade } from "../../../src/takeoff/amounts/leftToMake";
 import { lotRequest } from "../../../src/takeoff/cuts/lotRequest";
+import { couplingAdvice, type CouplingAdvice } from "../../../src/takeoff/couplings/advice";
+import { readPrices } from "../../../src/takeoff/lists/prices";
 import { notRead } from "../../../src/takeoff/lists/notRead";
 import type { RuleBook } from "../../../src/rules/rules";
 import { readSaw, type Saw } from "../../../src/takeoff/saw/saw";
@@ -33,6 +35,8 @@ export interface LotPlan {
   proof: string;
   note: string;
   proven: boolean;
+  /** Couplings that would save sticks. */
+  advice?: CouplingAdvice | undefined;
   kerf: number;
   sticks: PlannedStick[];
   /** Why there is no plan. */
@@ -89,6 +93,9 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
       step = steps.next();
     }
     const { plan, made, change } = step.value;
+    if (made && given.prices) {
+      plan.advice = couplingAdvice(lot, made.plan, { job, saw, prices: readPrices(given.prices) });
+    }
     plans.push(plan);
     if (made) planned.push({ title: plan.title, ...made });
     if (change) changes.push(change);

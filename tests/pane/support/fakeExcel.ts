@@ -110,7 +110,11 @@ function columnOf(context: Context, area: () => { sheet: FakeSheet; column: numb
   };
   return loadable(context, { format }, () => ({}), {
     numberFormat: (value: string) => area().sheet.columnFormats.set(area().column, value),
-    columnHidden: () => area().sheet.hiddenColumns.add(area().column),
+    columnHidden: (hidden: boolean) => {
+      const { sheet, column } = area();
+      if (hidden) sheet.hiddenColumns.add(column);
+      else sheet.hiddenColumns.delete(column);
+    },
   });
 }
 
