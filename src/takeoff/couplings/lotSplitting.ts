@@ -2,6 +2,7 @@ import type { CutGrid } from "../../cutting";
 import { couplingZones } from "../../shop/run/buildPull";
 import { NO_PUP } from "../../shop/run/pieceEnds";
 import { runPieces } from "../../shop/run/builtRun";
+import { SAME_PLACE } from "../../units/tolerances";
 import type { RowWork } from "../amounts/jobWork";
 import type { PriceBook } from "../lists/prices";
 import type { LabeledPiece } from "../saw/cutLabels";
@@ -24,7 +25,7 @@ export interface RunPiece extends SplitPiece {
 
 /**
  * The pieces of a lot in the order of {@link lotPieces}, each with the places where its run may be coupled: on straight
- * conduit, clear of bends and ends, not inside an offset, saddle or kick, and no pup. None where a coupling has no price.
+ * conduit, clear of bends and ends, not inside an offset, saddle or kick. None where a coupling has no price.
  */
 export function runPiecesOf(
   works: readonly RowWork[],
@@ -62,8 +63,8 @@ function startsOf({ row: { built }, left }: RowWork): { inRun: number; inPull: n
 function placesOn({ row: { built } }: RowWork, pull: number, start: number, length: number, grid: CutGrid): Stretch[] {
   const { perInch, steps } = PLACES[grid];
   return couplingZones(built.pulls[pull - 1]!, built.shoe).flatMap(({ from, to, parting }) => {
-    const first = Math.ceil(Math.max(from - start, NO_PUP) * perInch - 1e-6) * steps;
-    const last = Math.floor(Math.min(to - start, length - NO_PUP) * perInch + 1e-6) * steps;
+    const first = Math.ceil(Math.max(from - start, 0) * perInch - SAME_PLACE) * steps;
+    const last = Math.floor(Math.min(to - start, length) * perInch + SAME_PLACE) * steps;
     return parting || last < first ? [] : [{ from: first, to: last }];
   });
 }

@@ -52,51 +52,55 @@ export function emptyStick(
   most: number,
   splitting: Splitting,
 ): { rack: Rack; splits: Split[]; cost: number } | undefined {
-  const room = rack.room.map((room, index) => (index === stick ? -1 : room));
-  const parts = rack.parts.map((held, index) => (index === stick ? [] : [...held]));
-  const waiting = [...rack.parts[stick]!];
+  let room = rack.room.map((room, index) => (index === stick ? -1 : room));
+  let parts = rack.parts.map((held, index) => (index === stick ? [] : [...held]));
+  let waiting = [...rack.parts[stick]!];
   const splits: Split[] = [];
   let cost = 0;
-  const put = (part: Part, into: number): void => {
-    parts[into]!.push(part);
-    room[into]! -= part.to - part.from + splitting.more;
-  };
-  const split = (part: Part, at: number): boolean => {
-    const { copies, coupling } = splitting.pieces[part.piece]!;
-    cost += copies * coupling;
-    splits.push({ piece: part.piece, at });
-    if (cost >= most) return false;
-    return copies === 1 || partCopies(part, at, parts, room, waiting, splitting.more);
-  };
   while (waiting.length > 0) {
     waiting.sort((a, b) => a.to - a.from - (b.to - b.from));
-    const part = waiting.pop()!;
-    const whole = smallestRoom(room, part.to - part.from + splitting.more);
-    if (whole !== undefined) put(part, whole);
-    else {
-      const way = wayToPart(part, room, splitting);
-      if (!way || !split(part, way.at)) return undefined;
-      waiting.push({ ...part, to: way.at }, { ...part, from: way.at });
+    const part = waiting.at(-1)!;
+    const needed = part.to - part.from + splitting.more;
+    const into = smallestRoom(room, needed);
+    if (into !== undefined) {
+      waiting.pop();
+      parts[into]!.push(part);
+      room[into]! -= needed;
+      continue;
     }
+    const { copies, coupling } = splitting.pieces[part.piece]!;
+    // Copies of the part that lie in other sticks are parted there.
+    const left =
+      copies === 1
+        ? room
+        : room.map((free, index) => free - splitting.more * parts[index]!.filter(isLike(part)).length);
+    const at = left.some((free, index) => free < 0 && index !== stick) ? undefined : wayToPart(part, left, splitting);
+    if (at === undefined) return undefined;
+    cost += copies * coupling;
+    if (cost >= most) return undefined;
+    splits.push({ piece: part.piece, at });
+    room = left;
+    if (copies > 1) parts = parts.map((held) => parted(held, part, at));
+    waiting = parted(waiting, part, at);
   }
-  const left = (_: unknown, index: number): boolean => index !== stick;
-  return { rack: { parts: parts.filter(left), room: room.filter(left) }, splits, cost };
+  const isLeft = (_: unknown, index: number): boolean => index !== stick;
+  return { rack: { parts: parts.filter(isLeft), room: room.filter(isLeft) }, splits, cost };
 }
 
-/** Parts the other copies of a part where they lie; false where a stick has no room for one more cut. */
-function partCopies(part: Part, at: number, parts: Part[][], room: number[], waiting: Part[], more: number): boolean {
-  const same = (other: Part): boolean => other.piece === part.piece && other.from === part.from && other.to === part.to;
-  const halves = (other: Part): Part[] =>
-    same(other) ? [{ ...other, to: at }, { ...other, from: at }] : [other]; // prettier-ignore
-  waiting.splice(0, waiting.length, ...waiting.flatMap(halves));
-  return parts.every((held, stick) => {
-    const count = held.filter(same).length;
-    if (count === 0) return true;
-    parts[stick] = held.flatMap(halves);
-    room[stick]! -= count * more;
-    return room[stick]! >= 0;
-  });
-}
+const isLike =
+  (part: Part) =>
+  (other: Part): boolean =>
+    other.piece === part.piece && other.from === part.from && other.to === part.to;
+
+const parted = (held: readonly Part[], part: Part, at: number): Part[] =>
+  held.flatMap((other) =>
+    isLike(part)(other)
+      ? [
+          { ...other, to: at },
+          { ...other, from: at },
+        ]
+      : [other],
+  );
 
 /** The stick with the least room that is enough. */
 function smallestRoom(room: readonly number[], needed: number, but = -1): number | undefined {
@@ -108,11 +112,7 @@ function smallestRoom(room: readonly number[], needed: number, but = -1): number
 }
 
 /** Where to part a part: so that both ends find room and take the least of it; else so that the largest room is filled. */
-function wayToPart(
-  part: Part,
-  room: readonly number[],
-  { pieces, more, shortest }: Splitting,
-): { at: number } | undefined {
+function wayToPart(part: Part, room: readonly number[], { pieces, more, shortest }: Splitting): number | undefined {
   const { places } = pieces[part.piece]!;
   let best: { at: number; taken: number } | undefined;
   let last: { at: number; room: number } | undefined;
@@ -131,7 +131,7 @@ function wayToPart(
       } else if (!last || free > last.room) last = { at, room: free };
     }
   });
-  return best ?? last;
+  return (best ?? last)?.at;
 }
 
 /** The place farthest along a part that leaves no more than `length` before it. */
