@@ -32,6 +32,7 @@ const ROOMS = [
     "takeoff/lists",
     "takeoff/saw",
     "takeoff/cuts",
+    "takeoff/couplings",
     "takeoff/sticks",
     "takeoff/lines",
     "takeoff/reports",
