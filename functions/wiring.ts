@@ -1,16 +1,26 @@
 import { ampacityOf } from "../src/wiring/ampacity";
 import { boxVolume } from "../src/wiring/boxFill";
 import { chosenItem } from "../src/raceway/chosenItem";
+import { inWords } from "../src/raceway/inWords";
 import { leastCover } from "../src/wiring/cover";
 import { dimension } from "../src/raceway/dimensions";
 import { groundingSize, type WireMetal } from "../src/wiring/groundingSize";
-import { JAM, pullingLimit, weightCorrection, type Lay } from "../src/wiring/pull/pulling";
+import {
+  clearance,
+  gripLimit,
+  LAYS,
+  mayJam,
+  pullingLimit,
+  usualLay,
+  weightCorrection,
+  type Lay,
+} from "../src/wiring/pull/pulling";
 import { commonRule, readEdition, ruleInWords } from "../src/raceway/rules";
 import { readRaceway } from "../src/raceway/raceway";
 import { readTradeSize } from "../src/raceway/tradeSize";
 import { readWireCounts, readWireSize } from "../src/wiring/wireSizes";
 import { buildOneRun } from "../src/shop/run/oneRun";
-import { pullTable } from "../src/shop/code/pullTension";
+import { pullTable } from "../src/shop/code/pull/pullTension";
 import { InputError, quoteValue } from "../src/units/errors";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";
@@ -28,12 +38,11 @@ const metalOf = (value: unknown): WireMetal => {
   throw new InputError(`metal must be copper or aluminum; got ${quoteValue(value)}.`);
 };
 
-/** How cables lie where nobody says it: one alone; three cradled, which presses most; else complex. */
 const layOf = (value: unknown, count: number): Lay => {
-  const word = optional(value, (given) => String(given).trim().toLowerCase());
-  if (word === undefined) return count === 1 ? "single" : count === 3 ? "cradled" : "complex";
-  if (word === "single" || word === "cradled" || word === "triangular" || word === "complex") return word;
-  throw new InputError(`lay must be single, cradled, triangular or complex; got ${quoteValue(value)}.`);
+  const word = optional(value, (given) => String(given).trim().toLowerCase()) ?? usualLay(count);
+  const lay = LAYS.find((each) => each === word);
+  if (lay) return lay;
+  throw new InputError(`lay must be ${inWords(LAYS)}; got ${quoteValue(value)}.`);
 };
 
 /**
@@ -52,7 +61,7 @@ const layOf = (value: unknown, count: number): Lay => {
  * @param {any} count cables pulled in together, 1 or more
  * @param {any} diameter [in] of one cable, above 0
  * @param {any} [friction] coefficient, 0.05 to 1; omitted: 0.5
- * @param {any} [lay] single, cradled, triangular or complex; omitted: single for one cable, cradled for three, else complex
+ * @param {any} [lay] single, pair, cradled, triangular, diamond or complex; omitted: single, pair, cradled for one, two, three, else complex
  * @param {any} [limit] [lb] most tension, see PULL.LIMIT; omitted: none
  * @param {any} [sidewall] [lb/ft] most sidewall pressure; omitted: 300
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
@@ -98,21 +107,24 @@ export function pullTension(
 }
 
 /**
- * Most tension in pounds on conductors pulled by their metal; the pulling eye or grip may allow less.
+ * Most tension in pounds on conductors pulled together, by an eye on their metal or by a grip over them.
  *
  * Example: =CONDUIT.PULL.LIMIT(4,"4/0") //=> 5416.96
- * Source: number · 0.008 (copper; aluminum 0.006) · circular mils, 0.8 of it for more than three, at most 10,000 lb: a wire maker's page on pulling tensions.
+ * Source: number · 0.008 (copper; aluminum 0.006) · circular mils, 0.8 of it for more than three, at most 10,000 lb: a wire maker's page on pulling tensions; a grip 1,000 lb: an ICEA-based summary, on two, three, four cables 1.5, 2, 3 times: a utility's formula appendix.
  * @customfunction PULL.LIMIT
  * @helpurl https://raceway-ledger.example/help/pull.limit.html
  * @param {any} count conductors pulled together, 1 or more
  * @param {any} size AWG or kcmil: 4/0, 500
  * @param {any} [metal] copper or aluminum; omitted: copper
+ * @param {any} [by] eye, or grip: the smaller of both; omitted: eye
  * @returns {number} tension [lb]
  */
-export function pullLimit(count: any, size: any, metal?: any): number {
-  return answer([count, size, metal], (count, size, metal) =>
-    pullingLimit(toNumber(count, "count", { min: 1, integer: true }), readWireSize(size), metalOf(metal)),
-  );
+export function pullLimit(count: any, size: any, metal?: any, by?: any): number {
+  return answer([count, size, metal, by], (count, size, metal, by) => {
+    const cables = toNumber(count, "count", { min: 1, integer: true });
+    const eye = pullingLimit(cables, readWireSize(size), metalOf(metal));
+    return chosenItem(by, { eye, grip: Math.min(eye, gripLimit(cables)) }, "by");
+  });
 }
 
 /**
@@ -121,24 +133,27 @@ export function pullLimit(count: any, size: any, metal?: any): number {
  * Three cables can slip into a row and jam at a bend where the ratio is 2.8 to 3.2; the ratio here is bore over diameter, without
  * an allowance for bends that are not round.
  * Example: =CONDUIT.PULL.FACTOR("EMT","2",0.689,3,"triangular") //=> 1.1547
- * Source: cradled 1 + 4/3·(d/(D − d))², triangular 1/√(1 − (d/(D − d))²), four and more 1.4: cabledatasheet.com.
+ * Source: cradled 1 + 4/3·(d/(D − d))², triangular 1/√(1 − (d/(D − d))²), four and more 1.4: cabledatasheet.com; diamond 1 + 2·(d/(D − d))²: an open code; two side by side: none was read, derived as the triangle's lower two.
  * @customfunction PULL.FACTOR
  * @helpurl https://raceway-ledger.example/help/pull.factor.html
  * @param {any} raceway EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80
  * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any} diameter [in] of one cable, above 0
  * @param {any} count cables, 1 or more
- * @param {any} [lay] single, cradled, triangular or complex; omitted: single for one cable, cradled for three, else complex
- * @param {any} [item] factor, ratio or jam (TRUE when three may jam); omitted: factor
+ * @param {any} [lay] single, pair, cradled, triangular, diamond or complex; omitted: single, pair, cradled for one, two, three, else complex
+ * @param {any} [item] factor, ratio, jam (TRUE when three may jam) or clearance [in]; omitted: factor
  * @returns {any} the factor, or what item asks for
  */
 export function pullFactor(raceway: any, size: any, diameter: any, count: any, lay?: any, item?: any): any {
   return answer([raceway, size, diameter, count, lay, item], (raceway, size, diameter, count, lay, item) => {
     const bore = dimension(readRaceway(raceway), readTradeSize(size), "insideDiameter").value;
-    const ratio = bore / toInches(diameter, "diameter", { above: 0, max: bore });
+    const one = toInches(diameter, "diameter", { above: 0, max: bore });
+    const ratio = bore / one;
     const cables = toNumber(count, "count", { min: 1, integer: true });
-    const factor = weightCorrection(layOf(lay, cables), ratio);
-    return chosenItem<unknown>(item, { factor, ratio, jam: cables === 3 && ratio >= JAM.from && ratio <= JAM.to });
+    const asLaid = layOf(lay, cables);
+    const factor = weightCorrection(asLaid, ratio);
+    const room = clearance(asLaid, bore, one) ?? "none listed";
+    return chosenItem<unknown>(item, { factor, ratio, jam: mayJam(cables, ratio), clearance: room });
   });
 }
 

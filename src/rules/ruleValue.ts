@@ -22,6 +22,15 @@ const READERS: Record<string, Reader> = {
   "in of travel": number({ above: 0 }),
   F: number({ min: 0 }),
   C: (cell, name) => readCelsius(cell, name, { min: -60, max: 60 }),
+  "of 1": number({ min: 0.05, max: 1 }),
+  "lb/ft": number({ above: 0 }),
+  "grip or eye"(cell, name) {
+    const word = String(cell ?? "")
+      .trim()
+      .toLowerCase();
+    if (word === "grip" || word === "eye") return word;
+    throw mistake(name, "grip or eye", cell);
+  },
   "C of terminals"(cell, name) {
     const column = asNumber(cell);
     if (column === 60 || column === 75 || column === 90) return column;

@@ -16,7 +16,7 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/elbows", "shop/run", "shop/job", "shop/code"],
+  ...["shop/shoe", "shop/elbows", "shop/run", "shop/job", "shop/code", "shop/code/pull"],
   ...["shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",

@@ -23,6 +23,7 @@ export const RUN_HEADERS = [
   "Temperature change",
   "Ambient",
   "Breaker",
+  "Check pull",
 ] as const;
 
 type DemoRun = readonly [
@@ -340,13 +341,14 @@ const BREAKERS: Readonly<Record<string, number>> = {
 const WHERE: Readonly<Record<string, string>> = { "DL-09": "exposed", "PR-01": "exposed, hot" };
 const TEMPERATURE_CHANGE: Readonly<Record<string, number>> = { "DL-09": 60 };
 const AMBIENT: Readonly<Record<string, number>> = { "PR-01": 40 };
+const CHECK_PULL: Readonly<Record<string, string>> = { "TH-11": "yes", "PR-07": "yes" };
 
 const JOB = "Ferry terminal";
 
 type RunCell = string | number | null;
 
 const siteOf = (run: string): RunCell[] =>
-  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS].map((column) => column[run] ?? null);
+  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS, CHECK_PULL].map((column) => column[run] ?? null);
 
 /** The Runs table of the demo job, header row first. */
 export const demoRuns: readonly (readonly RunCell[])[] = [

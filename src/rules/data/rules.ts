@@ -380,6 +380,26 @@ export const RULES = [
     source: "NEC 110.14(C)(1), from memory",
   },
   {
+    rule: "Pulling friction",
+    value: 0.5,
+    unit: "of 1",
+    source:
+      "a utility's transmission standard (TES-P-104.05, 2007): general 0.5; in a duct PVC jackets dry 0.5 to 0.6, lubricated 0.25 to " +
+      "0.35, PE jackets dry 0.3 to 0.4, lubricated 0.15 to 0.25. A run's own Check pull goes before it",
+  },
+  {
+    rule: "Pulled by",
+    value: "grip",
+    unit: "grip or eye",
+    source: "yours to set: a grip of 1,000 lb on one cable (an ICEA-based summary), or an eye on the conductors' metal",
+  },
+  {
+    rule: "Most sidewall pressure",
+    value: 300,
+    unit: "lb/ft",
+    source: "an ICEA-based summary, iewc.com; the cable maker may allow more",
+  },
+  {
     rule: "Ends that are no boxes",
     value: "panel, panelboard, switchboard, switchgear, transformer, starter, disconnect, motor, pump, fan, existing",
     unit: "words",

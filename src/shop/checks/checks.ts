@@ -5,6 +5,7 @@ import { ampacityFindings, dryTypeInWet, hotWithoutAmbient } from "../code/ampac
 import { boxesTooFull } from "../code/boxChecks";
 import { groundTooSmall } from "../code/groundChecks";
 import { pullBoxSizes } from "../code/pullBoxChecks";
+import { willPull } from "../code/pull/willPull";
 import { tooShallow } from "../code/coverChecks";
 import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";
@@ -79,6 +80,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...groundTooSmall(built, edition, rules),
       ...pullBoxSizes(built, edition),
       ...unreadableEnds(built),
+      ...willPull(built, rules),
       ...tooFewStraps(built, edition),
       ...tooShallow(built, edition),
       ...expansionNeeded(built, edition, rules),

@@ -127,6 +127,7 @@ const runCells = (run: Run): Record<string, string> => ({
   "Temperature change": run.temperatureChange === undefined ? "" : String(run.temperatureChange),
   Ambient: run.ambient === undefined ? "" : `${show(run.ambient, 1)} °C`,
   Breaker: run.breaker ? breakerInWords(run.breaker) : "",
+  "Check pull": run.pull === undefined ? "" : typeof run.pull === "number" ? String(run.pull) : run.pull ? "yes" : "no",
   Phase: run.phase ?? "",
   Floor: run.floor === undefined ? "" : String(run.floor),
   Height: run.height === undefined ? "" : `${run.height} ft`,

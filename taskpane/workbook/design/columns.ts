@@ -81,6 +81,10 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   "Temperature change": [105, { ...right, note: "°F from coldest to hottest, where it is this run's own" }],
   Ambient: [80, { ...right, note: "Air around the run: °C, or 104 F" }],
   Breaker: [80, { ...right, note: "Amperes, or 600 A, 2 sets" }],
+  "Check pull": [
+    75,
+    { ...centered, note: "Yes or no, or a friction such as 0.35: will its conductors pull? From 1/0 up unasked" },
+  ],
   Phase: [75, text],
   Floor: [60, { look: { align: "center" }, note: "1 for the ground floor; the Factors table may go by it" }],
   Height: [

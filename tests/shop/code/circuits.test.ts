@@ -132,6 +132,8 @@ describe("boxes whose name tells their volume", () => {
     const five = Array.from({ length: 5 }, () => "1 #12 THHN ground");
     expect(box("JB 16.32 in3", "6 #12 THHN", ...five)).toEqual([]);
     expect(box("JB 16.3 in3", "6 #12 THHN", ...five)).toHaveLength(1);
+    const twice = { Run: "A", Size: "1", Route: "east 100", To: "JB 13.5 in3", Conductors: "4 #12 THHN", Quantity: 2 };
+    expect(aboutSection(checkJob(buildJob({ runs: runsRange(twice) }), 2023), "314.16")[0]!.finding).toContain("take 18 in³ of its 13.5"); // prettier-ignore
     expect(box("JB-1", "40 #12 THHN")).toEqual([]);
     expect(box("JB 4 sq x 1-1/2", "4 #2 THHN")).toEqual([]);
   });

@@ -125,6 +125,7 @@ const OTHER_CELLS = [
   ["Temperature change", "90"],
   ["Ambient", "40 °C"],
   ["Breaker", "600 A, 2 sets"],
+  ["Check pull", "0.35"],
   ["Phase", "2"],
   ["Floor", "7"],
   ["Height", "14.5 ft"],
