@@ -14,13 +14,13 @@ import {
   usualLay,
   weightCorrection,
   type Lay,
-} from "../src/wiring/pull/pulling";
+} from "../src/wiring/pulling";
 import { commonRule, readEdition, ruleInWords } from "../src/raceway/rules";
 import { readRaceway } from "../src/raceway/raceway";
 import { readTradeSize } from "../src/raceway/tradeSize";
 import { readWireCounts, readWireSize } from "../src/wiring/wireSizes";
 import { buildOneRun } from "../src/shop/run/oneRun";
-import { pullTable } from "../src/shop/code/pull/pullTension";
+import { pullTable } from "../src/shop/pull/pullTension";
 import { InputError, quoteValue } from "../src/units/errors";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";

@@ -37,3 +37,13 @@ export function rolesOf(conductors: readonly Conductors[]): Roles {
     carrying: phases.reduce((sum, { count }) => sum + count, 0),
   };
 }
+
+/** Conductors of the circuit from this size on are kept from the edge of what they enter: NEC 300.4(G). */
+const THROAT_FROM = circularMils("4");
+
+/**
+ * True when insulated conductors of the circuit are 4 AWG or larger, so that each entry takes an insulated throat or bushing.
+ * Grounds are no circuit conductors.
+ */
+export const needsThroat = (conductors: readonly Conductors[]): boolean =>
+  conductors.some(({ role, size }) => role !== "ground" && circularMils(size) >= THROAT_FROM);

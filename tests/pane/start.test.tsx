@@ -46,6 +46,7 @@ test("input columns stand left, computed columns right, each given no more than 
   expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual([
     ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
     ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
+    ...["Phase", "Floor", "Height"],
   ]);
 });
 

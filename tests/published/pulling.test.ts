@@ -4,8 +4,8 @@
  * Sidewall 3,600 lb at 1,200 lb/ft: 3 ft, a quote of EC&M, November 2001. Limits: a wire maker's page on pulling tensions.
  */
 import { pullFactor, pullLimit, pullTension } from "../../functions/wiring";
-import { conductorWeight } from "../../src/wiring/pull/cableWeight";
-import { clearance, sidewallPressure, weightCorrection } from "../../src/wiring/pull/pulling";
+import { conductorWeight } from "../../src/wiring/cableWeight";
+import { clearance, sidewallPressure, weightCorrection } from "../../src/wiring/pulling";
 import { readConductors } from "../../src/wiring/readConductors";
 
 /** Straight before a bend of 4 in. radius: the setback of the 90 belongs to the bend. */

@@ -7,7 +7,6 @@ const ROOMS = [
     "geometry",
     "raceway",
     "wiring",
-    "wiring/pull",
     "rules",
     "bends/shapes",
     "bends/groups",
@@ -16,7 +15,7 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/elbows", "shop/run", "shop/job", "shop/code", "shop/code/pull"],
+  ...["shop/shoe", "shop/elbows", "shop/run", "shop/job", "shop/code", "shop/pull"],
   ...["shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",

@@ -5,7 +5,7 @@ import { ampacityFindings, dryTypeInWet, hotWithoutAmbient } from "../code/ampac
 import { boxesTooFull } from "../code/boxChecks";
 import { groundTooSmall } from "../code/groundChecks";
 import { pullBoxSizes } from "../code/pullBoxChecks";
-import { willPull } from "../code/pull/willPull";
+import { willPull } from "../pull/willPull";
 import { tooShallow } from "../code/coverChecks";
 import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";

@@ -5,7 +5,7 @@ import { pullBoxDimension } from "../../raceway/pullBox";
 import { commonRule, nameRule, type Edition } from "../../raceway/rules";
 import { pullPath } from "../../route/problems";
 import { showInches } from "../../units/show";
-import { needsThroat } from "../../wiring/throat";
+import { needsThroat } from "../../wiring/roles";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
 import type { Finding } from "./finding";
 import { runConductors } from "./runConductors";

@@ -1,5 +1,5 @@
 import { commonRule, nameRule, type Edition } from "../../raceway/rules";
-import { needsThroat } from "../../wiring/throat";
+import { needsThroat } from "../../wiring/roles";
 import type { BuiltRun } from "../run/builtRun";
 import type { Run } from "../run/runsTable";
 import type { Finding } from "./finding";

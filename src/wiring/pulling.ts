@@ -1,8 +1,8 @@
-import { InputError } from "../../units/errors";
-import { show } from "../../units/show";
-import table from "../data/pulling.json";
-import type { WireMetal } from "../groundingSize";
-import { circularMils } from "../wireSizes";
+import { InputError } from "../units/errors";
+import { show } from "../units/show";
+import table from "./data/pulling.json";
+import type { WireMetal } from "./groundingSize";
+import { circularMils } from "./wireSizes";
 
 const GRIPS: Record<string, number> = table.gripsOf;
 

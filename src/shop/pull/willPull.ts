@@ -1,15 +1,15 @@
-import { dimension } from "../../../raceway/dimensions";
-import type { RuleBook } from "../../../rules/rules";
-import { isUserError } from "../../../units/errors";
-import { show, showInches } from "../../../units/show";
-import type { Conductors } from "../../../wiring/conductors";
-import { conductorsWeight } from "../../../wiring/pull/cableWeight";
-import { gripLimit, mayJam, pullingLimit, usualLay, weightCorrection } from "../../../wiring/pull/pulling";
-import { circularMils } from "../../../wiring/wireSizes";
-import type { BuiltRun } from "../../run/builtRun";
-import type { Finding } from "../finding";
+import { dimension } from "../../raceway/dimensions";
+import type { RuleBook } from "../../rules/rules";
+import { isUserError } from "../../units/errors";
+import { show, showInches } from "../../units/show";
+import type { Conductors } from "../../wiring/conductors";
+import { conductorsWeight } from "../../wiring/cableWeight";
+import { gripLimit, mayJam, pullingLimit, usualLay, weightCorrection } from "../../wiring/pulling";
+import { circularMils } from "../../wiring/wireSizes";
+import type { BuiltRun } from "../run/builtRun";
+import type { Finding } from "../code/finding";
 import { waysToPull, type PulledCables, type PullLimits, type Way } from "./pullTension";
-import { runConductors } from "../runConductors";
+import { runConductors } from "../code/runConductors";
 
 /** Pulls of conductors from this size on are checked unasked. */
 const FROM = circularMils("1/0");

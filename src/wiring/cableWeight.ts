@@ -1,6 +1,6 @@
-import { conductorArea, type Conductors } from "../conductors";
-import table from "../data/pulling.json";
-import { circularMils } from "../wireSizes";
+import { conductorArea, type Conductors } from "./conductors";
+import table from "./data/pulling.json";
+import { circularMils } from "./wireSizes";
 
 const { weight } = table;
 

@@ -4,7 +4,7 @@
  */
 import { aboutSection, findingsOf } from "../../support/codeFindings";
 import { readConductors } from "../../../src/wiring/readConductors";
-import { conductorsWeight } from "../../../src/wiring/pull/cableWeight";
+import { conductorsWeight } from "../../../src/wiring/cableWeight";
 
 const RUN = { Raceway: "EMT", Size: "2", Route: "east 100'", Conductors: "3 #4/0 XHHW-2", From: "Panel A", To: "MCC" };
 const RULES = [["Factory elbows above size, metal", "all"]];

@@ -1,8 +1,8 @@
-import { toRadians } from "../../../geometry/angle";
-import { pathSpans, type Span } from "../../../geometry/span";
-import { sidewallPressure, weightCorrection, type Lay } from "../../../wiring/pull/pulling";
-import { pullPath } from "../../../route/problems";
-import type { BuiltPull, BuiltRun } from "../../run/builtRun";
+import { toRadians } from "../../geometry/angle";
+import { pathSpans, type Span } from "../../geometry/span";
+import { sidewallPressure, weightCorrection, type Lay } from "../../wiring/pulling";
+import { pullPath } from "../../route/problems";
+import type { BuiltPull, BuiltRun } from "../run/builtRun";
 
 /** What is pulled in. */
 export interface PulledCables {
