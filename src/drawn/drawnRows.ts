@@ -6,8 +6,8 @@ import { writeRoute } from "../route/text/writeRoute";
 import type { RadiusAt, RouteStep } from "../route/text/types";
 import type { Raceway } from "../raceway/raceway";
 import type { TradeSize } from "../raceway/tradeSize";
-import type { ElbowRule } from "../shop/elbows/elbowRule";
-import { elbowShoe, elbowsOf, isBought } from "../shop/elbows/factoryElbows";
+import type { FittingRule } from "../shop/fittings/fittingRule";
+import { elbowShoe, fittingsOf, isBought } from "../shop/fittings/factoryElbows";
 import { buildRunWith } from "../shop/run/buildRun";
 import { runLength } from "../shop/run/runTotals";
 import { readRuns } from "../shop/run/runsTable";
@@ -57,7 +57,7 @@ export interface Reading {
   readonly unit: number;
   readonly layers: readonly LayerPlan[];
   readonly shoes: ShoeBook;
-  readonly elbows: ElbowRule;
+  readonly elbows: FittingRule;
 }
 
 /** Whole inches and feet are rounded no more than this [in]: they are meant. */
@@ -103,7 +103,7 @@ interface RowMaking {
   readonly rounding: number;
   readonly turn: number;
   readonly shoes: ShoeBook;
-  readonly elbows: ElbowRule;
+  readonly elbows: FittingRule;
 }
 
 function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
@@ -112,7 +112,7 @@ function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
   const pulls = drawn.pulls.map((points) => points.map(straightened));
   const datum = pulls[0]![0]!;
   const listed = shoes.lookUp(raceway, size);
-  const own = elbowsOf({ raceway, size }, elbows, "shoe" in listed);
+  const own = fittingsOf({ raceway, size }, elbows, "shoe" in listed);
   const shoe = "shoe" in listed ? listed.shoe : elbowShoe({ raceway, size }, own.radius);
   const radiusAt: RadiusAt = (angle) => (isBought({ angle, corner: {} }, own) ? own.radius : radiusOf(shoe, angle));
   const fitted = pulls.map((points) => fitCorners(points, rounding, 4 * radiusAt(90)));

@@ -21,9 +21,9 @@ export function stickLength(raceway: Raceway, size: TradeSize): Sourced {
   return racewayRecord(raceway).threaded ? { value: threaded.rows[size].length, source: threaded.source } : stick;
 }
 
-/** What a threaded stick's pipe lacks of its nominal length [in]; 0 for others. */
-const lack = (raceway: Raceway, size: TradeSize): number =>
-  racewayRecord(raceway).threaded ? threaded.nominal - threaded.rows[size].length : 0;
+/** What a threaded stick's pipe lacks of its nominal length [in]; of others their bell. */
+const lack = (raceway: Raceway, size: TradeSize, bell: number): number =>
+  racewayRecord(raceway).threaded ? threaded.nominal - threaded.rows[size].length : bell;
 
 const isNominal = (length: number): boolean => {
   const sticks = length / threaded.nominal;
@@ -34,14 +34,15 @@ const isNominal = (length: number): boolean => {
  * Conduit in a stick that is called so long [in]: threaded ones of 10 or 20 ft have their coupling in it; any other length
  * is taken as it stands.
  *
+ * @param bell what of such a stick is its bell [in], where it has one
  * @example usableStick("RMC", "1", 240) //=> 239
  */
-export const usableStick = (raceway: Raceway, size: TradeSize, called: number): number =>
-  isNominal(called) ? called - lack(raceway, size) : called;
+export const usableStick = (raceway: Raceway, size: TradeSize, called: number, bell = 0): number =>
+  isNominal(called) ? called - lack(raceway, size, bell) : called;
 
 /** What a stick is called and sold by [in]: the inverse. @example nominalStick("RMC", "1", 239) //=> 240 */
-export function nominalStick(raceway: Raceway, size: TradeSize, usable: number): number {
-  const called = usable + lack(raceway, size);
+export function nominalStick(raceway: Raceway, size: TradeSize, usable: number, bell = 0): number {
+  const called = usable + lack(raceway, size, bell);
   return isNominal(called) ? called : usable;
 }
 

@@ -57,6 +57,8 @@ const READERS: Record<string, Reader> = {
   "in or standard": sized("standard", { above: 0, max: LARGEST_RADIUS }),
   "in or listed": sized("listed", { min: 0, max: LONGEST_END }),
   "multiplied or added": oneOf("multiplied", "added"),
+  "in by size": sized(undefined, { min: 0, max: LONGEST_END }),
+  "in out or in": sized(undefined, { min: -LONGEST_END, max: LONGEST_END }),
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 
@@ -75,7 +77,7 @@ function number(limits: Limits): Reader {
 }
 
 /** A length that may differ by raceway and size, or a word that leaves it to the program. */
-function sized(word: string, limits: Limits): Reader {
+function sized(word: string | undefined, limits: Limits): Reader {
   return (cell, name) => {
     const text = String(cell ?? "").trim();
     if (text.toLowerCase() === word) return word;

@@ -1,14 +1,19 @@
 import { drawnRows, type DrawnRows } from "../../src/drawn/drawnRows";
 import { readDrawing } from "../../src/drawn/file/readDrawing";
 import { planLayers } from "../../src/drawn/layers";
-import { USUAL_ELBOWS } from "../../src/shop/elbows/elbowRule";
+import { USUAL_FITTINGS } from "../../src/shop/fittings/fittingRule";
 import { readShoes } from "../../src/shop/shoe/shoeBook";
 
 /** The rows of a drawing by the built-in shoes; layers whose names say no conduit are EMT 1/2. */
 export function rowsOf(text: string, unit?: number, name = "test.dxf"): DrawnRows {
   const drawing = readDrawing(text, name);
   const layers = planLayers(drawing, { raceway: "EMT", size: "1/2" });
-  return drawnRows(drawing, { unit: unit ?? drawing.unit ?? 1, layers, shoes: readShoes(null), elbows: USUAL_ELBOWS });
+  return drawnRows(drawing, {
+    unit: unit ?? drawing.unit ?? 1,
+    layers,
+    shoes: readShoes(null),
+    elbows: USUAL_FITTINGS,
+  });
 }
 
 type Point = readonly [number, number, number];

@@ -1,5 +1,5 @@
 import { buildJob } from "../../src/shop/job/job";
-import { elbowRule, USUAL_ELBOWS } from "../../src/shop/elbows/elbowRule";
+import { fittingRule, USUAL_FITTINGS } from "../../src/shop/fittings/fittingRule";
 import { scheduleJob } from "../../src/shop/schedule/schedule";
 import { readRules } from "../../src/rules/rules";
 import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
@@ -12,7 +12,7 @@ const rulesOf = (...rows: (string | number)[][]) => [["Rule", "Value"], ...rows]
 const USUAL = { metal: "no shoe", pvc: "no shoe", angles: [90, 60, 45, 30, 22.5, 15, 11.25], radius: [], ends: [] };
 
 test("the usual elbows are those of the built-in rules", () => {
-  expect(USUAL_ELBOWS).toEqual(USUAL);
+  expect(USUAL_FITTINGS).toMatchObject(USUAL);
 });
 
 test("the user's rules count; the ones that cannot be read are told and leave the usual", () => {
@@ -21,9 +21,9 @@ test("the user's rules count; the ones that cannot be read are told and leave th
     ["Factory elbows above size, PVC", "None"],
     ["Factory elbow angles", "90; 45"],
   );
-  expect(elbowRule(readRules(rules))).toEqual({ ...USUAL, metal: "1-1/4", pvc: "none", angles: [90, 45] });
+  expect(fittingRule(readRules(rules))).toMatchObject({ ...USUAL, metal: "1-1/4", pvc: "none", angles: [90, 45] });
   const bad = readRules(rulesOf(["Factory elbow angles", "90, right"]));
-  expect(elbowRule(bad)).toEqual(USUAL);
+  expect(fittingRule(bad)).toEqual(USUAL_FITTINGS);
   expect(bad.problems).toEqual([expect.stringMatching(/^rules row 2: .*got "90, right"/)]);
 });
 

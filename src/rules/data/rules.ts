@@ -329,6 +329,46 @@ export const RULES = [
       "ANSI C80.1, from memory, PVC alike; none for EMT, where no print was found: measure yours, as in EMT 2: 2; 4: 3",
   },
   {
+    rule: "Straight for a coupling",
+    value: "listed",
+    unit: "in or listed",
+    source:
+      "what of a conduit lies in a coupling, kept from bends: couplings of C80.1 and sockets of TC 3, from memory; EMT 1 in., common practice, no source; yours as in EMT: 0.75; PVC 40 2: 1-1/2",
+  },
+  {
+    rule: "Gap in a coupling",
+    value: 0,
+    unit: "in by size",
+    source:
+      "yours to set, counted as 0: what is left between the ends of two conduits, at a stop or between threads, as in EMT: 1/16",
+  },
+  {
+    rule: "Bell in a stick",
+    value: 0,
+    unit: "in by size",
+    source:
+      "yours to set, counted as 0: what of a 10 or 20 ft stick of PVC is its bell, as in PVC 40 2: 2; 0 where the bell comes besides",
+  },
+  {
+    rule: "Take-out at a box",
+    value: 0,
+    unit: "in out or in",
+    source:
+      "yours to set, counted as 0: how far the conduit ends before the box, as in EMT 1/2: 5/8; negative where it goes on into it",
+  },
+  {
+    rule: "Take-out at a hub",
+    value: 0,
+    unit: "in out or in",
+    source: "yours to set, counted as 0: the same where From or To names a hub",
+  },
+  {
+    rule: "Take-out at a body",
+    value: 0,
+    unit: "in out or in",
+    source: "yours to set, counted as 0: the same where From or To names a conduit body (LB, LL, LR or body)",
+  },
+  {
     rule: "Expansion temperature change",
     value: 60,
     unit: "F",

@@ -1,7 +1,6 @@
 import { arcLength } from "../../geometry/arc";
 import { isUsualRadius, SPECIAL_RADII } from "../../raceway/elbows";
 import { racewayRecord } from "../../raceway/raceway";
-import { couplingSeat } from "../../raceway/sticks";
 import { thread } from "../../raceway/threads";
 import { showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
@@ -26,8 +25,9 @@ function crampedElbows({ run }: BuiltRun, { elbows, parts, pull }: BuiltPull): F
   return parts.straights.flatMap((straight, index): Finding[] => {
     const beside = [elbowAt(index - 1), elbowAt(index)];
     const needed = beside.reduce((sum, elbow) => sum + (elbow?.straight.end ?? 0), 0);
-    if (straight >= needed - ROUNDING) return [];
-    const short = showInches(needed - straight);
+    const has = (beside[0]?.straight.after ?? 0) + (beside[1]?.straight.before ?? 0);
+    if (has >= needed - ROUNDING) return [];
+    const short = showInches(needed - has);
     const both = beside[0] && beside[1] ? `, ${showInches(beside[0].straight.end)} each` : "";
     return [
       {
@@ -58,10 +58,10 @@ function unusualRadii({ run, pulls }: BuiltRun): Finding[] {
 }
 
 /** A piece shorter than what its threads, sockets or couplings take of it. */
-function tooShort({ run }: BuiltRun, piece: Piece): Finding[] {
+function tooShort({ run, fittings }: BuiltRun, piece: Piece): Finding[] {
   const { raceway, size } = run;
   const isThreaded = racewayRecord(raceway).threaded;
-  const each = isThreaded ? thread(raceway, size, "length").value : couplingSeat(raceway, size);
+  const each = isThreaded ? thread(raceway, size, "length").value : fittings.seat;
   const ends = isThreaded ? 2 : [piece.coupledBefore, piece.coupledAfter].filter(Boolean).length;
   if (piece.cutLength >= ends * each - ROUNDING) return [];
   const what = isThreaded
@@ -81,8 +81,7 @@ function tooShort({ run }: BuiltRun, piece: Piece): Finding[] {
 }
 
 /** Bends that begin where a coupling must sit. */
-function bendsAtCouplings({ run }: BuiltRun, piece: Piece): Finding[] {
-  const seat = couplingSeat(run.raceway, run.size);
+function bendsAtCouplings({ run, fittings: { seat } }: BuiltRun, piece: Piece): Finding[] {
   const [first, last] = [piece.bends[0], piece.bends.at(-1)];
   if (!first || !last) return [];
   const left = piece.cutLength - last.start - arcLength(last.angle, last.radius);

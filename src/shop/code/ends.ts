@@ -1,12 +1,8 @@
 import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/lookUpKey";
 import { toNumber } from "../../units/number";
+import { isOpen } from "../fittings/endKind";
 import type { Run } from "../run/runsTable";
-
-/** An end so named has no box and no connector: a stub left open, with a bushing. */
-const OPEN = "open";
-
-export const isOpen = (end: string): boolean => lookUpKey(end) === OPEN;
 
 /** How many ends of a run are left open, and how many are terminated: two for each pull, less those. */
 export function endsOf(run: Pick<Run, "from" | "to">, pulls: number): { open: number; ends: number } {

@@ -4,7 +4,7 @@ import { RouteError } from "../../route/text/routeError";
 import { isUserError } from "../../units/errors";
 import { buildRunWith } from "../run/buildRun";
 import type { BuiltRun } from "../run/builtRun";
-import { elbowRule, type ElbowRule } from "../elbows/elbowRule";
+import { fittingRule, type FittingRule } from "../fittings/fittingRule";
 import { readRuns, type Run, type RunRow } from "../run/runsTable";
 import { readShoes, type ShoeBook } from "../shoe/shoeBook";
 
@@ -76,22 +76,22 @@ export const buildJob = ({ runs, shoes, rules, argument }: JobRanges): Job =>
 /** Works every row of a job out; the same rows, shoes and rules are the same job. */
 export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook) => Job = remember(
   (rows, shoes, rules) => {
-    const elbows = elbowRule(rules);
+    const elbows = fittingRule(rules);
     return { rows: rows.map((row) => buildRow(row, shoes, elbows)), shoes, rules };
   },
 );
 
 /** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
-  buildRow({ rowNumber: 1, name: run.name, run }, readShoes(shoes), elbowRule(readRules(rules)));
+  buildRow({ rowNumber: 1, name: run.name, run }, readShoes(shoes), fittingRule(readRules(rules)));
 
-function buildRow(row: RunRow, shoes: ShoeBook, elbows: ElbowRule): JobRow {
+function buildRow(row: RunRow, shoes: ShoeBook, elbows: FittingRule): JobRow {
   if (!row.run) return row;
   const { rowNumber, name, run } = row;
   return { rowNumber, name, run, ...buildOrWords(run, shoes, elbows) };
 }
 
-function buildOrWords(run: Run, shoes: ShoeBook, elbows: ElbowRule): Built | NotBuilt {
+function buildOrWords(run: Run, shoes: ShoeBook, elbows: FittingRule): Built | NotBuilt {
   try {
     return { built: buildRunWith(run, shoes, elbows) };
   } catch (error) {

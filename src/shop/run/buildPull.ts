@@ -1,15 +1,14 @@
-import { isAngle } from "../../geometry/angle";
-import { NO_CONDUIT, SAME_ANGLE } from "../../units/tolerances";
+import { NO_CONDUIT, ROUNDING } from "../../units/tolerances";
 import { arcLength } from "../../geometry/arc";
-import { pathParts, type PathParts } from "../../geometry/path";
-import { couplingSeat } from "../../raceway/sticks";
+import { pathParts } from "../../geometry/path";
 import { pullPath } from "../../route/problems";
 import type { Pull } from "../../route/text/types";
 import { InputError } from "../../units/errors";
 import { showInches } from "../../units/show";
-import type { BuiltPull, FactoryElbow, Piece, PieceBend } from "./builtRun";
-import type { RunElbows } from "../elbows/factoryElbows";
-import { stretches, type Stretch } from "./stretches";
+import type { RunFittings } from "../fittings/factoryElbows";
+import type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend } from "./builtRun";
+import { joinZones, placedBends } from "./joinZones";
+import { stretches, type Stretch, type Taken } from "./stretches";
 import { fixedJoints, jointsOf, type CouplingZone } from "./pieceEnds";
 import { tailNeeded, type Shoe } from "../shoe/shoe";
 
@@ -18,7 +17,7 @@ export interface PullMaking {
   /** Longest piece a stick gives [in]. */
   readonly stick: number;
   readonly shoe: Shoe;
-  readonly elbows: RunElbows;
+  readonly taken: Taken;
   /** Where the pull is coupled, from its start [in], where the run's row says so. */
   readonly joints?: readonly number[];
   /** Where the pull starts along the run [in]. */
@@ -29,25 +28,23 @@ export interface PullMaking {
 export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, making: PullMaking): BuiltPull {
   const parts = pathParts(pullPath(pull));
   const bends = placedBends(pull, parts);
-  const zones = joinZones(pull, parts, bends, making.shoe);
+  const zones = joinZones(pull, parts, bends, besideBend(making));
   const pieces: Piece[] = [];
   const elbows: FactoryElbow[] = [];
   /** Developed positions where a piece or an elbow ends. */
   const ends: number[] = [];
-  for (const stretch of stretches(bends, parts, making.elbows)) {
-    const { elbow, to } = stretch;
-    let start = stretch.from;
-    for (const end of pieceEnds(stretch, zones, making)) {
+  for (const stretch of stretches(bends, parts, making.taken)) {
+    const { elbow } = stretch;
+    for (const { from, to, after, bends } of pieceSpans(stretch, zones, making)) {
       pieces.push({
         number: piecesBefore + pieces.length + 1,
         pull: pullNumber,
-        cutLength: end - start,
-        bends: bendsOn(stretch, start, end),
+        cutLength: to - from,
+        bends: bends.map((bend): PieceBend => ({ ...bend, start: Math.max(0, bend.start - from) })),
         coupledBefore: ends.length > 0,
-        coupledAfter: elbow !== undefined || end < to,
+        coupledAfter: elbow !== undefined || after < stretch.to,
       });
-      ends.push(end);
-      start = end;
+      ends.push(after);
     }
     if (!elbow) continue;
     const { corner, angle, radius, plane, place, straight } = elbow;
@@ -57,75 +54,86 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
   return { pull, parts, pieces, elbows, joints: ends.slice(0, -1) };
 }
 
-/** Where couplings may stand on a pull that is built already, in developed positions [in]. */
-export const couplingZones = ({ pull, parts }: BuiltPull, shoe: Shoe): CouplingZone[] =>
-  joinZones(pull, parts, placedBends(pull, parts), shoe);
+/** Where couplings may stand on a pull of a run that is built already, in developed positions [in]. */
+export const couplingZones = ({ pull, parts }: BuiltPull, { shoe, fittings }: BuiltRun): CouplingZone[] =>
+  joinZones(pull, parts, placedBends(pull, parts), roomBeside(shoe, fittings));
 
-/** Where the pieces of a stretch end, in developed positions [in]; none where elbows leave no conduit between them. */
-function pieceEnds({ from, to, elbow }: Stretch, zones: readonly CouplingZone[], making: PullMaking): number[] {
-  const { stick, shoe, start } = making;
-  const length = to - from;
+/** A piece on its stretch, in developed positions [in]: its ends, and the middle of the coupling after it or the stretch's end. */
+interface PieceSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly after: number;
+  readonly bends: readonly PieceBend[];
+}
+
+/** The pieces of a stretch; none where elbows leave no conduit between them. */
+function pieceSpans(stretch: Stretch, zones: readonly CouplingZone[], making: PullMaking): PieceSpan[] {
+  const { from, to, lead, trail, bends, elbow } = stretch;
+  const { fittings } = making.taken;
   const besideElbow = from > 0 || elbow !== undefined;
-  if (besideElbow && length <= NO_CONDUIT) return [];
-  const clear = besideBend(shoe);
+  if (besideElbow && to - trail - from - lead <= NO_CONDUIT) return [];
+  refuseTakeOut(stretch);
+  // From here on the conduit is seen with half a gap at each end, so that every piece is its span less one gap.
+  const half = fittings.gap / 2;
+  const [begin, end] = [from + lead - half, to - trail + half];
+  const clear = besideBend(making);
   const own = zones
-    .map((zone) => ({ ...zone, from: Math.max(zone.from - from, clear), to: Math.min(zone.to, to - clear) - from }))
+    .map((zone) => ({
+      ...zone,
+      from: Math.max(zone.from, from + clear) - begin,
+      to: Math.min(zone.to, to - clear) - begin,
+    }))
     .filter((zone) => zone.from <= zone.to);
-  const fixed = making.joints?.filter((joint) => joint > from && joint < to).map((joint) => joint - from);
+  const places = [...jointsIn(stretch, begin, end, own, making), end];
+  return places.map((after, index): PieceSpan => {
+    const before = places[index - 1] ?? begin;
+    // Beside an elbow a bend may be right at the end.
+    const on = bends.filter(({ start }) => (start >= before || index === 0) && start < after);
+    return { from: before + half, to: after - half, after: index === places.length - 1 ? to : after, bends: on };
+  });
+}
+
+/** Where the couplings of a stretch are, in developed positions [in]. */
+function jointsIn(stretch: Stretch, begin: number, end: number, zones: CouplingZone[], making: PullMaking): number[] {
+  const { gap } = making.taken.fittings;
+  const stick = making.stick + gap;
+  const fixed = making.joints
+    ?.filter((joint) => joint > stretch.from && joint < stretch.to)
+    .map((joint) => joint - begin);
   const joints = fixed
-    ? fixedJoints(fixed, length, stick, own, start + from)
-    : jointsOf(length, stick, own, shortestPiece(shoe));
-  if (!("tooLong" in joints)) return [...joints.map((joint) => from + joint), to];
-  const [first, last] = [from + joints.tooLong.from, from + joints.tooLong.to];
+    ? fixedJoints(fixed, end - begin, stick, zones, making.start + begin)
+    : jointsOf(end - begin, stick, zones, 2 * besideBend(making) + gap);
+  if (!("tooLong" in joints)) return joints.map((joint) => begin + joint);
+  const [first, last] = [begin + joints.tooLong.from, begin + joints.tooLong.to];
   throw new InputError(
-    `A stick of ${showInches(stick)} cannot span from ${showInches(first, 2)} to ${showInches(last, 2)} along the conduit: bends ` +
+    `A stick of ${showInches(making.stick)} cannot span from ${showInches(first, 2)} to ${showInches(last, 2)} along the conduit: bends ` +
       `stand too close together for a coupling in between. Make a leg longer or use a longer stick.`,
   );
 }
 
-/** What a coupling needs beside a bend [in]: its own room, besides the tail the shoe holds. */
-const besideBend = (shoe: Shoe): number => tailNeeded(shoe) + couplingSeat(shoe.raceway, shoe.size);
-
-const shortestPiece = (shoe: Shoe): number => 2 * besideBend(shoe);
-
-/** The bends of a pull, each with the developed position of its first tangent point. */
-function placedBends({ corners }: Pull, { bends, straights, legs }: PathParts): PieceBend[] {
-  let at = 0;
-  return bends.map(({ angle, radius, rotation }, place): PieceBend => {
-    at += straights[place]!;
-    const start = at;
-    at += arcLength(angle, radius);
-    return { corner: corners[place]!, angle, radius, start, plane: rotation, legBefore: legs[place]!, place };
-  });
-}
-
-/** Stretches of straight conduit far enough from bends and from the ends of the pull for a coupling. */
-function joinZones(pull: Pull, parts: PathParts, bends: readonly PieceBend[], shoe: Shoe): CouplingZone[] {
-  const clear = besideBend(shoe);
-  const zones: CouplingZone[] = [];
-  let from = 0;
-  for (let index = 0; index < parts.straights.length; index++) {
-    const bend = bends[index];
-    const to = bend?.start ?? parts.developed;
-    const parting = belongTogether(pull, parts, index);
-    if (to - clear >= from + clear) zones.push({ from: from + clear, to: to - clear, parting });
-    if (bend) from = to + arcLength(bend.angle, bend.radius);
+/** @throws InputError where the fittings at the ends of a pull take more than the straight conduit there */
+function refuseTakeOut({ from, to, lead, trail, bends, elbow }: Stretch): void {
+  const [first, last] = [bends[0], bends.at(-1)];
+  const isWhole = from === 0 && elbow === undefined && !first;
+  const ends = [
+    { isEnd: from === 0, takes: isWhole ? lead + trail : lead, has: (first?.start ?? to) - from, where: "start" },
+    {
+      isEnd: !elbow,
+      takes: trail,
+      has: to - (last ? last.start + arcLength(last.angle, last.radius) : from),
+      where: "end",
+    },
+  ];
+  for (const { isEnd, takes, has, where } of ends) {
+    if (!isEnd || takes <= 0 || takes <= has - (isWhole ? NO_CONDUIT : -ROUNDING)) continue;
+    throw new InputError(
+      `Fittings take ${showInches(takes)} out at the ${isWhole ? "ends" : where} of a pull, but the straight conduit there is ` +
+        `${showInches(has)} (rules Take-out at a box, a hub, a body).`,
+    );
   }
-  return zones;
 }
 
-/** True when the bends on both sides of a straight are one offset or saddle, or a kick and its return. */
-function belongTogether({ corners }: Pull, { bends }: PathParts, straight: number): boolean {
-  const [before, after] = [corners[straight - 1], corners[straight]];
-  if (!before || !after) return false;
-  if (before.group === after.group) return true;
-  const [first, second] = [bends[straight - 1]!, bends[straight]!];
-  const kicks = before.kind === "bend" && after.kind === "bend" && first.angle < 90 - SAME_ANGLE;
-  return kicks && isAngle(first.angle, second.angle) && isAngle(Math.abs(second.rotation), 180);
-}
+/** What a coupling needs beside a bend [in]: its own room, besides the tail the shoe holds. */
+const roomBeside = (shoe: Shoe, { seat }: RunFittings): number => tailNeeded(shoe) + seat;
 
-/** The bends that start on a piece of a stretch, measured from its start; beside an elbow that may be right at its end. */
-const bendsOn = (stretch: Stretch, from: number, to: number): PieceBend[] =>
-  stretch.bends
-    .filter(({ start }) => (start >= from || from === stretch.from) && start < to)
-    .map((bend): PieceBend => ({ ...bend, start: Math.max(0, bend.start - from) }));
+const besideBend = ({ shoe, taken }: PullMaking): number => roomBeside(shoe, taken.fittings);

@@ -1,4 +1,6 @@
 import { outsideDiameter } from "../../raceway/dimensions";
+import { usableStick } from "../../raceway/sticks";
+import { endKind } from "../fittings/endKind";
 import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/text/ownWords";
@@ -13,16 +15,16 @@ import { radiusOf } from "../shoe/springback";
 import type { ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltPull, BuiltRun } from "./builtRun";
-import { isBentInShop, USUAL_ELBOWS, type ElbowRule } from "../elbows/elbowRule";
+import { isBentInShop, USUAL_FITTINGS, type FittingRule } from "../fittings/fittingRule";
 import {
   elbowShoe,
-  elbowsOf,
+  fittingsOf,
   isBought,
   radiusOfElbow,
   straightOnly,
   type ElbowOrBend,
-  type RunElbows,
-} from "../elbows/factoryElbows";
+  type RunFittings,
+} from "../fittings/factoryElbows";
 import type { Run } from "./runsTable";
 
 /**
@@ -32,7 +34,7 @@ import type { Run } from "./runsTable";
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
 export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun =>
-  buildWalked(run, walkOf(run), shoe, { ...elbowsOf(run, USUAL_ELBOWS, true), bought: elbows });
+  buildWalked(run, walkOf(run), shoe, { ...fittingsOf(run, USUAL_FITTINGS, true), bought: elbows });
 
 /**
  * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
@@ -41,12 +43,12 @@ export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): 
  *
  * @throws InputError or NotListedError when the run cannot be built
  */
-export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: ElbowRule = USUAL_ELBOWS): BuiltRun =>
+export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: FittingRule = USUAL_FITTINGS): BuiltRun =>
   buildOnce(run, shoes, elbows);
 
-const buildOnce = remember((run: Run, shoes: ShoeBook, rule: ElbowRule): BuiltRun => {
+const buildOnce = remember((run: Run, shoes: ShoeBook, rule: FittingRule): BuiltRun => {
   const answer = shoes.lookUp(run.raceway, run.size);
-  const elbows = elbowsOf(run, rule, !("notListed" in answer));
+  const elbows = fittingsOf(run, rule, !("notListed" in answer));
   const walked = walkOf(run);
   const bought = elbowShoe(run, elbows.radius);
   const isUnlisted = "notListed" in answer && !isBentInShop(run, rule);
@@ -70,26 +72,33 @@ const buildOnce = remember((run: Run, shoes: ShoeBook, rule: ElbowRule): BuiltRu
 const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
-function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, elbows: RunElbows): BuiltRun {
+function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFittings): BuiltRun {
   const { pulls, endsInBox } = layOut(walked, (angle, elbow) =>
-    isBought({ angle, corner: { elbow } }, elbows) ? radiusOfElbow(run, elbows, angle, elbow) : radiusOf(shoe, angle),
+    isBought({ angle, corner: { elbow } }, fittings)
+      ? radiusOfElbow(run, fittings, angle, elbow)
+      : radiusOf(shoe, angle),
   );
   refuseShortLegs(pulls, lengthsAsIn(walked.steps));
+  const { bell } = fittings;
+  const stick = bell === 0 ? run.stick : usableStick(run.raceway, run.size, run.stick, bell);
+  const takeOut = (name: string): number => {
+    const kind = endKind(name);
+    return kind ? fittings.takeOut[kind] : 0;
+  };
   let [pieceNumber, start] = [0, 0];
   const built = pulls.map((pull, index) => {
-    const joints = run.joints?.map((joint) => joint - start);
-    const made = buildPull(pull, index + 1, pieceNumber, { stick: run.stick, shoe, elbows, joints, start });
+    const [from, to] = [index === 0 ? run.from : "", index === pulls.length - 1 ? run.to : ""];
+    const making = {
+      ...{ stick, shoe, start, joints: run.joints?.map((joint) => joint - start) },
+      taken: { fittings, start: takeOut(from), end: takeOut(to) },
+    };
+    const made = buildPull(pull, index + 1, pieceNumber, making);
     pieceNumber += made.pieces.length;
     start += made.parts.developed;
     return made;
   });
   refuseLostJoints(run, built, start);
-  return {
-    run,
-    shoe,
-    pulls: built,
-    endsInBox,
-  };
+  return { run: stick === run.stick ? run : { ...run, stick }, shoe, fittings, pulls: built, endsInBox };
 }
 
 /** Joints that the row asks for and that stand in a factory elbow, at a box or past the run's end. @throws InputError */
@@ -113,9 +122,9 @@ const bendsOf = (walked: WalkedRoute, shoe: Shoe): ElbowOrBend[] =>
   );
 
 /** True when a run has bends and there is a factory elbow for each. */
-function hasOnlyElbows(walked: WalkedRoute, bought: Shoe, elbows: RunElbows): boolean {
+function hasOnlyElbows(walked: WalkedRoute, bought: Shoe, fittings: RunFittings): boolean {
   const asks = walked.steps.some(({ kind }) => kind === "elbow");
-  if (elbows.bought.length === 0 && !asks) return false;
+  if (fittings.bought.length === 0 && !asks) return false;
   const bends = bendsOf(walked, bought);
-  return bends.length > 0 && bends.every((bend) => isBought(bend, elbows));
+  return bends.length > 0 && bends.every((bend) => isBought(bend, fittings));
 }

@@ -2,6 +2,7 @@ import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
 import type { Pull, RouteCorner } from "../../route/text/types";
 import type { Run } from "./runsTable";
+import type { RunFittings } from "../fittings/factoryElbows";
 import type { Shoe } from "../shoe/shoe";
 
 /** A bend of a run, whoever makes it. */
@@ -59,6 +60,7 @@ export interface BuiltPull {
 export interface BuiltRun {
   readonly run: Run;
   readonly shoe: Shoe;
+  readonly fittings: RunFittings;
   readonly pulls: readonly BuiltPull[];
   /** True when its route ends in a box. */
   readonly endsInBox: boolean;

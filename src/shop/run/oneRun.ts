@@ -6,7 +6,7 @@ import { readRules } from "../../rules/rules";
 import { InputError, quoteValue } from "../../units/errors";
 import { buildRunWith } from "./buildRun";
 import type { BuiltRun } from "./builtRun";
-import { elbowRule } from "../elbows/elbowRule";
+import { fittingRule } from "../fittings/fittingRule";
 import { STICK, type Run } from "./runsTable";
 import { readShoes } from "../shoe/shoeBook";
 
@@ -47,5 +47,5 @@ export function buildOneRun(
   shoes: unknown,
   rules: unknown = null,
 ): BuiltRun {
-  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), elbowRule(readRules(rules)));
+  return buildRunWith(oneRun(route, raceway, size), readShoes(shoes), fittingRule(readRules(rules)));
 }

@@ -60,8 +60,8 @@ export function sizedItem({ raceway, size }: OfSize, kind: ItemKind, words: stri
   };
 }
 
-/** Conduit by the stick, called and sold by its nominal length. @param length of conduit in it [in] */
-export function stickItem(of: OfSize, length: number): Item {
-  const feet = nominalStick(of.raceway, of.size, length) / 12;
+/** Conduit by the stick, called and sold by its nominal length. @param length of conduit in it [in], without its bell [in] */
+export function stickItem(of: OfSize, length: number, bell = 0): Item {
+  const feet = nominalStick(of.raceway, of.size, length, bell) / 12;
   return { ...sizedItem(of, "stick", `conduit, ${Number(feet.toFixed(4))} ft stick`), stickFeet: feet };
 }

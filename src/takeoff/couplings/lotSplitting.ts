@@ -62,7 +62,7 @@ function startsOf({ row: { built }, left }: RowWork): { inRun: number; inPull: n
 
 function placesOn({ row: { built } }: RowWork, pull: number, start: number, length: number, grid: CutGrid): Stretch[] {
   const { perInch, steps } = PLACES[grid];
-  return couplingZones(built.pulls[pull - 1]!, built.shoe).flatMap(({ from, to, parting }) => {
+  return couplingZones(built.pulls[pull - 1]!, built).flatMap(({ from, to, parting }) => {
     const first = Math.ceil(Math.max(from - start, 0) * perInch - SAME_PLACE) * steps;
     const last = Math.floor(Math.min(to - start, length) * perInch + SAME_PLACE) * steps;
     return parting || last < first ? [] : [{ from: first, to: last }];

@@ -1,6 +1,7 @@
 import { WHOLE_STICK } from "../../units/tolerances";
 import type { CutGrid } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
+import { usableStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 import type { LabeledPiece } from "../saw/cutLabels";
 import type { Stick } from "./cutStock";
@@ -28,7 +29,7 @@ export function cutLots(
   const lots = new Map<string, CutLot & { sticks: Stick[] }>();
   for (const work of works) {
     const { raceway, size, stick } = work.run;
-    const stock = sticksFor(raceway, size);
+    const stock = withoutBell(work, sticksFor(raceway, size));
     const key = labelKey([raceway, size, stock.length > 0 ? "" : String(stick)]);
     const lot = lots.get(key) ?? { raceway, size, works: [], sticks: [...stock] };
     lots.set(key, lot);
@@ -40,6 +41,13 @@ export function cutLots(
   const columns = ["Raceway", "Size", "Stick"];
   const order = (lot: CutLot) => [lot.raceway, lot.size, lot.sticks[0]!.length];
   return [...lots.values()].sort((a, b) => compareGroups(columns, order(a), order(b)));
+}
+
+/** Sticks of 10 or 20 ft without the bell that the rules say they have. */
+function withoutBell({ run, row }: RowWork, sticks: readonly Stick[]): readonly Stick[] {
+  const { bell } = row.built.fittings;
+  if (bell === 0) return sticks;
+  return sticks.map((stick) => ({ ...stick, length: usableStick(run.raceway, run.size, stick.length, bell) }));
 }
 
 /**

@@ -1,7 +1,7 @@
 import { remember } from "../../memory/remember";
 import type { BuiltRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
-import { isOpen } from "../../shop/code/ends";
+import { isOpen } from "../../shop/fittings/endKind";
 import type { Item } from "../amounts/item";
 import { lookUpKey } from "../../units/lookUpKey";
 import type { RuleBook } from "../../rules/rules";

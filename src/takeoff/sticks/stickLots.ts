@@ -45,9 +45,12 @@ export class StickLots {
   addSticks(counted: readonly CountedSticks[], rules: RuleBook): void {
     const couplings = new Map<string, number>();
     for (const { works, length, sticks, notes, price } of counted) {
-      const { run } = works[0]!;
+      const { run, row } = works[0]!;
       const source = { rows: works.map((work) => work.row), each: sticks, times: 1, note: "" };
-      const item = { ...stickItem(run, length), ...(price === undefined ? {} : { stockPrice: price }) };
+      const item = {
+        ...stickItem(run, length, row.built.fittings.bell),
+        ...(price === undefined ? {} : { stockPrice: price }),
+      };
       const line = this.book.add(this.group, item, source);
       notes.forEach((note) => line.notes.add(note));
       const key = labelKey([run.raceway, run.size]);

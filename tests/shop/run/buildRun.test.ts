@@ -1,5 +1,5 @@
 import { readRules } from "../../../src/rules/rules";
-import { elbowRule } from "../../../src/shop/elbows/elbowRule";
+import { fittingRule } from "../../../src/shop/fittings/fittingRule";
 import { jobOfRuns } from "../../support/jobs";
 /**
  * Runs worked out with a shoe, by hand for R 4: a 90 takes 4 in. of each leg and 2π of conduit; a coupling stands 3 in. (2
@@ -89,7 +89,7 @@ describe("without a shoe in the book", () => {
 
   test("a bend, in whatever pull, is bought; where the shop bends every size it needs a shoe", () => {
     expect(large("up 90, east 90").pulls[0]!.elbows).toHaveLength(1);
-    const own = elbowRule(readRules([["Rule", "Value"], ["Factory elbows above size, metal", "none"]])); // prettier-ignore
+    const own = fittingRule(readRules([["Rule", "Value"], ["Factory elbows above size, metal", "none"]])); // prettier-ignore
     const none = (route: string) => () =>
       buildRunWith(runOf(route, { raceway: "RMC", size: "4" }), readShoes(null), own);
     expect(none("up 90, east 90")).toThrow("There is no built-in shoe for RMC 4");

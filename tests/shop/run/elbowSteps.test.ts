@@ -1,7 +1,7 @@
 /** `elbow 24` in a route, and the rules of radii and straight ends. By hand; straight ends of size 4: 3.375, from memory. [in] */
 import { buildRunWith } from "../../../src/shop/run/buildRun";
 import { pullParts, type BuiltRun } from "../../../src/shop/run/builtRun";
-import { elbowRule } from "../../../src/shop/elbows/elbowRule";
+import { fittingRule } from "../../../src/shop/fittings/fittingRule";
 import type { Run } from "../../../src/shop/run/runsTable";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { readRules } from "../../../src/rules/rules";
@@ -13,7 +13,7 @@ import { quantityOf, runsRange } from "../../takeoff/tables";
 const near = (value: number): number => expect.closeTo(value, 9) as number;
 const rulesOf = (...rows: [string, string | number][]) => [["Rule", "Value"], ...rows];
 const built = (route: string, cells: Partial<Run>, rules: unknown[][] = rulesOf()): BuiltRun =>
-  buildRunWith(runOf(route, cells), readShoes(null), elbowRule(readRules(rules)));
+  buildRunWith(runOf(route, cells), readShoes(null), fittingRule(readRules(rules)));
 const lines = ({ pulls }: BuiltRun) =>
   pulls.flatMap((pull) =>
     pullParts(pull).map((part) => ("cutLength" in part ? part.cutLength : `${part.angle}° R ${part.radius}`)),
@@ -38,7 +38,9 @@ test("an elbow does not change when another bend of the run is made in the shop"
     ["Raceway", "Size", "Radius", "Deduct"],
     ["RMC", "4", 30, 35],
   ]);
-  const rules = elbowRule(readRules(rulesOf(["Factory elbows above size, metal", "3"], ["Factory elbow angles", 90])));
+  const rules = fittingRule(
+    readRules(rulesOf(["Factory elbows above size, metal", "3"], ["Factory elbow angles", 90])),
+  );
   const elbow = (route: string) => buildRunWith(runOf(route, RMC4), shoes, rules).pulls[0]!.elbows[0]!;
   const [alone, beside] = [elbow("up 60, east 90"), elbow("up 60, east 90, bend 20 up, ahead 60")];
   expect([alone.radius, alone.straight]).toEqual([16, { end: 3.375, before: 3.375, after: 3.375 }]);

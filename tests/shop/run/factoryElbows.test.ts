@@ -10,7 +10,7 @@ import { buildRun, buildRunWith } from "../../../src/shop/run/buildRun";
 import type { BuiltRun } from "../../../src/shop/run/builtRun";
 import { pullParts } from "../../../src/shop/run/builtRun";
 import { checkBuiltRun, checkJob } from "../../../src/shop/checks/checks";
-import { elbowAngles, USUAL_ELBOWS, type ElbowRule } from "../../../src/shop/elbows/elbowRule";
+import { elbowAngles, USUAL_FITTINGS, type FittingRule } from "../../../src/shop/fittings/fittingRule";
 import { jobTickets } from "../../../src/shop/ticket/jobTickets";
 import type { Run } from "../../../src/shop/run/runsTable";
 import { scheduleRun, scheduleJob } from "../../../src/shop/schedule/schedule";
@@ -35,8 +35,8 @@ const linesOf = ({ pulls }: BuiltRun): (number | string)[][] =>
   pulls.map((pull) => pullParts(pull).map((part) => ("cutLength" in part ? part.cutLength : `${part.angle}°`)));
 
 describe("which bends are bought", () => {
-  const rule = (cells: Partial<ElbowRule>): ElbowRule => ({ ...USUAL_ELBOWS, angles: [90, 45], ...cells });
-  test.each<[string, Partial<ElbowRule>, Run["raceway"], Run["size"], boolean, shoe?: boolean]>([
+  const rule = (cells: Partial<FittingRule>): FittingRule => ({ ...USUAL_FITTINGS, angles: [90, 45], ...cells });
+  test.each<[string, Partial<FittingRule>, Run["raceway"], Run["size"], boolean, shoe?: boolean]>([
     ["metal without a shoe, as usual", {}, "RMC", "4", true],
     ["no metal that there is a shoe for, as usual", {}, "RMC", "1", false, true],
     ["all PVC, as usual", {}, "PVC 40", "1/2", true],
@@ -107,14 +107,14 @@ describe("a run of PVC", () => {
       ["Raceway", "Size", "Radius", "Deduct"],
       ["PVC 40", "1", 8, 10],
     ]);
-    const radius = (rule?: ElbowRule) => buildRunWith(run, own, rule).shoe.radius;
+    const radius = (rule?: FittingRule) => buildRunWith(run, own, rule).shoe.radius;
     // NEC chapter 9, table 2: 5-3/4 in. for trade size 1.
-    expect([radius({ ...USUAL_ELBOWS, pvc: "all" }), radius({ ...USUAL_ELBOWS, pvc: "none" })]).toEqual([5.75, 8]);
+    expect([radius({ ...USUAL_FITTINGS, pvc: "all" }), radius({ ...USUAL_FITTINGS, pvc: "none" })]).toEqual([5.75, 8]);
     expect([radius(), buildRunWith(run, SHOES).shoe.radius]).toEqual([8, 5.75]);
     // A row of Shoes that cannot be used is told, not passed over for elbows.
     const broken = readShoes([["Raceway", "Size", "Radius"], ["PVC 40", "1", -8]]); // prettier-ignore
     expect(() => buildRunWith(run, broken)).toThrow(/shoes row 2/);
-    expect(() => buildRunWith(run, SHOES, { ...USUAL_ELBOWS, pvc: "none" })).toThrow("no built-in shoe for PVC 40 1");
+    expect(() => buildRunWith(run, SHOES, { ...USUAL_FITTINGS, pvc: "none" })).toThrow("no built-in shoe for PVC 40 1");
   });
 });
 

@@ -5,7 +5,7 @@ import { planLayers } from "../../../src/drawn/layers";
 import { DRAWING_UNITS, unitNamed, type DrawingUnit } from "../../../src/drawn/units";
 import { readRaceway } from "../../../src/raceway/raceway";
 import { readTradeSize } from "../../../src/raceway/tradeSize";
-import { USUAL_ELBOWS } from "../../../src/shop/elbows/elbowRule";
+import { USUAL_FITTINGS } from "../../../src/shop/fittings/fittingRule";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { INPUTS } from "../../../taskpane/workbook/design/sheets";
 import type { RunList } from "../csv/runsFromCsv";
@@ -36,7 +36,7 @@ export function runsFromDrawing(text: string, name: string, wishes: DrawingWishe
   if (inches === null) throw new Error(`${name} does not say its unit; add --unit with one of ${known}.`);
   const layers = planLayers(drawing, asConduit(wishes.drawnAs));
   const open = layers.filter(({ take }) => !take).map(({ layer }) => layer);
-  const found = drawnRows(drawing, { unit: inches, layers, shoes: readShoes(null), elbows: USUAL_ELBOWS });
+  const found = drawnRows(drawing, { unit: inches, layers, shoes: readShoes(null), elbows: USUAL_FITTINGS });
   const taken = found.rows.filter((row) => row.taken);
   const report = [
     ...open.map((layer) => `${layer}: not taken, for its name says no raceway and size; add --drawn-as "EMT 3/4"`),

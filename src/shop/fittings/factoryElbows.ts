@@ -2,15 +2,17 @@ import { isAngle, type Degrees } from "../../geometry/angle";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { elbowStraightEnd, standardElbowRadius } from "../../raceway/elbows";
 import { minimumRadius } from "../../raceway/minimumRadius";
-import type { Raceway } from "../../raceway/raceway";
+import { racewayRecord, type Raceway } from "../../raceway/raceway";
+import { couplingSeat } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
-import { lengthFor } from "../../rules/sizedLengths";
+import { lengthFor, type SizedLengths } from "../../rules/sizedLengths";
 import { RouteError } from "../../route/text/routeError";
 import type { AskedElbow, RouteCorner } from "../../route/text/types";
 import { InputError, NotListedError } from "../../units/errors";
 import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
-import { elbowAngles, type ElbowRule } from "./elbowRule";
+import type { EndKind } from "./endKind";
+import { elbowAngles, type FittingRule } from "./fittingRule";
 import type { Shoe } from "../shoe/shoe";
 
 /** What elbows are for. */
@@ -19,8 +21,8 @@ interface OfSize {
   readonly size: TradeSize;
 }
 
-/** The factory elbows of one run. Lengths [in], angles [°]. */
-export interface RunElbows {
+/** The factory elbows of one run, and what its other fittings take. Lengths [in], angles [°]. */
+export interface RunFittings {
   /** Angles at which its bends are bought; none when the shop bends its size. */
   readonly bought: readonly number[];
   /** Angles that elbows are made in. */
@@ -29,16 +31,32 @@ export interface RunElbows {
   readonly radius: number;
   /** Straight conduit at each end of one; 0 where neither a print nor the shop says. */
   readonly end: number;
+  /** Straight conduit that lies in a coupling; what is left between two conduits there. */
+  readonly seat: number;
+  readonly gap: number;
+  /** What of a stick of 10 or 20 ft is its bell. */
+  readonly bell: number;
+  /** How far the conduit ends before what it goes to; negative where it goes on into it. */
+  readonly takeOut: Readonly<Record<EndKind, number>>;
 }
 
-/** The factory elbows of a run. @param listed false where no shoe is listed for it */
-export function elbowsOf(run: OfSize, rule: ElbowRule, listed: boolean): RunElbows {
+/** The fittings of a run. @param listed false where no shoe is listed for it */
+export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): RunFittings {
   const { raceway, size } = run;
+  const own = (lengths: SizedLengths) => lengthFor(lengths, raceway, size);
   return {
     bought: elbowAngles(run, rule, listed),
     angles: rule.angles,
-    radius: lengthFor(rule.radius, raceway, size) ?? standardElbowRadius(size).value,
-    end: lengthFor(rule.ends, raceway, size) ?? listedEnd(run),
+    radius: own(rule.radius) ?? standardElbowRadius(size).value,
+    end: own(rule.ends) ?? listedEnd(run),
+    seat: own(rule.seat) ?? couplingSeat(raceway, size),
+    gap: own(rule.gap) ?? 0,
+    bell: racewayRecord(raceway).elbows === "PVC" ? (own(rule.bell) ?? 0) : 0,
+    takeOut: {
+      box: own(rule.takeOut.box) ?? 0,
+      hub: own(rule.takeOut.hub) ?? 0,
+      body: own(rule.takeOut.body) ?? 0,
+    },
   };
 }
 
@@ -58,7 +76,7 @@ export interface ElbowOrBend {
 }
 
 /** True when a bend of a run is bought as a factory elbow. */
-export const isBought = ({ angle, corner }: ElbowOrBend, { bought }: RunElbows): boolean =>
+export const isBought = ({ angle, corner }: ElbowOrBend, { bought }: RunFittings): boolean =>
   corner.elbow !== undefined || isElbow(angle, bought);
 
 const isElbow = (angle: Degrees, angles: readonly number[]): boolean => angles.some((listed) => isAngle(angle, listed));
@@ -69,7 +87,7 @@ const isElbow = (angle: Degrees, angles: readonly number[]): boolean => angles.s
  * @param asked the elbow that the route asks for, if it does
  * @throws InputError below the code's least radius, and where the route asks for one of an angle that none has
  */
-export function radiusOfElbow(run: OfSize, elbows: RunElbows, angle: Degrees, asked?: AskedElbow): number {
+export function radiusOfElbow(run: OfSize, elbows: RunFittings, angle: Degrees, asked?: AskedElbow): number {
   const radius = asked?.radius ?? elbows.radius;
   const least = standardElbowRadius(run.size).value;
   if (radius < least - ROUNDING) {
