@@ -251,6 +251,34 @@ describe("the check", () => {
     expect(verifyPlan(five, said(heavy, { pairs: right, prices: [[0, 0, 0, 0]] }))).toEqual([SAID]);
   });
 
+  it("says nothing about a rest where pieces have no stick", () => {
+    // One stick of 100 for two of 60: 40 are left of it, and no other stick is there that could leave more.
+    const two = request([{ length: 100, quantity: 1 }], 60, 60);
+    const without = byHand([onHand(100)], [[0, 60]], [], {
+      ...{ missing: [cut(60)], missingSticks: 1, missingPatterns: [{ count: 1, cuts: [cut(60)] }] },
+    });
+    expect(verifyPlan(two, said(without, { prices: [[1]] })).join()).toContain("where the cost is not");
+  });
+
+  it("is about rests too short to keep as well", () => {
+    // The rest of 60 is not kept: it is the longest all the same, and the same proof holds.
+    const keepMore = { ...three, minimumOffcut: 70 };
+    const change = { longestRemnant: 0, remnants: [], waste: 60, wasteShare: 0.2 };
+    expect(verifyPlan(keepMore, said(best, { prices: [byLength] }, change))).toEqual([]);
+  });
+
+  it("takes pairs only for the roomiest stick that might be the one with the rest, in whatever order they stand", () => {
+    // Pairs are taken only where no other stick is cheaper: the one on hand costs as much.
+    const stocks = [
+      { length: 50, quantity: 1, cost: 1 },
+      { length: 100, cost: 1 },
+    ];
+    const asked = request(stocks, 70, 45, 30, 30);
+    const plan = byHand([onHand(50, 1, 1), bought(100)], [[1, 70, 30], [1, 45, 30]], [[70, 45, 30]]); // prettier-ignore
+    const pairs = [{ lengths: [70, 30] as [number, number], count: 1 }];
+    expect(verifyPlan(asked, said(plan, { pairs, prices: [[0, 45, 30]] })).join()).toContain(NO_PAIRS);
+  });
+
   it("accepts no certificate at all of a rest that is not the longest", () => {
     let refused = 0;
     const withProof = fc.oneof(one, several, everything).chain((asked) => {

@@ -129,7 +129,7 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
       wide("Raceway", 95),
       "Size",
       "Sticks",
-      "Stick",
+      wide("Stick", 105),
       wide("Cut", 300),
       "Left over",
       wide("For", 260),
