@@ -187,6 +187,12 @@ export const strings = {
   },
   bend: {
     which: "Kind of bend",
+    another: "another kind",
+    answer: "Answer",
+    cut: (length: string) => `Cut ${length}`,
+    cutPiece: (piece: number, length: string) => `Piece ${piece}: cut ${length}`,
+    markAt: (bend: number, length: string) => `${bend}: ${length}`,
+    marksAt: "Marks",
     raceway: "Raceway",
     size: "Size",
     marks: "Cut and marks",
@@ -326,13 +332,14 @@ export const strings = {
       tab: "Marks",
       piece: (number: string, length: string) => `Piece ${number}: cut ${length}`,
       none: "No marks yet. Put the route right first; the checks say what is wrong.",
-      elbow: (angle: string) => `Factory elbow, ${angle}`,
+      elbow: (angle: string, number: number) => `Factory elbow, ${angle}: bend ${number} of the run`,
       straight: "Straight; nothing to bend.",
       mark: (length: string) => `Mark at ${length}`,
       setting: (lineUp: string, hook: string, dial: string) => `${lineUp}, hook toward the ${hook} end, dial ${dial}`,
       bend: (bend: string, angle: string, kind: string, turn: string) =>
         `${bend}${angle}${kind === "90" ? "" : ` ${kind}`}; ${turn}`,
       which: (bend: number) => `bend ${bend}, `,
+      inRun: (bend: number) => `bend ${bend} of the run, `,
     },
   },
   shoe: {

@@ -16,6 +16,7 @@ import { useLedger } from "../hooks/useLedger";
 import { useUnits } from "../hooks/useUnits";
 import { Marks } from "../run/Marks";
 import { strings } from "../strings";
+import { Answer } from "./Answer";
 import { BendDrawing } from "./BendDrawing";
 import { KindPicker } from "./KindPicker";
 import { BEND_KINDS, type BendChoice } from "./kinds";
@@ -79,14 +80,15 @@ export function BendView() {
       </Section>
       {values && built && shoe.value && (
         <>
+          <Answer rows={rows} />
+          <PutInSheet kind={kind} values={values} raceway={raceway} size={size} built={built} rows={rows} />
+          <PutInRun kind={kind} values={values} texts={typedTexts} raceway={raceway} size={size} />
           <div className="rl-beside">
             <BendDrawing kind={kind} values={values} built={built} rows={rows} />
             <Section title={t.marks}>
               <Marks rows={rows} />
             </Section>
           </div>
-          <PutInSheet kind={kind} values={values} raceway={raceway} size={size} built={built} rows={rows} />
-          <PutInRun kind={kind} values={values} texts={typedTexts} raceway={raceway} size={size} />
         </>
       )}
     </>

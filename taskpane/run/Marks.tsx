@@ -6,6 +6,7 @@ import { Drawing } from "../components/Drawing";
 import { useWidth } from "../components/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
+import { throughRun } from "./throughRun";
 
 const t = strings.run.marks;
 
@@ -14,28 +15,29 @@ const t = strings.run.marks;
  * factory elbow how it points.
  */
 export function Marks({ rows }: { rows: readonly ScheduleRow[] }) {
+  const through = throughRun(rows);
   return (
     <>
       {rows.map((row, index) => {
-        if (isElbowRow(row)) return <Elbow key={index} row={row} />;
+        if (isElbowRow(row)) return <Elbow key={index} row={row} number={through.get(row)!} />;
         if (row.Piece === rows[index - 1]?.Piece) return null;
-        return <Piece key={index} rows={rows.filter(({ Piece }) => Piece === row.Piece)} />;
+        return <Piece key={index} rows={rows.filter(({ Piece }) => Piece === row.Piece)} through={through} />;
       })}
     </>
   );
 }
 
-function Elbow({ row }: { row: ScheduleRow }) {
+function Elbow({ row, number }: { row: ScheduleRow; number: number }) {
   return (
     <div className="rl-card">
-      <h4>{t.elbow(showDegrees(Number(row.Angle)))}</h4>
+      <h4>{t.elbow(showDegrees(Number(row.Angle)), number)}</h4>
       <p>{row.Turn}</p>
       <div className="rl-hint">{row.Note}</div>
     </div>
   );
 }
 
-function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
+function Piece({ rows, through }: { rows: readonly ScheduleRow[]; through: ReadonlyMap<ScheduleRow, number> }) {
   const units = useUnits();
   const [watch, width] = useWidth(270);
   const first = rows[0];
@@ -53,7 +55,12 @@ function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
             <strong>{t.mark(units.show(Number(row.Mark)))}</strong>{" "}
             {t.setting(String(row["Line up"]), String(row.Hook), dialText(row.Dial))}
             <br />
-            {t.bend(otherThanStep(row), showDegrees(Number(row.Angle)), String(row.Kind), String(row.Turn))}
+            {t.bend(
+              numbersOf(row, through.get(row)!),
+              showDegrees(Number(row.Angle)),
+              String(row.Kind),
+              String(row.Turn),
+            )}
             {row.Note !== "" && <div className="rl-hint">{row.Note}</div>}
           </li>
         ))}
@@ -63,7 +70,8 @@ function Piece({ rows }: { rows: readonly ScheduleRow[] }) {
   );
 }
 
-/** The number of a bend along the piece, as in the picture, where it is not the step's. */
-const otherThanStep = ({ Bend, Step }: ScheduleRow): string => (Bend === Step ? "" : t.which(Number(Bend)));
+/** The number of a bend along the piece, as in its picture, where it is not the step's; and in the run, where it is another. */
+const numbersOf = ({ Bend, Step }: ScheduleRow, inRun: number): string =>
+  `${Bend === Step ? "" : t.which(Number(Bend))}${Bend === inRun ? "" : t.inRun(inRun)}`;
 
 const dialText = (dial: string | number): string => (typeof dial === "number" ? showDegrees(dial) : dial);

@@ -9,6 +9,8 @@ import type { Replaced, Seen } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
+import { appendRows } from "../workbook/appendRows";
+import { namedTables } from "../workbook/namedTables";
 import type { MeasuredSpringback } from "./measures";
 import { measuredCells, measuredPlaces, missingColumns, shoeRowOf } from "./shoeRow";
 
@@ -27,9 +29,9 @@ export function SaveShoe({
   springback: MeasuredSpringback;
 }) {
   const workbook = useWorkbook();
-  const { tables, reload } = useLedger();
+  const { tables, names, reload } = useLedger();
   const task = useTask();
-  const [saved, setSaved] = useState<{ replaced: Replaced[]; seen: Seen[] } | "new">();
+  const [saved, setSaved] = useState<{ replaced: Replaced[]; seen: Seen[] }>();
   const table = tables.Shoes;
   if (!table) return <Notice intent="warning">{t.noTable}</Notice>;
   const headers = table.cells[0] ?? [];
@@ -45,10 +47,14 @@ export function SaveShoe({
     try {
       if (row === 0) {
         const cells = measuredPlaces(headers, { Raceway: raceway, Size: size, ...measured });
-        await workbook.addRows(table.name, [
-          headers.map((_, at) => cells.find(({ place }) => place === at)?.cell ?? null),
-        ]);
-        setSaved("new");
+        const given = Object.fromEntries(cells.map(({ place, cell }) => [String(headers[place]), cell]));
+        const line = await appendRows(workbook, "Shoes", table, [given], namedTables(names, tables));
+        const [now] = await workbook.readTables([table.name]);
+        const replaced = cells.map(({ place }): Replaced => {
+          const { sheet, row: at, column } = now ?? table;
+          return { sheet, row: at + line, column: column + place, before: "", after: now?.cells[line]?.[place] ?? "" };
+        });
+        setSaved({ replaced, seen: cells.map(({ place }) => at(0, place)) });
       } else {
         const key = measuredPlaces(headers, { Raceway: raceway, Size: size }).map(({ place }) => place);
         const cells = measuredPlaces(headers, measured);
@@ -80,11 +86,9 @@ export function SaveShoe({
         <Notice
           intent="success"
           actions={
-            saved === "new" ? undefined : (
-              <SheetButton size="small" onClick={() => void task.run(() => takeBack(saved))}>
-                {strings.bend.put.takeBack}
-              </SheetButton>
-            )
+            <SheetButton size="small" onClick={() => void task.run(() => takeBack(saved))}>
+              {strings.bend.put.takeBack}
+            </SheetButton>
           }
         >
           {t.done}

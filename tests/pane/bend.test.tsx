@@ -159,3 +159,47 @@ test("beside a table that grows the bend goes to a sheet of its own, one under t
   await screen.findByText(/Written at A13 of Bends/);
   expect(shown.book.sheets.filter(({ name }) => name === "Bends")).toHaveLength(1);
 });
+
+test("once a kind is chosen the kinds fold, and cut and marks stand first, their buttons under them", async () => {
+  const { user } = await openBend();
+  const fold = screen.getByText(/^Kind of bend:/).closest("details")!;
+  expect(fold.open).toBe(true);
+  await user.click(screen.getByRole("radio", { name: "Offset" }));
+  expect(fold.open).toBe(false);
+  expect(document.activeElement?.tagName).toBe("SUMMARY");
+  expect(fold.textContent).toContain("Kind of bend: Offset");
+  const answer = screen.getByRole("region", { name: "Answer" });
+  expect(answer.textContent).toMatch(/^Cut 6' .*Marks 1: 2' .* · 2: /);
+  const order = [
+    answer,
+    screen.getByRole("button", { name: "Put in the sheet" }),
+    document.querySelector(".rl-figure")!,
+  ];
+  for (const [place, element] of order.slice(1).entries()) {
+    expect(order[place]!.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING).toBeTruthy();
+  }
+});
+
+test("by the keyboard the arrows try the kinds one after the other; Enter folds them", async () => {
+  // Asked for by the stand-in for a keyboard; jsdom has none.
+  Object.assign(globalThis, { CSS: { escape: String } });
+  const { user } = await openBend();
+  const fold = screen.getByText(/^Kind of bend:/).closest("details")!;
+  screen.getByRole("radio", { name: "Stub-up" }).focus();
+  await user.keyboard("{ArrowDown}");
+  expect(fold.textContent).toContain("Kind of bend: Back-to-back");
+  expect(fold.open).toBe(true);
+  await user.keyboard("{Enter}");
+  expect(fold.open).toBe(false);
+});
+
+test("where a bend takes two pieces its marks keep their numbers, each from the end of its own piece", async () => {
+  const { user } = await openOffset();
+  await type(user, "End to the first bend", "3'");
+  await type(user, "Length beyond", "9'");
+  const words = () => document.querySelector(".rl-figure desc")!.textContent;
+  expect(words()).toMatch(/Mark 1: .* from the datum end of piece 1, .*Mark 2: .* from the datum end of piece 1,/);
+  await type(user, "End to the first bend", "11'");
+  expect(words()).toMatch(/Mark 1: .* from the datum end of piece 2, .*Mark 2: .* from the datum end of piece 2,/);
+  expect(screen.getByRole("region", { name: "Answer" }).textContent).toMatch(/Piece 1: cut .*Piece 2: cut .*Marks 1: /);
+});

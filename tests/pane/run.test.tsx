@@ -116,9 +116,9 @@ test("a run of PVC has its elbows between its pieces, in the marks and in the dr
   await waitFor(() =>
     expect(cards()).toEqual([
       "Piece 1: cut 1' 0-1/2\"",
-      "Factory elbow, 90°",
+      "Factory elbow, 90°: bend 1 of the run",
       "Piece 2: cut 3' 1\"",
-      "Factory elbow, 90°",
+      "Factory elbow, 90°: bend 2 of the run",
       "Piece 3: cut 1' 0-1/2\"",
     ]),
   );

@@ -104,8 +104,15 @@ test("a shoe that Shoes does not have gets a row of its own", async () => {
   const { book, user, fill } = await openShoe();
   await user.selectOptions(screen.getByRole("combobox", { name: "Size" }), "1-1/4");
   await fill({ ...TEST_BEND, "Leg, end to back": "28" });
+  const rows = () => book.cellsOf("Shoes").filter((row) => row.some((cell) => cell !== ""));
+  const before = rows();
   await user.click(await screen.findByRole("button", { name: "Add EMT 1-1/4 to Shoes" }));
-  await waitFor(() => expect(book.cellsOf("Shoes").at(-1)?.slice(0, 2)).toEqual(["EMT", "1-1/4"]));
+  await waitFor(() => expect(rows().at(-1)?.slice(0, 2)).toEqual(["EMT", "1-1/4"]));
+  await user.click(await screen.findByRole("button", { name: "Take back" }));
+  await waitFor(() => expect(rows()).toEqual(before));
+  // Added again, it stands where it stood: no empty row is left between.
+  await user.click(await screen.findByRole("button", { name: "Add EMT 1-1/4 to Shoes" }));
+  await waitFor(() => expect(book.cellsOf("Shoes")[before.length]?.slice(0, 2)).toEqual(["EMT", "1-1/4"]));
 });
 
 test("measures that do not belong to a bend are refused in words", async () => {

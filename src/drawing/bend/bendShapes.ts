@@ -114,9 +114,13 @@ const tail = (corner: Vec3, end: Vec3, bend: { angle: Degrees; radius: number },
 
 /** A pencil mark on the bent conduit. */
 export interface BendMark {
-  /** From the datum end along the straight stick [in]. */
+  /** From the datum end along the straight conduit [in]. */
   readonly distance: number;
   readonly lineUp: LineUpSymbol;
+  /** Its number; its place in the list, 1 for the first, when left out. */
+  readonly number?: number;
+  /** Where the conduit is of several pieces: which, and the distance from that one's datum end [in]. */
+  readonly piece?: { readonly number: number; readonly distance: number };
 }
 
 export interface BendDrawing extends BendConduit {

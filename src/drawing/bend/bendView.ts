@@ -136,12 +136,12 @@ function drawMarks(sketch: Sketch, { path, drawing, side }: BendView, fit: PageF
   const { marks = [], firstStart = 0, outsideDiameter } = drawing;
   const shift = (pathParts(path).straights[0] ?? 0) - firstStart;
   const reach = (outsideDiameter / 2) * fit.scale + 4;
-  marks.forEach(({ distance }, index) => {
+  marks.forEach(({ distance, number }, index) => {
     const { point, direction } = pointAlong(path, distance + shift);
     const spot = fit.toPage(side(point));
     const across = perpendicular(toward(spot, fit.toPage(side(along(point, direction, 1)))));
     sketch.line([move(spot, across, -reach), move(spot, across, reach)], "mark");
     const off = reach + BUBBLE + 1;
-    bubble(sketch, sketch.freeSpot([move(spot, across, off), move(spot, across, -off)], BUBBLE), index + 1);
+    bubble(sketch, sketch.freeSpot([move(spot, across, off), move(spot, across, -off)], BUBBLE), number ?? index + 1);
   });
 }

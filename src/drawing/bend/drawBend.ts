@@ -65,7 +65,10 @@ function rollDimension({ points }: Path, text: string): BendDimension {
 }
 
 const markWords = ({ marks = [] }: BendDrawing, show: ShowLength): string[] =>
-  marks.map(({ distance, lineUp }, index) => `Mark ${index + 1}: ${show(distance)} from the datum end, ${lineUp}.`);
+  marks.map(({ distance, lineUp, number, piece }, index) => {
+    const end = piece ? `the datum end of piece ${piece.number}` : "the datum end";
+    return `Mark ${number ?? index + 1}: ${show(piece?.distance ?? distance)} from ${end}, ${lineUp}.`;
+  });
 
 /** Straight ends long enough to see, and for every mark to stand on conduit. */
 function tailsFor({ shape, radius, marks = [], firstStart = 0 }: BendDrawing): { before: number; after: number } {
