@@ -180,6 +180,7 @@ export const strings = {
       button: (table: string) => `Use ${table} as Runs`,
       gone: (table: string) => `${table} is no longer in the workbook.`,
       usedAsIs: (table: string) => `${table} is now this workbook's Runs table.`,
+      full: (table: string) => `${table} has more rows than stand here: link it anew in Start`,
       linked: (table: string) => `A Runs sheet now reads ${table}. Change your table, and it follows.`,
     },
     units: { title: "Show lengths in", feet: "ft and in.", inches: "in.", mm: "mm" },

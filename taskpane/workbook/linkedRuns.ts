@@ -1,14 +1,15 @@
 import type { TableCells } from "../excel";
-import { cellName } from "./address";
+import { strings } from "../strings";
 import type { Cell } from "./items";
 import { asResult, newSheets, type NewSheet, type SheetWishes } from "./design/newSheets";
 
 /** Empty rows a linked table keeps for rows that its source will grow [rows]. */
-const SPARE = 50;
+const SPARE = 200;
 
 /**
- * A Runs table whose cells are formulas that read the person's own table, column by column. Their table stays as it
- * is; what they change there shows here.
+ * A Runs table whose cells are formulas that read the person's own table, row by row as it stands: rows put in, deleted
+ * or sorted there show here. Their table stays as it is. When it outgrows this one the last row says so, and so do Checks
+ * and the take-off, which cannot count it.
  *
  * @param columns our column by name → their zero-based column in the table
  */
@@ -17,13 +18,23 @@ export function linkedRuns(
   columns: Readonly<Record<string, number>>,
   wishes: SheetWishes,
 ): NewSheet[] {
-  const theirs = `'${source.sheet.replace(/'/g, "''")}'!`;
-  const rows = Array.from({ length: source.cells.length - 1 + SPARE }, (_, index): Record<string, Cell> => {
-    const row = source.row + 1 + index;
+  const last = source.cells.length - 1 + SPARE;
+  const rows = Array.from({ length: last }, (_, index): Record<string, Cell> => {
+    const row = index + 1;
     return Object.fromEntries(
       Object.entries(columns).map(([name, column]) => {
-        const cell = `${theirs}${cellName(row, source.column + column)}`;
-        return [name, `=IF(${cell}="","",${cell})`];
+        const header = String(source.cells[0]?.[column] ?? "");
+        // The choice gives the local engine the cells themselves, which it does not find through a table's name; nor does
+        // it know a header with marks that mean something in such a name.
+        const cell = /['[\]#@]/.test(header)
+          ? `INDEX(IF(TRUE,${source.name}),${row},${column + 1})`
+          : `INDEX(IF(TRUE,${source.name}[${header}]),${row})`;
+        const shown = `IF(ROWS(${source.name})<${row},"",IF(${cell}="","",${cell}))`;
+        const isFull = name === "Run" && row === last;
+        return [
+          name,
+          isFull ? `=IF(ROWS(${source.name})>${row},"${strings.start.map.full(source.name)}",${shown})` : `=${shown}`,
+        ];
       }),
     );
   });

@@ -111,6 +111,50 @@ describe("a table the pane set up", () => {
     expect(() => findRunsTable(book)).toThrow("follow another table by formulas");
   });
 
+  /** A person's own table, a Runs table that reads it, and rows put into the person's. */
+  async function link(paths: readonly string[]) {
+    await open({ id: "w", sheetOrder: ["s"], sheets: { s: { id: "s", name: "Mine" } } });
+    const rows = paths.map((path, at) => [`T-${at + 1}`, "EMT", "1/2", path]);
+    const mine = [["Tag [no]", "Pipe", "Size", "Path"], ...rows];
+    await Excel.run(async (context) => {
+      const range = context.workbook.worksheets.getItem("Mine").getRange(`A1:D${mine.length}`);
+      range.numberFormat = mine.map((row) => row.map(() => "@"));
+      range.values = mine;
+      context.workbook.tables.add(`Mine!A1:D${mine.length}`, true).name = "Mine";
+      await context.sync();
+    });
+    const source = { name: "Mine", sheet: "Mine", row: 0, column: 0, cells: mine };
+    const columns = { Run: 0, Raceway: 1, Size: 2, Route: 3 };
+    await setUp([...linkedRuns(source, columns, wishesForEmpty()), ...setUpSheets(["Shoes", "Rules"])]);
+    await book.settled();
+  }
+  const shownRuns = () => runs().values.slice(1).filter(([name]) => name).map((row) => [row[0], row[5]]); // prettier-ignore
+  const put = (rows: string[][]) =>
+    Excel.run(async (context) => {
+      context.workbook.tables.getItem("Mine").rows.add(undefined, rows);
+      await context.sync();
+    }).then(() => book.settled());
+
+  test("that reads another one shows rows put in between, and all of them", async () => {
+    await link(["up 4", "up 5"]);
+    expect(shownRuns()).toEqual([["T-1", "up 4"], ["T-2", "up 5"]]); // prettier-ignore
+    book.sheet("Mine").native.insertRowAfter(1);
+    book
+      .sheet("Mine")
+      .range("A3:D3")
+      .setValues([["T-9", "EMT", "1/2", "up 9"]]);
+    await book.settled();
+    expect(shownRuns()).toEqual([["T-1", "up 4"], ["T-9", "up 9"], ["T-2", "up 5"]]); // prettier-ignore
+  });
+
+  test("that reads another one says so when it has grown too long", async () => {
+    await link(["up 4"]);
+    await put(Array.from({ length: 201 }, (_, at) => [`M-${at}`, "EMT", "1/2", "up 4"]));
+    const shown = shownRuns();
+    expect(shown).toHaveLength(201);
+    expect(shown.at(-1)![0]).toBe("Mine has more rows than stand here: link it anew in Start");
+  });
+
   test("that is not there is missed in words", async () => {
     await open({ id: "w", sheetOrder: ["s"], sheets: { s: { id: "s", name: "Sheet1" } } });
     expect(() => findRunsTable(book)).toThrow("has no Runs table");

@@ -13,7 +13,7 @@ const xlsx = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 /** Downloads the workbook: live formulas with their results, tables, lists to choose from. */
 export const saveWorkbook = (desk: Desk): Promise<boolean> =>
-  save(`${desk.name}.xlsx`, xlsx, desk, async () => asPart(await saveXlsx(desk.book, desk.name)));
+  save(`${desk.name}.xlsx`, xlsx, desk, async () => asPart(await saveXlsx(desk.book, desk.name)), t.live);
 
 /** Downloads the workbook with results alone, for programs without the add-in. */
 export const saveValues = (desk: Desk): Promise<boolean> =>
@@ -47,6 +47,7 @@ export async function save(
   type: string,
   { book }: Desk,
   make: () => Promise<BlobPart>,
+  done = t.done,
 ): Promise<boolean> {
   const file = fileName(name);
   try {
@@ -55,7 +56,7 @@ export async function save(
       return make();
     });
     download(file, content, type);
-    tell(t.done(file));
+    tell(done(file));
     return true;
   } catch (error) {
     await inform(t.failedTitle(file), reasonOf(error), t.failed);

@@ -1,8 +1,9 @@
 import { ask } from "../dialog";
 import { words } from "./words";
 
-/** Long enough to read a short line [ms]. */
+/** Long enough to read a short line [ms], and to read a letter of a long one. */
 const readable = 6000;
+const aLetter = 80;
 
 let turn = 0;
 
@@ -21,9 +22,12 @@ export async function busy<T>(text: string, work: () => Promise<T>): Promise<T> 
 /** Says what was done, for a while. */
 export function tell(text: string): void {
   const mine = show(text, false);
-  setTimeout(() => {
-    if (turn === mine) show("", false);
-  }, readable);
+  setTimeout(
+    () => {
+      if (turn === mine) show("", false);
+    },
+    Math.max(readable, text.length * aLetter),
+  );
 }
 
 function show(text: string, working: boolean): number {

@@ -25,6 +25,8 @@ export const words = {
   save: {
     working: (file: string) => `Writing ${file} …`,
     done: (file: string) => `${file} is written.`,
+    live: (file: string) =>
+      `${file} is written. Without the add-in it shows these results, and #NAME? once they are worked out anew; to send it out, save values only.`,
     failedTitle: (file: string) => `${file} was not written`,
     failed: "Your workbook is as it was.",
     valuesSuffix: "values",
