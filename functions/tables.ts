@@ -3,7 +3,7 @@ import { readConductors } from "../src/wiring/readConductors";
 import { readEdition } from "../src/raceway/edition";
 import { expansion, expansionRule, hasExpansionLimit, takesExpansionFitting } from "../src/raceway/expansion";
 import { fillOf, fillSize } from "../src/wiring/fill";
-import { pullBoxDimension, pullBoxRule, readEntries, readPullKind } from "../src/raceway/pullBox";
+import { distanceToCover, pullBoxDimension, pullBoxRule, readEntries, readPullKind } from "../src/raceway/pullBox";
 import { readRaceway } from "../src/raceway/raceway";
 import { racewayData } from "../src/raceway/racewayData";
 import { ruleInWords } from "../src/raceway/rules";
@@ -12,6 +12,7 @@ import { readTradeSize } from "../src/raceway/tradeSize";
 import { NotListedError } from "../src/units/errors";
 import { toInches } from "../src/units/length";
 import { toNumber } from "../src/units/number";
+import { readWireSize } from "../src/wiring/wireSizes";
 import { answer } from "./answer";
 
 const lengthOrNone = (length: unknown) =>
@@ -154,19 +155,28 @@ export function expansionOf(raceway: any, length: any, temperatureChange: any, i
  *
  * Straight: its length. Angle, U or splice: from the wall with the entries to the one across. Between: from one entry to the other of the same conductors. A box needs the largest that applies.
  * Example: =CONDUIT.PULLBOX({"3","2"}, "angle") //=> 20
- * Source: NEC 314.28(A)(1) and (2) (2020 and 2023).
+ * Boxes and conduit bodies listed for fewer conductors may be smaller (314.28(A)(3)).
+ * Source: NEC 314.28(A)(1) and (2) (2020 and 2023); to a cover: the exception and table 312.6(A), 2023, as read.
  * @customfunction PULLBOX
  * @helpurl https://raceway-ledger.example/help/pullbox.html
  * @param {any[][]} entries trade sizes of the entries in one wall: each row of the range is a row of entries
  * @param {any} [pull] straight, angle, U, splice or between; omitted: straight
- * @param {any} [item] size or rule; omitted: size
+ * @param {any} [item] size, rule, or cover: the least distance to a removable cover opposite the entries; omitted: size
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @param {any} [conductor] the largest one, 4 AWG to 1250 kcmil; for item cover
  * @returns {any} the dimension [in], or what item asks for
  */
-export function pullBox(entries: any[][], pull?: any, item?: any, edition?: any): any {
-  return answer([entries, pull, item, edition], (entries, pull, item, edition) => {
+export function pullBox(entries: any[][], pull?: any, item?: any, edition?: any, conductor?: any): any {
+  return answer([entries, pull, item, edition, conductor], (entries, pull, item, edition, conductor) => {
     const kind = readPullKind(pull);
     const rule = ruleInWords(pullBoxRule(kind, readEdition(edition)));
-    return chosenItem<unknown>(item, { size: pullBoxDimension(readEntries(entries), kind), rule });
+    const size = pullBoxDimension(readEntries(entries), kind);
+    return chosenItem<unknown>(item, {
+      size,
+      rule,
+      get cover() {
+        return distanceToCover(readWireSize(conductor, "conductor"));
+      },
+    });
   });
 }

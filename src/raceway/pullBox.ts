@@ -1,5 +1,5 @@
 import { refuseMore } from "../table/filledRows";
-import { InputError, quoteValue } from "../units/errors";
+import { InputError, NotListedError, quoteValue } from "../units/errors";
 import { mixedNumber } from "../units/mixedNumber";
 import table from "./data/pullBoxes.json";
 import { inWords } from "./inWords";
@@ -80,6 +80,21 @@ function rowDimension(sizes: readonly number[], kind: PullKind): number {
   const largest = Math.max(...sizes);
   const others = sizes.reduce((sum, size) => sum + size, 0) - largest;
   return table[kind] * largest + (kind === "angle" ? others : 0);
+}
+
+const TO_COVER: Record<string, number> = table.toCover;
+
+/**
+ * Least distance from a wall with entries to a removable cover opposite it [in], for angle pulls: the exception of 314.28(A)(2).
+ *
+ * @param size of the largest conductor, AWG or kcmil
+ * @throws NotListedError for conductors smaller than 4 AWG, which no box is measured for, and above 1250 kcmil
+ * @example distanceToCover("250") //=> 4.5
+ */
+export function distanceToCover(size: string): number {
+  const distance = TO_COVER[size];
+  if (distance !== undefined) return distance;
+  throw new NotListedError(`No distance to a cover is listed for ${size}; sizes are 4 AWG to 1250 kcmil.`);
 }
 
 /** The code's rule for a kind of pull. */

@@ -4,7 +4,7 @@
  * questions 3 and 5, whose answers are computed from its rule.
  * eHow 7589496, "How to Size Pull Boxes": 3 in. straight, 3 and 2 in. in an angle pull.
  */
-import { pullBoxDimension, pullBoxRule } from "../../src/raceway/pullBox";
+import { distanceToCover, pullBoxDimension, pullBoxRule } from "../../src/raceway/pullBox";
 
 test.each([
   ["EC&M 1", "straight", [["2"]], 16],
@@ -27,4 +27,25 @@ test("the rule names its section in both editions", () => {
   expect(pullBoxRule("straight", 2020)).toMatchObject({ section: "314.28(A)(1)", edition: 2020 });
   expect(pullBoxRule("angle", 2023)).toMatchObject({ section: "314.28(A)(2)", edition: 2023 });
   expect(pullBoxRule("between", 2023).section).toBe("314.28(A)(2)");
+});
+
+// NEC 2023, table 312.6(A), one wire to a terminal, as read: by 314.28(A)(2), exception, to a removable cover opposite the entries.
+test.each([
+  ["4", 2],
+  ["2", 2.5],
+  ["1", 3],
+  ["1/0", 3.5],
+  ["4/0", 4],
+  ["250", 4.5],
+  ["350", 5],
+  ["500", 6],
+  ["700", 8],
+  ["900", 8],
+  ["1000", 10],
+])("to a cover opposite entries of conductors of %s: %f in.", (size, inches) => {
+  expect(distanceToCover(size)).toBe(inches);
+});
+
+test("conductors below 4 AWG measure no box", () => {
+  expect(() => distanceToCover("6")).toThrow("No distance to a cover is listed for 6; sizes are 4 AWG to 1250 kcmil.");
 });

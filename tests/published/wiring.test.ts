@@ -2,6 +2,7 @@
  * Box volume, ampacity, grounding conductors and cover against published examples; NEC 2023 tables as read, the sources beside
  * each.
  */
+import { boxVolumeOf } from "../../src/wiring/boxNames";
 import { ampacity, boxFill, cover, groundSize } from "../../functions/wiring";
 
 // electriciansexam.com, box fill; fatskills NEC box-fill quiz; lecture notes (coconote).
@@ -118,4 +119,80 @@ test("rules are named by their edition", () => {
   expect(boxFill("6 #12", null, null, null, null, "rule")).toMatch(/^NEC 2023, 314\.16\(B\): /);
   expect(groundSize(60, null, null, null, "rule", 2020)).toMatch(/^NEC 2020, 250\.122: /);
   expect(ampacity("12", 3, 30, 90, "rule")).toMatch(/^NEC 2023, table 310\.16: /);
+});
+
+// NEC 2023, table 310.16, copper at 60, 75 and 90 °C, as read.
+test.each([
+  ["14", 15, 20, 25],
+  ["12", 20, 25, 30],
+  ["10", 30, 35, 40],
+  ["8", 40, 50, 55],
+  ["6", 55, 65, 75],
+  ["4", 70, 85, 95],
+  ["3", 85, 100, 115],
+  ["2", 95, 115, 130],
+  ["1", 110, 130, 145],
+  ["1/0", 125, 150, 170],
+  ["2/0", 145, 175, 195],
+  ["3/0", 165, 200, 225],
+  ["4/0", 195, 230, 260],
+  ["250", 215, 255, 290],
+  ["300", 240, 285, 320],
+  ["350", 260, 310, 350],
+  ["400", 280, 335, 380],
+  ["500", 320, 380, 430],
+])("copper %s: %d, %d, %d A", (size, ...amperes) => {
+  expect([60, 75, 90].map((column) => ampacity(size, 3, 30, column))).toEqual(amperes);
+});
+
+// NEC 2023, table 250.122, as read: copper, aluminum.
+test.each([
+  [15, "14", "12"],
+  [20, "12", "10"],
+  [60, "10", "8"],
+  [100, "8", "6"],
+  [200, "6", "4"],
+  [300, "4", "2"],
+  [400, "3", "1"],
+  [500, "2", "1/0"],
+  [600, "1", "2/0"],
+  [800, "1/0", "3/0"],
+  [1000, "2/0", "4/0"],
+  [1200, "3/0", "250"],
+  [1600, "4/0", "350"],
+  [2000, "250", "400"],
+  [2500, "350", "600"],
+  [3000, "400", "600"],
+  [4000, "500", "750"],
+  [5000, "700", "1250"],
+  [6000, "800", "1250"],
+])("ground of %d A: copper %s, aluminum %s", (breaker, copper, aluminum) => {
+  expect([groundSize(breaker), groundSize(breaker, null, null, "aluminum")]).toEqual([copper, aluminum]);
+});
+
+// Table 314.16(A), as read: volumes of standard boxes; what a name tells of them.
+test.each([
+  ["4 round x 1-1/4", 12.5],
+  ["4 oct x 1-1/2", 15.5],
+  ["4 octagonal box x 2 1/8", 21.5],
+  ["4 sq x 1-1/4", 18],
+  ["4 square x 1-1/2", 21],
+  ["4 sq. 2-1/8", 30.3],
+  ["4-11/16 x 1-1/4", 25.5],
+  ["4 11/16 sq x 1-1/2", 29.5],
+  ["4-11/16 square x 2-1/8", 42],
+  ["3 x 2 x 1-1/2", 7.5],
+  ["3x2x2", 10],
+  ["3 x 2 x 2-1/4", 10.5],
+  ["3 x 2 x 2-1/2", 12.5],
+  ["3 x 2 x 2-3/4", 14],
+  ["3 x 2 x 3-1/2", 18],
+  ["4 x 2-1/8 x 1-1/2", 10.3],
+  ["4 x 2-1/8 x 1-7/8", 13],
+  ["4 x 2-1/8 x 2-1/8", 14.5],
+  ["FD box 18.0 in3", 18],
+  ["Panel LP-1", undefined],
+  ["Box 4 x 4", undefined],
+])("a box called %s holds %p in³", (name, volume) => {
+  expect(boxVolumeOf(`JB-7 (${name})`)).toBe(volume);
 });

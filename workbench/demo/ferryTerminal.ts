@@ -328,7 +328,7 @@ const BENDING: Record<DemoRun[1], readonly [date: string, crew: string]> = {
 };
 
 /** Runs with fittings other than the usual, and where grounding bushings are asked for. */
-const FITTINGS: Readonly<Record<string, string>> = { "TH-11": "compression", "DL-06": "compression" };
+const FITTINGS: Readonly<Record<string, string>> = { "TH-11": "compression, insulated", "DL-06": "compression" };
 const GROUNDING: Readonly<Record<string, string>> = { "PR-01": "both", "PR-07": "from" };
 
 /** What feeds them [A]; PR-03's is larger than its conductors carry. */
@@ -341,7 +341,7 @@ const BREAKERS: Readonly<Record<string, number>> = {
 const WHERE: Readonly<Record<string, string>> = { "DL-09": "exposed", "PR-01": "exposed, hot" };
 const TEMPERATURE_CHANGE: Readonly<Record<string, number>> = { "DL-09": 60 };
 const AMBIENT: Readonly<Record<string, number>> = { "PR-01": 40 };
-const CHECK_PULL: Readonly<Record<string, string>> = { "TH-11": "yes", "PR-07": "yes" };
+const CHECK_PULL: Readonly<Record<string, string>> = { "PR-07": "yes" };
 
 const JOB = "Ferry terminal";
 

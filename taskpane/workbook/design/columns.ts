@@ -61,7 +61,13 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   Stick: [75, { ...right, note: "Length of a stick, where it is not 10': a number of inches, or 20'" }],
   Date: [95, { look: { format: FORMATS.date, align: "left" } }],
   Crew: [75, { look: { format: FORMATS.text, align: "center" } }],
-  Fittings: [120, { look: {}, list: ["set-screw", "compression", "threaded"] }],
+  Fittings: [
+    120,
+    {
+      look: {},
+      list: ["set-screw", "compression", "threaded", "insulated", "set-screw, insulated", "compression, insulated"],
+    },
+  ],
   "Grounding bushing": [115, { look: {}, list: ["from", "to", "both"] }],
   Straps: [70, { ...right, note: "Straps you plan; checked against the code" }],
   Start: [
@@ -73,12 +79,13 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     130,
     {
       look: { wrap: true },
-      list: ["exposed", "concealed", "buried", "in concrete", "wet", "hot", "under a road", "under a slab"],
-      note: "Words parted by commas; of a buried run, what is over it. In the ground and in concrete: no straps, no expansion fittings",
+      note:
+        "exposed, concealed, buried, in concrete, wet, hot, parted by commas; of a buried run what is over it: under a road, under a " +
+        "slab, dwelling driveway … In the ground and in concrete: no straps, no expansion fittings",
     },
   ],
   Cover: [75, { ...right, note: "Planned cover of a buried run: inches, or 2'" }],
-  "Temperature change": [105, { ...right, note: "°F from coldest to hottest, where it is this run's own" }],
+  "Temperature change": [125, { ...right, note: "°F from coldest to hottest, where it is this run's own" }],
   Ambient: [80, { ...right, note: "Air around the run: °C, or 104 F" }],
   Breaker: [80, { ...right, note: "Amperes, or 600 A, 2 sets" }],
   "Check pull": [

@@ -42,8 +42,14 @@ export const tables: Family = {
       refused: ['=CONDUIT.SUPPORTS("EMT","3/4",300,"straight")', '=CONDUIT.SUPPORTS("EMT","3/4",-3)'],
     },
     EXPANSION: {
-      formula: ["change = 3.38 · 10⁻⁵ · length · temperature change"],
-      more: ['=CONDUIT.EXPANSION("PVC 40",1200,100,"fitting")', '=CONDUIT.EXPANSION("PVC 80","50 ft",-40)'],
+      formula: [
+        "change = rate · length · temperature change; PVC 3.38 · 10⁻⁵, steel 6.5 · 10⁻⁶, aluminum 1.3 · 10⁻⁵ for 1 °F",
+      ],
+      more: [
+        '=CONDUIT.EXPANSION("PVC 40",1200,100,"fitting")',
+        '=CONDUIT.EXPANSION("RMC",1200,100)',
+        '=CONDUIT.EXPANSION("PVC 80","50 ft",-40)',
+      ],
       refused: ['=CONDUIT.EXPANSION("EMT",1200,100,"fitting")', '=CONDUIT.EXPANSION("PVC 40",1200,600)'],
     },
     PULLBOX: {
@@ -52,7 +58,7 @@ export const tables: Family = {
         "angle, U, splice: 6 · largest + the others in the same row",
         "between: 6 · the larger of the two",
       ],
-      more: ['=CONDUIT.PULLBOX("2","straight","rule")'],
+      more: ['=CONDUIT.PULLBOX("2","straight","rule")', '=CONDUIT.PULLBOX("3","angle","cover",,"250")'],
       refused: ['=CONDUIT.PULLBOX({"3","2"},"diagonal")', '=CONDUIT.PULLBOX("thick")'],
     },
   },

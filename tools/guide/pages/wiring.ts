@@ -18,12 +18,20 @@ export const wiring: Family = {
     },
     "PULL.LIMIT": {
       formula: ["number · stress · circular mils; 0.8 of it for more than three; at most 10,000 lb"],
-      more: ['=CONDUIT.PULL.LIMIT(3,"500")'],
+      more: ['=CONDUIT.PULL.LIMIT(3,"500")', '=CONDUIT.PULL.LIMIT(3,"500","copper","grip")'],
       refused: ['=CONDUIT.PULL.LIMIT(0,"500")', '=CONDUIT.PULL.LIMIT(3,"5000")'],
     },
     "PULL.FACTOR": {
-      formula: ["cradled: 1 + 4/3 · (d / (D − d))²", "triangular: 1 / √(1 − (d / (D − d))²)", "four and more: 1.4"],
-      more: ['=CONDUIT.PULL.FACTOR("EMT","2",0.689,3,,"jam")'],
+      formula: [
+        "cradled: 1 + 4/3 · (d / (D − d))²",
+        "triangular, and two side by side: 1 / √(1 − (d / (D − d))²)",
+        "diamond: 1 + 2 · (d / (D − d))²; four and more otherwise: 1.4",
+      ],
+      more: [
+        '=CONDUIT.PULL.FACTOR("EMT","2",0.689,3,,"jam")',
+        '=CONDUIT.PULL.FACTOR("EMT","2",0.689,2)',
+        '=CONDUIT.PULL.FACTOR("EMT","2",0.689,3,,"clearance")',
+      ],
       refused: ['=CONDUIT.PULL.FACTOR("EMT","2",1.2,3)', '=CONDUIT.PULL.FACTOR("EMT","2",3,1)'],
     },
     "BOX.FILL": {
@@ -33,18 +41,22 @@ export const wiring: Family = {
     },
     AMPACITY: {
       formula: ["table value · adjustment for the number · correction for the air around"],
-      more: ['=CONDUIT.AMPACITY("12",9,45)', '=CONDUIT.AMPACITY("12",9,45,90,"correction")'],
+      more: [
+        '=CONDUIT.AMPACITY("250",3,30,75,,"aluminum")',
+        '=CONDUIT.AMPACITY("12",9,45)',
+        '=CONDUIT.AMPACITY("12",9,45,90,"correction")',
+      ],
       refused: ['=CONDUIT.AMPACITY("12",3,70)', '=CONDUIT.AMPACITY("7")'],
     },
     "GROUND.SIZE": {
       formula: [
         "table by breaker; in proportion: cmil · installed / needed, the next size up, at most the circuit's own",
       ],
-      more: ["=CONDUIT.GROUND.SIZE(200)"],
+      more: ["=CONDUIT.GROUND.SIZE(200)", '=CONDUIT.GROUND.SIZE(60,"6","4")'],
       refused: ["=CONDUIT.GROUND.SIZE(7000)", '=CONDUIT.GROUND.SIZE(50,"1","8")'],
     },
     COVER: {
-      more: ['=CONDUIT.COVER("under a road","PVC 40")'],
+      more: ['=CONDUIT.COVER("under a road","PVC 40")', '=CONDUIT.COVER("general","RMC","rule",2020)'],
       refused: ['=CONDUIT.COVER("the moon","RMC")', '=CONDUIT.COVER("under a building","direct")'],
     },
   },
