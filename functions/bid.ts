@@ -24,6 +24,7 @@ import { answerInSlices } from "./inSlices";
  * @param {any} [by] columns to tell the bid apart by, for example: Area; omitted: no groups
  * @param {any[][]} [costs] Job costs table with its header row: Job cost, Quantity, Unit, Price, Area
  * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it
  * @returns {any[][]} recap with a header row
  */
@@ -38,13 +39,14 @@ export function jobRecap(
   by?: any,
   costs?: any[][],
   factors?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors],
+    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts],
     invocation,
-    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors) =>
-      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors }),
+    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts) =>
+      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors, counts }),
   );
 }
 
@@ -64,6 +66,7 @@ export function jobRecap(
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it
  * @returns {any[][]} hours with a header row
  */
@@ -75,12 +78,14 @@ export function jobHours(
   shoes?: any[][],
   rules?: any[][],
   stock?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, labor, factors, by, shoes, rules, stock],
+    [runs, labor, factors, by, shoes, rules, stock, counts],
     invocation,
-    (runs, labor, factors, by, shoes, rules, stock) => hoursTable(runs, { labor, factors, by, shoes, rules, stock }),
+    (runs, labor, factors, by, shoes, rules, stock, counts) =>
+      hoursTable(runs, { labor, factors, by, shoes, rules, stock, counts }),
   );
 }
 

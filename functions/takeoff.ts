@@ -26,6 +26,7 @@ import { answerInSlices } from "./inSlices";
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value, named as in JOB.RULES
  * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; with by, all are bought
  * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it
  * @returns {any[][]} take-off with a header row
  */
@@ -38,13 +39,14 @@ export function jobTakeoff(
   rules?: any[][],
   stock?: any[][],
   made?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, prices, shoes, by, labor, rules, stock, made],
+    [runs, prices, shoes, by, labor, rules, stock, made, counts],
     invocation,
-    (runs, prices, shoes, by, labor, rules, stock, made) =>
-      takeoff(runs, { prices, shoes, by, labor, rules, stock, left: leftToMake(made) }),
+    (runs, prices, shoes, by, labor, rules, stock, made, counts) =>
+      takeoff(runs, { prices, shoes, by, labor, rules, stock, counts, left: leftToMake(made) }),
   );
 }
 
@@ -62,6 +64,7 @@ export function jobTakeoff(
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any} [by] columns the take-off is grouped by, for example: Job, Area; omitted: no grouping
  * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it
  * @returns {any[][]} runs and amounts with a header row
  */
@@ -72,10 +75,13 @@ export function jobTrace(
   rules?: any[][],
   by?: any,
   stock?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answerInSlices([runs, item, shoes, rules, by, stock], invocation, (runs, item, shoes, rules, by, stock) =>
-    trace(runs, item, { shoes, rules, by, stock }),
+  return answerInSlices(
+    [runs, item, shoes, rules, by, stock, counts],
+    invocation,
+    (runs, item, shoes, rules, by, stock, counts) => trace(runs, item, { shoes, rules, by, stock, counts }),
   );
 }
 
@@ -94,6 +100,7 @@ export function jobTrace(
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it
  * @returns {any[][]} what is missing with a header row
  */
@@ -104,12 +111,14 @@ export function jobMissing(
   shoes?: any[][],
   rules?: any[][],
   stock?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, prices, labor, shoes, rules, stock],
+    [runs, prices, labor, shoes, rules, stock, counts],
     invocation,
-    (runs, prices, labor, shoes, rules, stock) => missingTable(runs, { prices, labor, shoes, rules, stock }),
+    (runs, prices, labor, shoes, rules, stock, counts) =>
+      missingTable(runs, { prices, labor, shoes, rules, stock, counts }),
   );
 }
 
@@ -161,6 +170,8 @@ export function jobBends(runs: any[][], by?: any, shoes?: any[][], labor?: any[]
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table both take-offs start from
+ * @param {any[][]} [countsBefore] Counts table as it was, with its header row: Item, Quantity, Unit, Area
+ * @param {any[][]} [counts] Counts table as it is, with its header row
  * @param invocation lets a newer edit end it
  * @returns {any[][]} changes with a header row
  */
@@ -170,9 +181,14 @@ export function jobChanges(
   shoes?: any[][],
   rules?: any[][],
   stock?: any[][],
+  countsBefore?: any[][],
+  counts?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
-  return answerInSlices([before, after, shoes, rules, stock], invocation, (before, after, shoes, rules, stock) =>
-    changes(before, after, { shoes, rules, stock }),
+  return answerInSlices(
+    [before, after, shoes, rules, stock, countsBefore, counts],
+    invocation,
+    (before, after, shoes, rules, stock, countsBefore, counts) =>
+      changes(before, after, { shoes, rules, stock, countsBefore, counts }),
   );
 }

@@ -102,6 +102,7 @@ export const strings = {
       "Cutting plan": "which piece from which stick",
       Missing: "what has no price or minutes yet",
       "Takeoff by area": "the same by area",
+      Counts: "what hangs on no run: devices, fixtures, gear, strut",
       Factors: "what height, floor or place adds to the hours",
       Crews: "wages, fringes and burden; CREW.RATE makes an hour's rate of them",
       "Labor hours": "hours by area and work, with what conditions add",

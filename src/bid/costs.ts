@@ -4,7 +4,7 @@ import { dayText } from "../units/day";
 import { InputError, isUserError } from "../units/errors";
 import { toNumber } from "../units/number";
 import { centsOf } from "./amounts";
-import { BID_GROUPS } from "./shares";
+import { COUNT_GROUPS } from "../takeoff/amounts/counts";
 
 /** A cost of the job that is neither material nor labor of its take-off. */
 export interface JobCost {
@@ -25,7 +25,7 @@ export const COST_COLUMNS = [
   { name: "Quantity", also: ["Qty"], zero: true },
   { name: "Unit" },
   { name: "Price", required: true, also: ["Unit price"], zero: true },
-  ...BID_GROUPS.map((name) => ({ name })),
+  ...COUNT_GROUPS.map((name) => ({ name })),
 ];
 
 /** Reads a Job costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
@@ -42,7 +42,7 @@ export const readCosts: (range: unknown) => CostBook = rememberTable((range) => 
         problems.push(`costs row ${row.rowNumber}: Quantity of ${name} is 0 or empty and counts as 1`);
       const price = row.get("Price");
       if (price === null || price === 0) throw new InputError(`Price of ${name} is 0 or empty; it is not counted.`);
-      const cells = new Map(BID_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
+      const cells = new Map(COUNT_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
       const cents = centsOf((quantity === 0 ? 1 : quantity) * toNumber(price, "Price"));
       costs.push({ name, cents, cell: (column) => cells.get(column) ?? "" });
     } catch (error) {

@@ -1,6 +1,6 @@
-import { compareGroups, groupCell } from "../takeoff/amounts/groupBy";
-import type { RowWork } from "../takeoff/amounts/jobWork";
-import { labelKey } from "../takeoff/amounts/lineBook";
+import { compareGroups } from "../takeoff/amounts/groupBy";
+import { labelKey, rowCell } from "../takeoff/amounts/lineBook";
+import type { PricedJob } from "./pricedJob";
 
 /** Cells of a group, one for each column that is grouped by. */
 export type Group = readonly string[];
@@ -9,8 +9,9 @@ export type Group = readonly string[];
  * The groups of a job in their order, each once; one without cells where nothing is grouped by.
  * @param more groups of other tables
  */
-export function groupsOf(works: readonly RowWork[], by: readonly string[], more: readonly Group[] = []): Group[] {
-  const all = [...works.map(({ run }) => by.map((column) => groupCell(run, column))), ...more];
+export function groupsOf({ works, counts }: PricedJob, by: readonly string[], more: readonly Group[] = []): Group[] {
+  const rows = [...works.map(({ row }) => row), ...counts.counts.map(({ row }) => row)];
+  const all = [...rows.map((row) => by.map((column) => rowCell(row, column))), ...more];
   const groups = [...new Map(all.map((cells) => [labelKey(cells), cells])).values()];
   if (groups.length === 0) return [by.map(() => "")];
   return groups.sort((a, b) => isBlank(a) - isBlank(b) || compareGroups(by, a, b));

@@ -3,7 +3,8 @@ import { sumOf } from "./amounts";
 import { groupsOf } from "./groups";
 import { jobHours, type WorkHours } from "./jobHours";
 import { pricedJob, type JobLists } from "./pricedJob";
-import { BID_GROUPS, Shares } from "./shares";
+import { COUNT_GROUPS } from "../takeoff/amounts/counts";
+import { Shares } from "./shares";
 
 type Cell = string | number;
 
@@ -22,9 +23,9 @@ export interface HoursRanges extends JobLists {
  * @throws InputError when a range lacks a needed column or `by` names none
  */
 export function hoursTable(runs: unknown, ranges: HoursRanges = {}): Cell[][] {
-  const by = readBy(ranges.by, BID_GROUPS, []);
+  const by = readBy(ranges.by, COUNT_GROUPS, []);
   const job = pricedJob(runs, { ...ranges, prices: undefined });
-  const groups = groupsOf(job.works, by);
+  const groups = groupsOf(job, by);
   const works = jobHours(job, new Shares(job.works, by, groups));
   const blank = by.map(() => "");
   const { problems } = job;

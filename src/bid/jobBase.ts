@@ -28,7 +28,7 @@ export interface JobBase {
  */
 export function jobBase(runs: unknown, by: readonly string[], ranges: JobLists, more: readonly Group[] = []): JobBase {
   const job = pricedJob(runs, ranges);
-  const groups = groupsOf(job.works, by, more);
+  const groups = groupsOf(job, by, more);
   const shares = new Shares(job.works, by, groups);
   const hours = jobHours(job, shares);
   const priced = job.lines.flatMap(({ line, extension }) => (extension === null ? [] : { line, extension }));

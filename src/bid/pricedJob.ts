@@ -1,4 +1,5 @@
 import { buildJob, type Job } from "../shop/job/job";
+import { readCounts, type CountBook } from "../takeoff/amounts/counts";
 import { jobWork, type RowWork } from "../takeoff/amounts/jobWork";
 import { stockIn } from "../takeoff/cuts/cutStock";
 import { priceLine, type PricedLine } from "../takeoff/lines/priceLine";
@@ -17,6 +18,7 @@ export interface JobLists {
   readonly rules?: unknown;
   readonly stock?: unknown;
   readonly factors?: unknown;
+  readonly counts?: unknown;
 }
 
 /** The take-off of a whole job in no groups, each line with its price and hours. */
@@ -26,6 +28,7 @@ export interface PricedJob {
   readonly lines: readonly PricedLine[];
   readonly labor: LaborBook;
   readonly factors: FactorBook;
+  readonly counts: CountBook;
   /** What is not in it, in words. */
   readonly problems: readonly string[];
 }
@@ -40,15 +43,16 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
   const prices = readPrices(ranges.prices ?? NO_PRICES);
   const labor = readLabor(ranges.labor ?? NO_LABOR);
   const factors = readFactors(ranges.factors);
+  const counts = readCounts(ranges.counts);
   const { works, problems } = jobWork(job);
-  const lines = takeoffLines(works, [], job.rules, stock).map((line) => priceLine(line, { prices, labor }));
+  const lines = takeoffLines(works, [], job.rules, stock, counts).map((line) => priceLine(line, { prices, labor }));
   return {
-    ...{ job, works, lines, labor, factors },
+    ...{ job, works, lines, labor, factors, counts },
     problems: [
       ...lacking(LACKING.prices, lines.flatMap((entry) => entry.noPrice ?? [])), // prettier-ignore
       ...lacking(LACKING.labor, lines.flatMap((entry) => entry.noLabor)), // prettier-ignore
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
-      ...notRead(job, job.rules, stock, prices, labor, factors).map((words) => `not read: ${words}`),
+      ...notRead(job, job.rules, stock, prices, labor, factors, counts).map((words) => `not read: ${words}`),
     ],
   };
 }

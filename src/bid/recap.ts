@@ -5,7 +5,7 @@ import { cascade, type Recap, type RecapLine } from "./cascade";
 import { readCosts } from "./costs";
 import { jobBase } from "./jobBase";
 import type { JobLists } from "./pricedJob";
-import { BID_GROUPS } from "./shares";
+import { COUNT_GROUPS } from "../takeoff/amounts/counts";
 import { labelKey } from "../takeoff/amounts/lineBook";
 
 type Cell = string | number;
@@ -28,7 +28,7 @@ export interface JobRecap extends Recap {
  * @throws InputError when a range lacks a needed column or `by` names none
  */
 export function recap(runs: unknown, bid: unknown, ranges: RecapRanges = {}): JobRecap {
-  const by = readBy(ranges.by, BID_GROUPS, []);
+  const by = readBy(ranges.by, COUNT_GROUPS, []);
   const table = readBid(bid);
   const { costs, problems } = readCosts(ranges.costs);
   const base = jobBase(

@@ -1,11 +1,8 @@
-import { compareGroups, groupCell, RUN_GROUP_NAMES } from "../takeoff/amounts/groupBy";
+import { compareGroups, groupCell } from "../takeoff/amounts/groupBy";
 import type { RowWork } from "../takeoff/amounts/jobWork";
 import { labelKey, rowCell, type Source, type TakeoffLine } from "../takeoff/amounts/lineBook";
 import type { Item } from "../takeoff/amounts/item";
 import { sumOf } from "./amounts";
-
-/** Columns of Runs that a bid is told apart by: those that every row has, of a run or not. */
-export const BID_GROUPS = RUN_GROUP_NAMES.filter((name) => !["Raceway", "Size", "Run", "From", "To"].includes(name));
 
 /** All conduit of the job. */
 const ALL = "";

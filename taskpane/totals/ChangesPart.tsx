@@ -14,7 +14,7 @@ import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
 import { RowLinks } from "./RowLinks";
-import { orderTables } from "./orderTables";
+import { orderTables, type OrderTables } from "./orderTables";
 import { readSnapshots, snapshotTable, SNAPSHOTS, type Snapshot } from "./snapshots";
 
 const t = strings.totals.changes;
@@ -81,7 +81,7 @@ export function ChangesPart() {
 function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells }) {
   const { tables } = useLedger();
   const found = useMemo(
-    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, orderTables(tables)))),
+    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, runsAlone(orderTables(tables))))),
     [before, tables],
   );
   if (!found.value) return <Notice intent="error">{found.problem}</Notice>;
@@ -142,3 +142,6 @@ const signed = (value: number): string => `${value > 0 ? "+" : ""}${show(value, 
 
 const when = (iso: string): string =>
   new Date(iso).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+
+/** A snapshot keeps the runs: what hangs on none has no state before. */
+const runsAlone = ({ counts: _, ...order }: OrderTables): Omit<OrderTables, "counts"> => order;

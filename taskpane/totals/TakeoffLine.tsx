@@ -73,9 +73,9 @@ export function TakeoffLine({ line, by, columns, open, onOpen }: LineProps) {
 /** The runs behind a line, with what each takes. */
 function Behind({ line, by }: { line: OrderLine; by: string }) {
   const { tables } = useLedger();
-  const { shoes, rules, stock } = orderTables(tables, by);
+  const order = orderTables(tables, by);
   const item = String(line.Item);
-  const rows = attempt(() => recordsOf(trace(tables.Runs?.cells, item, { shoes, rules, stock, by })));
+  const rows = attempt(() => recordsOf(trace(tables.Runs?.cells, item, order)));
   if (!rows.value) return <p className="rl-hint">{rows.problem}</p>;
   return (
     <ul className="rl-behind" aria-label={t.behind(item)}>

@@ -8,17 +8,19 @@ export interface OrderTables {
   labor: Cell[][] | undefined;
   rules: Cell[][] | undefined;
   stock: Cell[][] | undefined;
+  counts: Cell[][] | undefined;
   by: string;
 }
 
 /** @param by columns of Runs to group by; empty for none */
-export function orderTables({ Shoes, Prices, Labor, Rules, Stock }: Ledger["tables"], by = ""): OrderTables {
+export function orderTables({ Shoes, Prices, Labor, Rules, Stock, Counts }: Ledger["tables"], by = ""): OrderTables {
   return {
     shoes: Shoes?.cells,
     prices: Prices?.cells,
     labor: Labor?.cells,
     rules: Rules?.cells,
     stock: Stock?.cells,
+    counts: Counts?.cells,
     by,
   };
 }

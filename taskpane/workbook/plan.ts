@@ -81,6 +81,7 @@ const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, r
   Stock: ["Raceway", "Size", "Length"],
   Prices: ["Item", "Price"],
   Labor: ["Operation", "Minutes"],
+  Counts: ["Item", "Quantity"],
   Factors: ["Column", "Is", "Percent"],
   Crews: ["Worker", "Base"],
   Rules: ["Rule", "Value"],

@@ -8,13 +8,16 @@ type Call = (from: ReturnType<typeof freshModules>, invocation?: ReturnType<type
 const none = undefined;
 const CALLS: readonly (readonly [string, Call])[] = [
   ["JOB.CUTS", (from, by) => from.jobCutsOf(runs, stock, none, none, none, none, none, by as never)],
-  ["JOB.TAKEOFF by area", (from, by) => from.jobTakeoff(runs, none, none, "Area", none, none, none, none, by as never)],
+  [
+    "JOB.TAKEOFF by area",
+    (from, by) => from.jobTakeoff(runs, none, none, "Area", none, none, none, none, none, by as never),
+  ],
   [
     "JOB.TAKEOFF from stock",
-    (from, by) => from.jobTakeoff(runs, none, none, none, none, none, stock, none, by as never),
+    (from, by) => from.jobTakeoff(runs, none, none, none, none, none, stock, none, none, by as never),
   ],
-  ["JOB.TRACE", (from, by) => from.jobTrace(runs, "Box", none, none, none, stock, by as never)],
-  ["JOB.CHANGES", (from, by) => from.jobChanges(issued.slice(0, -3), runs, none, none, stock, by as never)],
+  ["JOB.TRACE", (from, by) => from.jobTrace(runs, "Box", none, none, none, stock, none, by as never)],
+  ["JOB.CHANGES", (from, by) => from.jobChanges(issued.slice(0, -3), runs, none, none, stock, none, none, by as never)],
   ["CUT.PLAN", (from, by) => from.cutPlanOf(lengths(), none, none, none, none, by as never)],
 ];
 

@@ -1,7 +1,7 @@
 /** Every function of the metadata, called as Excel calls it: what comes back, and what an empty cell may be. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { demoBid, demoCosts, demoFactors } from "../../workbench/demo/ferryBid";
+import { demoBid, demoCosts, demoCounts, demoFactors } from "../../workbench/demo/ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns, issuedRuns } from "../../workbench/demo/ferryTerminal";
 import { setUpSheets } from "../support/setUpSheets";
@@ -58,7 +58,7 @@ const JOBS: [id: string, ...ranges: (Cells | null)[]][] = [
   ["JOB.SETUP", demoRuns, shoes, demoBench],
   ["JOB.TAKEOFF", demoRuns, demoPrices, shoes, null, demoLabor],
   ["JOB.MISSING", demoRuns, demoPrices, demoLabor, shoes],
-  ["JOB.RECAP", demoRuns, demoBid, demoPrices, demoLabor, shoes, null, null, null, demoCosts, demoFactors],
+  ["JOB.RECAP", demoRuns, demoBid, demoPrices, demoLabor, shoes, null, null, null, demoCosts, demoFactors, demoCounts],
   ["JOB.HOURS", demoRuns, demoLabor, demoFactors, null, shoes],
   ["JOB.BENDS", demoRuns, null, shoes, demoLabor],
   ["JOB.CHANGES", issuedRuns, demoRuns, shoes],

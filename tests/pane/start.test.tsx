@@ -18,14 +18,14 @@ const pressSetUp = async (book?: FakeBook) => {
 test("an empty workbook gets the sheets of the work, in its order, and loses its empty first sheet", async () => {
   const { book } = await pressSetUp();
   expect(book.sheets.map(({ name }) => name)).toEqual([
-    ...["Runs", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
+    ...["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
     ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
   ]);
   const runs = `Runs[[#All],[Run]:[${LAST_INPUT}]]`;
   expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
   expect(book.sheet("Set-up").at(0, 0)).toBe(`=CONDUIT.JOB.SETUP(${runs},Shoes[#All],Bench[#All],Rules[#All])`);
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
-    `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All])`,
+    `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All],,Counts[#All])`,
   );
   // The rules as they are built in, each with its source; what is typed there stays text, a size too.
   expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)));

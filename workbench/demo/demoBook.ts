@@ -1,7 +1,7 @@
 import { TABS, type Cell, type TableName } from "../../taskpane/workbook/items";
 import { recordsIn, setUpContent } from "../workbook/content/jobContent";
 import type { SheetContent } from "../workbook/content/sheetContent";
-import { demoBid, demoCosts, demoCrews, demoFactors, demoRates } from "./ferryBid";
+import { demoBid, demoCosts, demoCounts, demoCrews, demoFactors, demoRates } from "./ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoRules, demoStock } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 
@@ -17,6 +17,7 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Labor: recordsIn(demoLabor),
   Rules: recordsIn(demoRules),
   Bench: recordsIn(demoBench),
+  Counts: recordsIn(demoCounts),
   Factors: recordsIn(demoFactors),
   Crews: recordsIn(demoCrews),
   "Job costs": recordsIn(demoCosts),

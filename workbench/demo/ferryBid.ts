@@ -10,6 +10,15 @@ export const demoCosts: readonly (readonly DemoCell[])[] = [
   ["Site trailer", 1.5, "month", 380, null, "invented"],
 ];
 
+/** What hangs on no run. */
+export const demoCounts: readonly (readonly DemoCell[])[] = [
+  ["Item", "Unit", "Quantity", "Area", "Note"],
+  ["Gate reader", "each", 6, "Ticket hall", "invented"],
+  ["Exit sign", "each", 4, "Ticket hall", "invented"],
+  ["Floodlight on pole", "each", 5, "Dock lighting", "invented"],
+  ["Strut 1-5/8", "ft", 60, "Pump room", "invented"],
+];
+
 export const demoCrews: readonly (readonly DemoCell[])[] = [
   ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   ["A", "Bender", 1, 34, 11.2, 4, 9.1, "invented"],

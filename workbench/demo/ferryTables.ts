@@ -79,6 +79,10 @@ export const demoPrices: readonly (readonly DemoCell[])[] = [
   ["EMT 1/2 strap", "each", 0.21],
   ["EMT 3/4 strap", "each", 0.26],
   ["EMT 1 strap", "each", 0.34],
+  ["Gate reader", "each", "by others"],
+  ["Exit sign", "each", 41.5],
+  ["Floodlight on pole", "each", 236],
+  ["Strut 1-5/8", "C ft", 318],
   ["#14 THHN conductor", "ft", 0.11],
   ["#12 THHN conductor", "ft", 0.16],
   ["#10 THHN conductor", "ft", 0.25],
@@ -106,6 +110,10 @@ export const demoLabor: readonly (readonly DemoCell[])[] = [
   ["elbow", 6],
   ["box", 12],
   ["conductor", 0.12],
+  ["Gate reader", 35],
+  ["Exit sign", 28],
+  ["Floodlight on pole", 95],
+  ["Strut 1-5/8", 6],
 ];
 
 /** Rules of this job in place of the built-in ones; JOB.RULES shows them all. */

@@ -18,6 +18,7 @@ export const ITEM_KINDS = [
   "bend",
   "box",
   "conductor",
+  "counted item",
 ] as const;
 
 export type ItemKind = (typeof ITEM_KINDS)[number];
@@ -29,7 +30,7 @@ export interface Item {
   readonly unit: "ft" | "each";
   /** False for what is installed or made, but not bought: feet of conduit, bends, couplings that come with a stick. */
   readonly bought: boolean;
-  /** Absent for what belongs to no one raceway and size: named boxes, conductors. */
+  /** Absent for what belongs to no one raceway and size: named boxes, conductors, counted items. */
   readonly raceway?: Raceway;
   readonly size?: TradeSize;
   /** Length of a stick [ft]; for sticks only. */

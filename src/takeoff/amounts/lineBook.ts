@@ -6,10 +6,13 @@ import type { Item } from "./item";
 /** A row that a quantity comes from. */
 export interface SourceRow extends RowPlace {
   readonly run?: Run;
+  /** Of a row that is no run: what stands under a column that can be grouped by. */
+  readonly cell?: (column: string) => string;
 }
 
 /** The cell of such a row under a column that can be grouped by. */
-export const rowCell = ({ run }: SourceRow, column: string): string => (run ? groupCell(run, column) : "");
+export const rowCell = ({ run, cell }: SourceRow, column: string): string =>
+  run ? groupCell(run, column) : (cell?.(column) ?? "");
 
 /** Where a part of a quantity comes from. */
 export interface Source {

@@ -1,4 +1,5 @@
 import { buildJob } from "../../shop/job/job";
+import { readCounts } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { readLabor } from "../lists/labor";
@@ -17,6 +18,7 @@ export interface TakeoffRanges {
   readonly labor?: unknown;
   readonly rules?: unknown;
   readonly stock?: unknown;
+  readonly counts?: unknown;
   readonly left?: LeftToMake | undefined;
 }
 
@@ -30,7 +32,8 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
-  const problems = notRead(job, job.rules, stock, prices, labor);
-  const lines = takeoffLines(work.works, by, job.rules, stock);
+  const counts = readCounts(ranges.counts);
+  const problems = notRead(job, job.rules, stock, prices, labor, counts);
+  const lines = takeoffLines(work.works, by, job.rules, stock, counts);
   return takeoffTable(lines, work, { by, prices, labor, told, notes, problems });
 }

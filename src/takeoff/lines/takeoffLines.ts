@@ -3,7 +3,8 @@ import { DEFAULT_STEPS, isAhead } from "../../cutting";
 import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
 import { ITEM_KINDS } from "../amounts/item";
-import { labelKey, LineBook, type TakeoffLine } from "../amounts/lineBook";
+import type { CountBook } from "../amounts/counts";
+import { labelKey, LineBook, rowCell, type TakeoffLine } from "../amounts/lineBook";
 import { BOX, EACH, namedBoxes } from "./namedBoxes";
 import { naturalOrder } from "../../units/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
@@ -20,13 +21,15 @@ import { workShare } from "../cuts/workShare";
  *
  * @param by columns of Runs to group by
  * @param stock sticks and offcuts the order starts from; omitted: sticks of the runs' length, none on hand
+ * @param counts things that hang on no run
  */
 export const takeoffLines = (
   works: readonly RowWork[],
   by: readonly string[],
   rules: RuleBook,
   stock?: StockBook,
-): readonly TakeoffLine[] => (isAhead() ? linesOf(works, rules, stock, ...by) : linesOnce(works, rules, stock, ...by));
+  counts?: CountBook,
+): readonly TakeoffLine[] => (isAhead() ? linesOf : linesOnce)(works, rules, stock, counts, ...by);
 
 const linesOnce = remember(linesOf);
 
@@ -34,6 +37,7 @@ function linesOf(
   works: readonly RowWork[],
   rules: RuleBook,
   stock: StockBook | undefined,
+  counts: CountBook | undefined,
   ...by: readonly string[]
 ): readonly TakeoffLine[] {
   const book = new LineBook();
@@ -58,6 +62,10 @@ function linesOf(
     );
   }
   addBoxes(book, works, by, rules);
+  for (const { row, item, quantity } of counts?.counts ?? []) {
+    const group = by.map((column) => rowCell(row, column));
+    book.add(group, item, { rows: [row], each: quantity, times: 1, note: "" });
+  }
   return book.lines().sort((a, b) => compareLines(by, a, b));
 }
 

@@ -1,5 +1,6 @@
 import { buildJob, type Job } from "../../shop/job/job";
 import { stockIn } from "../cuts/cutStock";
+import { readCounts, type CountBook } from "../amounts/counts";
 import { jobWork, type JobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { notRead } from "../lists/notRead";
@@ -15,6 +16,8 @@ export interface ChangeRanges {
   readonly shoes?: unknown;
   readonly rules?: unknown;
   readonly stock?: unknown;
+  readonly countsBefore?: unknown;
+  readonly counts?: unknown;
 }
 
 /**
@@ -25,12 +28,13 @@ export interface ChangeRanges {
  */
 export function changes(before: unknown, after: unknown, ranges: ChangeRanges = {}): Cell[][] {
   const stock = stockIn(ranges.stock);
-  const stateOf = (runs: unknown, argument: string): JobState => {
+  const [countsBefore, counts] = [readCounts(ranges.countsBefore), readCounts(ranges.counts)];
+  const stateOf = (runs: unknown, argument: string, counts: CountBook): JobState => {
     const job = buildJob({ runs, argument, ...ranges });
     const work = jobWork(job);
-    return { job, work, lines: takeoffLines(work.works, [], job.rules, stock) };
+    return { job, work, lines: takeoffLines(work.works, [], job.rules, stock, counts) };
   };
-  const [old, now] = [stateOf(before, "before"), stateOf(after, "after")];
+  const [old, now] = [stateOf(before, "before", countsBefore), stateOf(after, "after", counts)];
   return [
     HEADERS,
     ...runChanges(old.job.rows, now.job.rows).map((entry) => [
@@ -44,7 +48,7 @@ export function changes(before: unknown, after: unknown, ranges: ChangeRanges = 
     ...quantityRows(old.lines, now.lines),
     ...problemRows(old.work, "before"),
     ...problemRows(now.work, "after"),
-    ...notRead({ ...now.job, rows: [...old.job.rows, ...now.job.rows] }, now.job.rules, stock).map((text) => ["not read", text, "", "", "", ""]),
+    ...notRead({ ...now.job, rows: [...old.job.rows, ...now.job.rows] }, now.job.rules, stock, countsBefore, counts).map((text) => ["not read", text, "", "", "", ""]),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { buildJob } from "../../shop/job/job";
 import { lookUpKey } from "../../units/lookUpKey";
 import { nearestName } from "../../units/nearestName";
+import { readCounts } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { readOrder } from "../lines/order";
@@ -35,6 +36,7 @@ export interface MissingRanges {
   readonly shoes?: unknown;
   readonly rules?: unknown;
   readonly stock?: unknown;
+  readonly counts?: unknown;
 }
 
 const HEADERS = ["List", "Name", "Unit", "Quantity", "Finding", "Near"];
@@ -82,7 +84,8 @@ export function findMissing(
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const { works, problems } = jobWork(job);
-  const lines = takeoffLines(works, [], job.rules, stock);
+  const counts = readCounts(ranges.counts);
+  const lines = takeoffLines(works, [], job.rules, stock, counts);
   const noPrice = withoutPrice(lines, prices);
   const noMinutes = withoutMinutes(lines, labor);
   const unused = {
@@ -97,7 +100,7 @@ export function findMissing(
     unused,
     problems: [
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
-      ...notRead(job, job.rules, stock, prices, labor),
+      ...notRead(job, job.rules, stock, prices, labor, counts),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { buildJob } from "../../shop/job/job";
 import { InputError, NotListedError, quoteValue } from "../../units/errors";
+import { readCounts } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import type { Source, TakeoffLine } from "../amounts/lineBook";
 import { lookUpKey } from "../../units/lookUpKey";
@@ -18,6 +19,7 @@ export interface TraceRanges {
   readonly rules?: unknown;
   readonly by?: unknown;
   readonly stock?: unknown;
+  readonly counts?: unknown;
 }
 
 /**
@@ -36,7 +38,8 @@ export function trace(runs: unknown, item: unknown, ranges: TraceRanges = {}): C
   const { by, stock } = readOrder(ranges);
   const job = buildJob({ runs, ...ranges });
   const work = jobWork(job);
-  const all = takeoffLines(work.works, by, job.rules, stock);
+  const counts = readCounts(ranges.counts);
+  const all = takeoffLines(work.works, by, job.rules, stock, counts);
   const lines = all.filter((entry) => lookUpKey(entry.item.name) === lookUpKey(item));
   if (lines.length === 0) {
     throw new NotListedError(`the take-off has no item ${quoteValue(item)}; JOB.TAKEOFF lists its items.`);
@@ -47,7 +50,7 @@ export function trace(runs: unknown, item: unknown, ranges: TraceRanges = {}): C
     ...lines.flatMap(lineRows),
     ...(lines.length > 1 ? [totalRow(noGroup, lines)] : []),
     ...work.problems.map(({ name, message }) => [...noGroup, `not counted: ${name}`, "", "", "", "", message]),
-    ...notRead(job, job.rules, stock).map((message) => [...noGroup, "not read", "", "", "", "", message]),
+    ...notRead(job, job.rules, stock, counts).map((message) => [...noGroup, "not read", "", "", "", "", message]),
   ];
 }
 

@@ -54,11 +54,12 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const own = runs(tables);
   const made = columnsOfTable(tables.Made, MADE_COLUMNS);
   const issued = columnsOfTable(tables.Issued, RUN_COLUMNS);
+  const counts = all("Counts");
   const [shoes, rules, labor, prices, stock] = [all("Shoes"), all("Rules"), all("Labor"), all("Prices"), all("Stock")];
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
-  const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock);
+  const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock, "", counts);
   const recap = (by: string) =>
-    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"), all("Factors"));
+    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"), all("Factors"), counts);
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
   switch (result) {
     case "Checks":
@@ -72,17 +73,17 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
     case "Takeoff":
       return `=${takeoff("")}`;
     case "Missing":
-      return `=${job("MISSING", own, prices, labor, shoes, rules, stock)}`;
+      return `=${job("MISSING", own, prices, labor, shoes, rules, stock, counts)}`;
     case "Takeoff by area":
       return `=${takeoff('"Area"')}`;
     case "Labor hours":
-      return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock)}`;
+      return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock, counts)}`;
     case "Recap":
       return `=${recap("")}`;
     case "Recap by area":
       return `=${recap('"Area"')}`;
     case "Traced":
-      return `=IF($H$2="","${TRACE_WORDS}",${job("TRACE", own, "$H$2", shoes, rules, "", stock)})`;
+      return `=IF($H$2="","${TRACE_WORDS}",${job("TRACE", own, "$H$2", shoes, rules, "", stock, counts)})`;
     case "Bend counts":
       return `=${job("BENDS", own, '"Area, Raceway, Size, Kind"', shoes, labor, rules)}`;
     case "Shop load":

@@ -46,6 +46,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
   Prices: ["Item", "Unit", "Price"],
   Labor: ["Operation", "Minutes", "Hours", "Unit"],
+  Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Note"],
   Factors: ["Column", "Is", "Percent", "Note"],
   Crews: ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   Rules: ["Rule", "Value", "Unit", "Source"],
@@ -90,6 +91,12 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     "Minutes",
     ["Hours", { note: "In place of minutes: hours for the Unit, such as 4.5 for C ft" }],
     ["Unit", { list: UNITS, note: "each or ft where it is empty; C (100), M (1000), C ft and M ft by the foot" }],
+  ],
+  Counts: [
+    "Item",
+    ["Unit", { list: ["each", "ft"], note: "each where it is empty, or ft" }],
+    ...INPUTS.Counts.slice(2, -1),
+    wide("Note", 240),
   ],
   Factors: [
     ["Column", { list: RUN_GROUP_NAMES, note: "The column of Runs that the percent goes by" }],

@@ -1,0 +1,75 @@
+import { rememberTable } from "../../memory/tables";
+import { readTable, type TableRow } from "../../table/headerTable";
+import { dayText } from "../../units/day";
+import { InputError, isUserError, quoteValue } from "../../units/errors";
+import { lookUpKey } from "../../units/lookUpKey";
+import { toNumber } from "../../units/number";
+import { RUN_GROUP_NAMES } from "./groupBy";
+import type { Item } from "./item";
+import type { SourceRow } from "./lineBook";
+
+/** Columns of Runs that a count may be told apart by, too: all but those of a run itself. */
+export const COUNT_GROUPS = RUN_GROUP_NAMES.filter((name) => !["Raceway", "Size", "Run", "From", "To"].includes(name));
+
+/** Columns of a Counts table. */
+export const COUNT_COLUMNS = [
+  { name: "Item", required: true },
+  { name: "Quantity", required: true, also: ["Qty"], zero: true },
+  { name: "Unit" },
+  ...COUNT_GROUPS.map((name) => ({ name })),
+];
+
+/** Things that hang on no run: devices, fixtures, gear, boxes, strut. */
+export interface Count {
+  readonly row: SourceRow;
+  readonly item: Item;
+  readonly quantity: number;
+}
+
+export interface CountBook {
+  readonly counts: readonly Count[];
+  readonly problems: readonly string[];
+}
+
+/** Most of one item that is taken for meant. */
+const MOST = 1_000_000;
+
+/** Reads a Counts range: Item, Quantity, Unit (each or ft). A row that cannot be read is told in words and hides no other. */
+export const readCounts: (range: unknown) => CountBook = rememberTable((range) => {
+  const counts: Count[] = [];
+  const problems: string[] = [];
+  const rows = range === null || range === undefined ? [] : readTable(range, "counts", COUNT_COLUMNS).rows;
+  for (const row of rows) {
+    try {
+      counts.push(readCount(row));
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      problems.push(`counts row ${row.rowNumber}: ${error.message}`);
+    }
+  }
+  return { counts, problems };
+});
+
+function readCount(row: TableRow): Count {
+  const name = String(row.get("Item") ?? "").trim();
+  if (name === "") throw new InputError("Item is empty.");
+  const quantity = row.get("Quantity");
+  if (quantity === null || quantity === 0)
+    throw new InputError(`Quantity of ${name} is 0 or empty; it is not counted.`);
+  const cells = new Map(COUNT_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
+  return {
+    row: { rowNumber: row.rowNumber, name: `Counts row ${row.rowNumber}`, cell: (column) => cells.get(column) ?? "" },
+    item: { name, kind: "counted item", unit: readUnit(row.get("Unit")), bought: true },
+    quantity: toNumber(quantity, "Quantity", { above: 0, max: MOST }),
+  };
+}
+
+const cellText = (column: string, cell: unknown): string =>
+  column === "Date" ? dayText(cell) : String(cell ?? "").trim();
+
+function readUnit(cell: unknown): Item["unit"] {
+  const unit = lookUpKey(cell);
+  if (["", "each", "ea", "pc", "pcs"].includes(unit)) return "each";
+  if (["ft", "foot", "feet", "lf"].includes(unit)) return "ft";
+  throw new InputError(`Unit must be each or ft; got ${quoteValue(cell)}.`);
+}
