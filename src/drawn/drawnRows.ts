@@ -1,6 +1,6 @@
 import { toDegrees } from "../geometry/angle";
 import { cornerHeight, gain } from "../geometry/arc";
-import { add, angleBetween, norm, subtract, type Vec3 } from "../geometry/vector";
+import { add, angleBetween, norm, subtract } from "../geometry/vector";
 import { placedPulls } from "../shop/run/placed";
 import { writeRoute } from "../route/text/writeRoute";
 import type { RadiusAt, RouteStep } from "../route/text/types";
@@ -9,6 +9,7 @@ import type { TradeSize } from "../raceway/tradeSize";
 import type { FittingRule } from "../shop/fittings/fittingRule";
 import { elbowShoe, fittingsOf, isBought } from "../shop/fittings/factoryElbows";
 import { buildRunWith } from "../shop/run/buildRun";
+import type { BuiltRun } from "../shop/run/builtRun";
 import { runLength } from "../shop/run/runTotals";
 import { readRuns } from "../shop/run/runsTable";
 import { writeStart } from "../shop/run/start";
@@ -115,12 +116,13 @@ function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
   const own = fittingsOf({ raceway, size }, elbows, "shoe" in listed);
   const shoe = "shoe" in listed ? listed.shoe : elbowShoe({ raceway, size }, own.radius);
   const radiusAt: RadiusAt = (angle) => (isBought({ angle, corner: {} }, own) ? own.radius : radiusOf(shoe, angle));
+  const shop = { radiusAt, elbowAngles: own.angles };
   const fitted = pulls.map((points) => fitCorners(points, rounding, 4 * radiusAt(90)));
   const drawnLength = fitted.reduce((sum, corners) => sum + lengthOf(corners), 0);
   const row = { run: name, raceway, size, start: writeStart(datum), drawnLength, note: "", bendsOff: 0 };
   const refused = (why: string): DrawnRow => ({ ...row, route: "", taken: false, words: `not taken: ${why}` });
   try {
-    const written = pulls.map((points, at) => writeSteps(fitted[at]!, datum, points[0]!, rounding, radiusAt));
+    const written = pulls.map((points, at) => writeSteps(fitted[at]!, datum, points[0]!, rounding, shop));
     const box: RouteStep = { kind: "box" };
     const steps = written.flatMap((pull, at) => (at === 0 ? pull.steps : [box, ...pull.steps]));
     const route = writeRoute(drawn.endsInBox ? [...steps, box] : steps);
@@ -136,10 +138,7 @@ function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
     const at = `${formatLength(farthest.off, 64)} at ${formatLength(farthest.along)} along`;
     if (farthest.off > TOO_FAR) return refused(`what its route would build is off by ${at}.`);
     const words = farthest.off <= AS_DRAWN ? "as drawn" : `off by ${at}`;
-    const bends = bendsMade(
-      fitted.map(({ points }, at) => ({ points, radii: written[at]!.radii })),
-      radiusAt,
-    );
+    const bends = bendsMade(built, radii);
     return { ...row, route, writtenLength: runLength(built), farthest, taken: true, words, ...bends };
   } catch (error) {
     if (!isUserError(error)) throw error;
@@ -147,22 +146,18 @@ function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
   }
 }
 
-interface DrawnBends {
-  readonly points: readonly Vec3[];
-  readonly radii: readonly (number | null)[];
-}
-
-/** How bends are made that are drawn otherwise, in words, and how far off that puts them at most [in]. */
-function bendsMade(pulls: readonly DrawnBends[], radiusAt: RadiusAt): { note: string; bendsOff: number } {
-  const bends = pulls.flatMap(({ points, radii }) =>
-    radii.flatMap((radius, at) => {
-      if (radius === null) return [];
-      const [from, corner, to] = points.slice(at, at + 3) as [Vec3, Vec3, Vec3];
-      const angle = toDegrees(angleBetween(subtract(corner, from), subtract(to, corner)));
-      const made = radiusAt(angle);
-      return [{ radius, made, off: Math.abs(cornerHeight(angle, radius) - cornerHeight(angle, made)) }];
-    }),
-  );
+/**
+ * How bends are made that are drawn otherwise, in words, and how far off that puts them at most [in].
+ * @param radii drawn at each bend that is no shot of a sweep, by pull
+ */
+function bendsMade({ pulls }: BuiltRun, radii: readonly (readonly number[])[]): { note: string; bendsOff: number } {
+  const bends = pulls.flatMap(({ pull, parts }, index) => {
+    const own = parts.bends.filter((_, at) => pull.corners[at]!.kind !== "sweep");
+    return own.map(({ angle, radius: made }, at) => {
+      const radius = radii[index]![at]!;
+      return { radius, made, off: Math.abs(cornerHeight(angle, radius) - cornerHeight(angle, made)) };
+    });
+  });
   const other = bends.filter(({ off }) => off > AS_DRAWN);
   const bendsOff = Math.max(0, ...bends.map(({ off }) => off));
   if (other.length === 0) return { note: "", bendsOff };

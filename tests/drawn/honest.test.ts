@@ -45,13 +45,23 @@ test("sharp corners are bends, and the row says at what radius they are made", (
   });
 });
 
-test("a bend of 24 in. is swept, for a shoe of 4 in. would not be where the drawing has it", () => {
+const wide = (radius: number) => {
   const arc = Array.from({ length: 31 }, (_, at) => {
     const turn = (at * 3 * Math.PI) / 180;
-    return [24 - 24 * Math.cos(turn), 0, 16 + 24 * Math.sin(turn)] as const;
+    return [radius - radius * Math.cos(turn), 0, 40 - radius + radius * Math.sin(turn)] as const;
   });
-  const [row] = rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], ...arc, [120, 0, 40]))).rows;
-  expect(row).toMatchObject({ route: "up 40, sweep 24, east 120", taken: true });
+  return rowsOf(dxfOf(polyline("A EMT 1/2", [0, 0, 0], ...arc, [120, 0, 40]))).rows[0];
+};
+
+test("a bend much wider than the shoe's is an elbow of whole inches, or a sweep, for the shoe would not put it where it is drawn", () => {
+  expect(wide(24)).toMatchObject({ route: "up 40, elbow 24, east 120", words: "as drawn", note: "" });
+  expect(wide(23.3)).toMatchObject({ route: "up 40, sweep 23.3, east 120", taken: true, note: "" });
+});
+
+test("a bend a little wider than the shoe's is made on the shoe, and the row says how far off that is", () => {
+  // The corner stands off the arc by R(√2 − 1): 2.4853 in. for 6 in., 1.6569 for the shoe's 4.
+  expect(wide(6)).toMatchObject({ route: "up 40, east 120", words: "as drawn", bendsOff: expect.closeTo(0.8284, 3) });
+  expect(wide(6)!.note).toBe(`1 of 1 bends drawn at 6", made at 4": up to 13/16" beside the drawn ones`);
 });
 
 test("what cannot be built is not taken, and says why", () => {

@@ -23,6 +23,12 @@ export interface DrawnLeg {
   readonly length: number;
 }
 
+/** What the shop bends with, and the angles its elbows are bought in [°]. */
+export interface Shop {
+  readonly radiusAt: RadiusAt;
+  readonly elbowAngles: readonly Degrees[];
+}
+
 interface Common {
   /** Corners it takes. */
   readonly takes: number;
@@ -33,6 +39,7 @@ interface Common {
 export type Group = Common &
   (
     | { readonly kind: "corner" }
+    | { readonly kind: "elbow"; readonly radius: number }
     | { readonly kind: "offset"; readonly side: Vec3; readonly rise: number; readonly angle: Degrees }
     | {
         readonly kind: "saddle";
@@ -73,8 +80,9 @@ export function groupAt(
   radii: readonly number[],
   first: number,
   alike: Alike,
-  radiusAt: RadiusAt,
+  shop: Shop,
 ): Group {
+  const { radiusAt } = shop;
   const [before, second, third, fourth, fifth] = legs.slice(first, first + 5);
   const turn = (one: DrawnLeg, other: DrawnLeg) => toDegrees(angleBetween(one.way, other.way));
   const same = (a: number, b: number) => Math.abs(a - b) <= alike.degrees;
@@ -121,15 +129,16 @@ export function groupAt(
       return { kind: "offset", takes: 2, legEnd, side: side(second!), rise: rise(third.from), angle };
     }
   }
-  return (
-    sweepAt(legs, first, alike) ??
-    (isSwept(radii[first]!, radiusAt(angle))
-      ? { ...corner, kind: "sweep", radius: radii[first]!, shots: null }
-      : corner)
-  );
+  return sweepAt(legs, first, alike) ?? wideAt(corner, radii[first]!, angle, shop);
 }
 
-const isSwept = (drawn: number, own: number): boolean => drawn >= SWEPT * own;
+/** One smooth arc much wider than the shoe bends: an elbow where one is made in that angle and whole inches, else a sweep. */
+function wideAt(corner: Group, radius: number, angle: Degrees, { radiusAt, elbowAngles }: Shop): Group {
+  if (radius < SWEPT * radiusAt(angle)) return corner;
+  const whole = Math.round(radius);
+  const isElbow = elbowAngles.some((own) => Math.abs(own - angle) < 0.1) && Math.abs(radius - whole) <= 1 / 32;
+  return isElbow ? { ...corner, kind: "elbow", radius: whole } : { ...corner, kind: "sweep", radius, shots: null };
+}
 
 /** Most that a corner of a sweep may stand off where equal shots would have it [in], besides what the drawing rounds. */
 const SHOT_OFF = 1 / 16;

@@ -2,11 +2,11 @@ import { tan, toDegrees, toRadians, type Radians } from "../../geometry/angle";
 import { add, along, angleBetween, dot, norm, scale, squareTo, subtract, unit, type Vec3 } from "../../geometry/vector";
 import { directionVector } from "../../route/directions";
 import { sideToward, turnToward } from "../../route/sideways";
-import { DIRECTIONS, type Direction, type RadiusAt, type RouteStep } from "../../route/text/types";
+import { DIRECTIONS, type Direction, type RouteStep } from "../../route/text/types";
 import { InputError } from "../../units/errors";
 import { setback } from "../../geometry/arc";
 import type { Corners } from "../fit/fitCorners";
-import { groupAt, type Alike, type DrawnLeg, type Group } from "./groups";
+import { groupAt, type Alike, type DrawnLeg, type Group, type Shop } from "./groups";
 import { risesToward, sideWord, turnWord } from "./rises";
 
 /** What a pull comes to in words. */
@@ -30,7 +30,7 @@ const BESIDE = 1 / 64;
  * @param datum where the run begins, from which `to` counts @param start where this pull does
  * @param rounding of the drawing's coordinates [in]
  */
-export function writeSteps(corners: Corners, datum: Vec3, start: Vec3, rounding: number, radiusAt: RadiusAt): Written {
+export function writeSteps(corners: Corners, datum: Vec3, start: Vec3, rounding: number, shop: Shop): Written {
   const legs = legsOf(corners.points);
   const radii: (number | null)[] = [];
   const shortest = Math.min(...legs.map(({ length }) => length));
@@ -44,7 +44,7 @@ export function writeSteps(corners: Corners, datum: Vec3, start: Vec3, rounding:
     const [one, other] = [legs[corner - 1], legs[corner]];
     if (!one || !other) return 0;
     const angle = toDegrees(angleBetween(one.way, other.way));
-    return setback(angle, radiusAt(angle));
+    return setback(angle, shop.radiusAt(angle));
   };
   /** What the bends on either side of a leg take of it; a saddle and a sweep reach into it, so nothing is known of those. */
   const least = (leg: number, takes: number): number => (takes > 2 ? 0 : setbackAt(leg) + setbackAt(leg + 1));
@@ -53,12 +53,7 @@ export function writeSteps(corners: Corners, datum: Vec3, start: Vec3, rounding:
       writer.leg(legs[leg]!.way, corners.points.at(-1)!, least(leg, 1));
       break;
     }
-    const group = writable(
-      groupAt(legs, corners.radii, leg, alike, radiusAt),
-      legs[leg]!.way,
-      legs[leg + 1]!.from,
-      near,
-    );
+    const group = writable(groupAt(legs, corners.radii, leg, alike, shop), legs[leg]!.way, legs[leg + 1]!.from, near);
     writer.leg(legs[leg]!.way, group.legEnd, least(leg, group.takes));
     const own = corners.radii.slice(leg, leg + group.takes);
     leg += group.takes;
@@ -158,6 +153,7 @@ class StepWriter {
     } else {
       if (group.kind === "sweep")
         this.steps.push({ kind: "sweep", radius: this.length(group.radius), shots: shotsOf(group, heading, next.way) });
+      if (group.kind === "elbow") this.steps.push({ kind: "elbow", radius: group.radius });
       this.turn(heading, next);
     }
   }
