@@ -1,5 +1,5 @@
 import { Button, Checkbox, Spinner } from "@fluentui/react-components";
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
@@ -18,12 +18,16 @@ import { sheetNameProblem } from "../workbook/plan";
 
 const t = strings.start;
 
+// What reads drawings comes when it is asked for.
+const FromDrawing = lazy(() => import(/* webpackChunkName: "pane-drawn" */ "../drawn/FromDrawing"));
+
 /** Sets the workbook up: what is missing is made, what is there is left as it is. */
 export function StartView({ toRun }: { toRun(): void }) {
   const { state } = useLedger();
   const setUp = useSetUp();
   const task = useTask();
   const [wanted, setWanted] = useState(false);
+  const [drawing, setDrawing] = useState(false);
   const { contents, plan } = setUp;
   if (state === "failed") return <p>{t.openOne}</p>;
   if (!contents) return <Spinner label={strings.common.reading} />;
@@ -75,6 +79,15 @@ export function StartView({ toRun }: { toRun(): void }) {
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       <DemoJob setUp={setUp} />
       <MapTable setUp={setUp} />
+      <Section title={t.drawing.title}>
+        {drawing ? (
+          <Suspense fallback={<Spinner label={strings.common.opening} />}>
+            <FromDrawing />
+          </Suspense>
+        ) : (
+          <Button onClick={() => setDrawing(true)}>{t.drawing.button}</Button>
+        )}
+      </Section>
       <Section title={t.units.title}>
         <UnitChoice />
       </Section>
