@@ -146,6 +146,22 @@ export const strings = {
       button: "Set up",
       extras: (names: string) => `More sheets: ${names}`,
     },
+    again: {
+      title: "Formulas to write anew",
+      about: (sheets: string) =>
+        `On ${sheets} Excel has lost touch with our functions: it shows an error, or the first cell alone, and goes on so until the formulas are entered again.`,
+      button: "Write the formulas anew",
+      done: (cells: number) =>
+        cells === 0
+          ? "No formula had to be written anew."
+          : `${many(cells, "formula is", "formulas are")} written anew.`,
+      refused: (sheet: string, why: string) => `${sheet}: ${why}`,
+      hint: "It comes back when Excel opens the workbook before the add-in. Then let the add-in load with the workbook.",
+    },
+    load: {
+      label: "Load Raceway Ledger whenever this workbook opens",
+      hint: "The formulas then work at once, without opening this pane. It holds for everyone who has the add-in.",
+    },
     extras: {
       title: "More sheets",
       about: "Made when you want them; nothing that is there is changed.",
@@ -158,6 +174,7 @@ export const strings = {
       characters: "A sheet's name cannot hold [ ] : * ? / \\ nor begin or end with an apostrophe.",
       letterFirst: "Begin with a letter: the table in the sheet gets the same name.",
       sheetTaken: (name: string) => `There is a sheet named ${name} already.`,
+      nameDefined: (name: string) => `The workbook has a defined name like ${name} (Formulas, Name Manager).`,
       tableTaken: (name: string) => `There is a table named like ${name} already.`,
     },
     demo: {
@@ -310,7 +327,6 @@ export const strings = {
         { name: "3-bend saddle", text: "saddle 3 up at 45" },
         { name: "4-bend saddle", text: "saddle 4 up over 12 at 30" },
         { name: "Sweep the next corner", text: "sweep 24" },
-        { name: "Factory elbow at the next corner", text: "elbow 24" },
         { name: "Box or pull point", text: "box" },
         { name: "To a point", text: "to 100 0 -20" },
       ],

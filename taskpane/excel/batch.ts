@@ -4,6 +4,19 @@ import { knows } from "./ifThere";
 /** Something Excel would not do, told in words a person can act on. */
 export class ExcelProblem extends Error {
   override readonly name = "ExcelProblem";
+
+  /**
+   * @param why what Excel would not do
+   * @param untouched whether it is known that nothing was changed
+   * @param left what may be changed by now, in words
+   */
+  constructor(
+    readonly why: string,
+    readonly untouched = true,
+    left = "",
+  ) {
+    super(`${why} ${left}`.trim());
+  }
 }
 
 /** Sends what waits and changes the workbook; other round trips only read. */
@@ -29,7 +42,7 @@ export async function batch<T>(body: (context: Excel.RequestContext, commit: Com
     return knows("1.20") ? await Excel.run({ mergeUndoGroup: true }, whole) : await Excel.run(whole);
   } catch (error) {
     const untouched = begun === 0 || (begun === 1 && done === 0 && REFUSED_WHOLE.has(codeOf(error)));
-    throw inWords(error, untouched ? strings.excel.untouched : strings.excel.partly);
+    throw inWords(error, untouched, untouched ? strings.excel.untouched : strings.excel.partly);
   }
 }
 
@@ -38,15 +51,15 @@ export async function reading<T>(body: (context: Excel.RequestContext) => Promis
   try {
     return await Excel.run({ delayForCellEdit: true }, body);
   } catch (error) {
-    throw inWords(error, "");
+    throw inWords(error, true, "");
   }
 }
 
 const codeOf = (error: unknown): string => (error as { code?: string } | null)?.code ?? "";
 
-function inWords(error: unknown, changed: string): Error {
+function inWords(error: unknown, untouched: boolean, left: string): Error {
   if (error instanceof ExcelProblem) return error;
   const known = strings.excel.problems[codeOf(error)];
   const detail = error instanceof Error ? error.message : String(error);
-  return new ExcelProblem(`${known ?? strings.excel.otherProblem(detail)} ${changed}`.trim());
+  return new ExcelProblem(known ?? strings.excel.otherProblem(detail), untouched, left);
 }

@@ -1,7 +1,7 @@
 /**
  * Everything the pane asks of the workbook. The views call these and never Office.js itself. The part of the API in
  * use: Excel.run; workbook.worksheets (items, add, getItem, onChanged), workbook.tables (items, getItem),
- * workbook.settings (items, add), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
+ * workbook.settings (items, add), workbook.names (items), workbook.getSelectedRange, workbook.onSelectionChanged; worksheet.name, activate,
  * getRange, getRangeByIndexes, getUsedRangeOrNullObject, tables.add; table.name, worksheet, getRange,
  * getHeaderRowRange, resize, rows.add; range.values, formulas, numberFormat, rowIndex, columnIndex, rowCount, worksheet,
  * select, getEntireColumn, format.font.bold, format.autofitColumns, dataValidation.rule, errorAlert. For looks, where the
@@ -15,8 +15,10 @@ export * from "./batch";
 export * from "./block";
 export * from "./changeRows";
 export * from "./contents";
+export * from "./enterAgain";
 export * from "./events";
 export * from "./names";
+export * from "./printArea";
 export * from "./printSheet";
 export * from "./readTables";
 export * from "./replaceCells";
@@ -26,4 +28,5 @@ export * from "./settings";
 export * from "./setUp";
 export * from "./sheetPictures";
 export * from "./showColumn";
+export * from "./startup";
 export * from "./stillThere";

@@ -15,4 +15,7 @@ export async function readNames(): Promise<Names> {
   return { ...defaultNames(), ...(typeof stored === "object" ? (stored as Partial<Names>) : {}) };
 }
 
-export const writeNames = (names: Names): Promise<void> => writeSettings({ [KEY]: names });
+/** The names as a setting of the workbook. */
+export const namesSetting = (names: Names): Record<string, unknown> => ({ [KEY]: names });
+
+export const writeNames = (names: Names): Promise<void> => writeSettings(namesSetting(names));

@@ -1,17 +1,10 @@
-import { strings } from "../strings";
-import { batch, ExcelProblem, type Commit } from "./batch";
+import { batch, type Commit } from "./batch";
 import { ifThere, knows } from "./ifThere";
 import { inParts } from "./inParts";
+import type { PrintArea } from "./printArea";
 import { addPictures, type SheetPicture } from "./sheetPictures";
 import { eachWith, grouped } from "./someRanges";
-
-/** A part of a sheet: zero-based first row and column, and how many of each. */
-export interface PrintArea {
-  row: number;
-  column: number;
-  rows: number;
-  columns: number;
-}
+import { takeAway, withoutHalves } from "./takeAway";
 
 /** A sheet to be printed: text cells, how they look, and the rows that begin a page. */
 export interface PrintSheet {
@@ -87,7 +80,7 @@ export async function addPrintSheets(sheets: readonly PrintSheet[], progress: Pr
     if (!whole) await takeAway(made);
     return whole;
   } catch (error) {
-    throw await withoutHalves(made, error as Error);
+    throw await withoutHalves(made, error);
   }
 }
 
@@ -164,21 +157,4 @@ function layOut(sheet: Excel.Worksheet, { titleRows, scale }: PrintSheet): void 
   });
   sheet.pageLayout.setPrintMargins("Points", MARGINS);
   sheet.pageLayout.zoom = { scale };
-}
-
-const takeAway = (names: readonly string[]): Promise<void> =>
-  batch(async (context, commit) => {
-    for (const name of names) context.workbook.worksheets.getItem(name).delete();
-    await commit();
-  });
-
-/** The words for what stopped it, and for what is left of it. */
-async function withoutHalves(made: readonly string[], error: Error): Promise<Error> {
-  if (made.length === 0) return error;
-  const why = error.message.replace(` ${strings.excel.partly}`, "");
-  const left = await takeAway(made).then(
-    () => strings.excel.takenAway,
-    () => strings.excel.halfWritten(made.join(", ")),
-  );
-  return new ExcelProblem(`${why} ${left}`);
 }

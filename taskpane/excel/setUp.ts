@@ -1,35 +1,58 @@
 import type { NewSheet } from "../workbook/design/newSheets";
 import { LIST_ROOM } from "../workbook/design/newSheets";
-import { batch } from "./batch";
+import { strings } from "../strings";
+import { batch, ExcelProblem } from "./batch";
 import { HEADING_HEIGHT, layOutForPrint, paint, POINTS } from "./dressSheet";
 import { ifThere } from "./ifThere";
+import { sameName } from "./readTables";
+import { withoutHalves } from "./takeAway";
+
+/** What else a set-up does. */
+export interface AlsoSetUp {
+  /** An empty sheet to take away, such as the one a new workbook begins with. */
+  leftOver?: string | undefined;
+  /** Settings of the workbook to store once everything stands. */
+  settings?: Readonly<Record<string, unknown>>;
+}
 
 /**
- * Makes sheets that do not exist yet, all of them in one round trip. Every table gets its name before any cell gets a
- * formula: Excel refuses a formula that names a table it does not know.
- *
- * @param leftOver an empty sheet to take away, such as the one a new workbook begins with
+ * Makes sheets that do not exist yet, all of them in one round trip, and stores settings last. Every table gets its name
+ * before any cell gets a formula: Excel refuses a formula that names a table it does not know. When it breaks half way,
+ * what was made is taken away again, so that it can be begun anew.
  */
-export function setUp(sheets: readonly NewSheet[], leftOver?: string): Promise<void> {
-  return batch(async (context, commit) => {
-    const { worksheets } = context.workbook;
-    const made = sheets.map((item) => ({ item, sheet: worksheets.add(item.sheet) }));
-    for (const { item, sheet } of made) {
-      dress(sheet, item);
-      if (item.table !== undefined) addTable(sheet, item);
-    }
-    for (const { item, sheet } of made) fill(sheet, item);
-    const first = made[0];
-    if (first) {
-      first.sheet.activate();
-      first.sheet.getRange("A2").select();
-    }
-    await commit();
-    if (leftOver !== undefined && first) {
-      ifThere(() => worksheets.getItem(leftOver).delete());
+export async function setUp(sheets: readonly NewSheet[], { leftOver, settings = {} }: AlsoSetUp = {}): Promise<void> {
+  let begun: string[] = [];
+  try {
+    await batch(async (context, commit) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name");
+      await context.sync();
+      const taken = sheets.find(({ sheet }) => worksheets.items.some(({ name }) => sameName(name, sheet)));
+      if (taken) throw new ExcelProblem(strings.start.names.sheetTaken(taken.sheet));
+      begun = sheets.map(({ sheet }) => sheet);
+      make(context, sheets);
+      for (const [key, value] of Object.entries(settings)) context.workbook.settings.add(key, value);
       await commit();
-    }
-  });
+      begun = [];
+      if (leftOver === undefined || sheets.length === 0) return;
+      ifThere(() => worksheets.getItem(leftOver).delete());
+      // An empty sheet that stays does no harm.
+      await commit().catch(() => undefined);
+    });
+  } catch (error) {
+    throw await withoutHalves(begun, error);
+  }
+}
+
+function make(context: Excel.RequestContext, sheets: readonly NewSheet[]): void {
+  const made = sheets.map((item) => ({ item, sheet: context.workbook.worksheets.add(item.sheet) }));
+  for (const { item, sheet } of made) {
+    dress(sheet, item);
+    if (item.table !== undefined) addTable(sheet, item);
+  }
+  for (const { item, sheet } of made) fill(sheet, item);
+  made[0]?.sheet.activate();
+  made[0]?.sheet.getRange("A2").select();
 }
 
 function dress(sheet: Excel.Worksheet, { columns, tab, frozenColumns, cells }: NewSheet): void {

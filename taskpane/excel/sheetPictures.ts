@@ -1,6 +1,6 @@
 import { reading, type Commit } from "./batch";
 import { knows } from "./ifThere";
-import type { PrintArea } from "./printSheet";
+import type { PrintArea } from "./printArea";
 
 /** A picture over a sheet, hanging from the top left corner of a cell. */
 export interface SheetPicture extends Pick<PrintArea, "row" | "column"> {

@@ -1,6 +1,6 @@
 import { cellName } from "../workbook/address";
 import { ifThere } from "./ifThere";
-import type { PrintArea } from "./printSheet";
+import type { PrintArea } from "./printArea";
 
 /**
  * Longest text of addresses in one call [characters]: Excel refuses some 8,200 (OfficeDev/office-js#5198), and how many it

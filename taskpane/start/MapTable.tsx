@@ -54,7 +54,8 @@ function MapColumns({ table, setUp }: { table: TableInfo; setUp: SetUp }) {
   const useIt = async () => {
     const sheet = freeSheetName("Runs", await workbook.readContents());
     const names = { ...(await workbook.readNames()), Runs: asItIs ? table.name : tableName(sheet) };
-    if (!asItIs && setUp.wishes) {
+    if (asItIs) await workbook.writeNames(names);
+    else if (setUp.wishes) {
       const { wishes } = setUp;
       const [source] = await workbook.readTables([table.name]);
       if (!source) throw new Error(t.gone(table.name));
@@ -64,9 +65,9 @@ function MapColumns({ table, setUp }: { table: TableInfo; setUp: SetUp }) {
           sheets: { ...wishes.sheets, Runs: sheet },
           tables: { ...wishes.tables, Runs: { ...wishes.tables.Runs, name: names.Runs } },
         }),
+        { settings: workbook.namesSetting(names) },
       );
     }
-    await workbook.writeNames(names);
     await reload();
     await setUp.look();
     setDone(true);

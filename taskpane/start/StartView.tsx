@@ -9,9 +9,11 @@ import { strings } from "../strings";
 import { Cautions } from "./Cautions";
 import { CurrencyEntry } from "./CurrencyEntry";
 import { DemoJob } from "./DemoJob";
+import { LoadWithWorkbook } from "./LoadWithWorkbook";
 import { MapTable } from "./MapTable";
 import { PlanList } from "./PlanList";
 import { UnitChoice } from "./UnitChoice";
+import { WriteAnew } from "./WriteAnew";
 import { useSetUp } from "./useSetUp";
 import { EXTRAS } from "../workbook/items";
 import { sheetNameProblem } from "../workbook/plan";
@@ -40,6 +42,7 @@ export function StartView({ toRun }: { toRun(): void }) {
   return (
     <>
       <p>{t.intro}</p>
+      <WriteAnew setUp={setUp} />
       {ready ? (
         <Notice
           intent="success"
@@ -77,6 +80,7 @@ export function StartView({ toRun }: { toRun(): void }) {
         </Section>
       )}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      <LoadWithWorkbook />
       <DemoJob setUp={setUp} />
       <MapTable setUp={setUp} />
       <Section title={t.drawing.title}>

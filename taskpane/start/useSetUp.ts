@@ -28,6 +28,8 @@ export function useSetUp(): SetUp {
   const { currency } = useCurrency();
   const [found, setFound] = useState<{ contents: Contents; names: Names; plan: PlanItem[] }>();
 
+  const [tries, setTries] = useState(0);
+
   const read = useCallback(async () => {
     const [contents, names] = [await workbook.readContents(), await workbook.readNames()];
     return { contents, names, plan: planSetUp(contents, names) };
@@ -35,7 +37,7 @@ export function useSetUp(): SetUp {
   const look = async () => setFound(await read());
 
   // Whatever changes in the workbook shows in the ledger first; a view opened anew looks again.
-  useEffect(() => untilRead(read, setFound), [read, ledger.tables]);
+  useEffect(() => untilRead(read, setFound), [read, ledger.tables, tries]);
 
   const wishes = found && { ...plannedSheets(found.contents, found.names, found.plan), currency };
 
@@ -44,9 +46,18 @@ export function useSetUp(): SetUp {
     const missing = found.plan.filter(({ item, there }) => !there && (extras || !EXTRAS.includes(item)));
     const names = plannedNames(missing, found.names);
     if (missing.length === 0) return names;
-    await workbook.writeNames(names);
     const items = missing.map(({ item }) => item);
-    await workbook.setUp(newSheets(items, { ...wishes, rows }), found.contents.blank);
+    try {
+      await workbook.setUp(newSheets(items, { ...wishes, rows }), {
+        leftOver: found.contents.blank,
+        settings: workbook.namesSetting(names),
+      });
+    } catch (error) {
+      // What was seen while it was being made is gone again.
+      await ledger.reload();
+      setTries((before) => before + 1);
+      throw error;
+    }
     await ledger.reload();
     await look();
     return names;

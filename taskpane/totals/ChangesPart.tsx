@@ -50,9 +50,8 @@ export function ChangesPart() {
     if (!tables.Runs) return;
     const taken = new Date();
     const made = snapshotTable(tables.Runs, await workbook.readContents(), taken.toISOString().slice(0, 10));
-    await workbook.setUp([made]);
     const next = [...snapshots, { table: made.table, taken: taken.toISOString() }];
-    await workbook.writeSettings({ [SNAPSHOTS]: next });
+    await workbook.setUp([made], { settings: { [SNAPSHOTS]: next } });
     setSnapshots(next);
     setChosen(made.table);
   };

@@ -60,7 +60,13 @@ export function plannedSheets(
   };
 }
 
-export const tableName = (sheet: string): string => sheet.trim().replace(/[^\p{L}\p{N}_]/gu, "_");
+/** A table's name for a sheet: without what it cannot hold, and not one that Excel would read as a cell, such as Job1. */
+export const tableName = (sheet: string): string => {
+  const name = sheet.trim().replace(/[^\p{L}\p{N}_]/gu, "_");
+  return LIKE_A_CELL.test(name) ? `${name}_` : name;
+};
+
+const LIKE_A_CELL = /^([a-z]{1,3}\d{1,7}|r\d*(c\d*)?|c\d*)$/i;
 
 /** Why a sheet cannot be called so; undefined when it can. */
 export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], contents: Contents): string | undefined {
@@ -73,6 +79,8 @@ export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], cont
   const others = plan.filter((other) => other !== item && !other.there).map((other) => other.sheet.trim());
   if ([...contents.sheets, ...others].some((name) => sameName(name, sheet))) return t.sheetTaken(sheet);
   const tables = contents.tables.map(({ name }) => name);
+  if (isTable(item.item) && contents.names.some((name) => sameName(name, tableName(sheet))))
+    return t.nameDefined(sheet);
   if (isTable(item.item) && tables.some((name) => sameName(name, tableName(sheet)))) return t.tableTaken(sheet);
   return undefined;
 }
@@ -113,7 +121,8 @@ export function lacking(table: TableName, headers: readonly string[]): string[] 
 function isThere(contents: Contents, names: Names, item: ItemName): boolean {
   if (!isTable(item)) {
     const place = contents.sheets.findIndex((name) => sameName(name, names[item]));
-    return place >= 0 && isResultFormula(contents.corners[place] ?? "");
+    if (place < 0) return false;
+    return isResultFormula(contents.corners[place] ?? "") || contents.gone.includes(contents.sheets[place]!);
   }
   const table = contents.tables.find(({ name }) => sameName(name, names[item]));
   return table !== undefined && lacking(item, table.headers).length === 0;
@@ -121,7 +130,7 @@ function isThere(contents: Contents, names: Names, item: ItemName): boolean {
 
 /** The name, or the name with a number behind it where a sheet or table is called so already. */
 export function freeSheetName(name: string, contents: Contents, sheets: readonly string[] = contents.sheets): string {
-  const taken = [...sheets, ...contents.tables.map((table) => table.name)];
+  const taken = [...sheets, ...contents.tables.map((table) => table.name), ...contents.names];
   const isTaken = (candidate: string) =>
     taken.some((other) => sameName(other, candidate) || sameName(other, tableName(candidate)));
   if (!isTaken(name)) return name;

@@ -10,7 +10,7 @@ let local: LocalExcel;
 beforeEach(async () => (local = await openLocalExcel()));
 afterEach(() => local.close());
 
-const EMPTY = { sheets: ["Sheet1"], corners: [""], tables: [] };
+const EMPTY = { sheets: ["Sheet1"], corners: [""], lost: [], gone: [], tables: [], names: [] };
 const ticketsOf = (runs: unknown[][]) => jobTickets(buildJob({ runs })).tickets;
 const LOOK = { style: "feet", pictures: false, issue: "", straight: 0 } as const;
 const sheetsOf = (runs: unknown[][]) => ticketSheets(ticketsOf(runs), LOOK, EMPTY);

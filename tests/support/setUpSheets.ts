@@ -6,7 +6,7 @@ import { plannedSheets, planSetUp } from "../../taskpane/workbook/plan";
 
 /** What new sheets go by in a workbook with nothing in it but an empty sheet. */
 export function wishesForEmpty(given: Pick<SheetWishes, "rows" | "traced"> = {}): SheetWishes {
-  const contents = { sheets: ["Sheet1"], corners: [""], tables: [] };
+  const contents = { sheets: ["Sheet1"], corners: [""], lost: [], gone: [], tables: [], names: [] };
   const plan = planSetUp(contents, defaultNames());
   return { ...plannedSheets(contents, defaultNames(), plan), currency: CURRENCY, ...given };
 }

@@ -1,4 +1,5 @@
 import { ClientObject, type Readers } from "./base/clientObject";
+import { Collection } from "./base/collection";
 import { onSelectionChanged } from "./base/events";
 import { officeEvent } from "./base/officeEvent";
 import type { Area } from "./sheet/place";
@@ -9,7 +10,7 @@ import { tablesOf } from "./table/tables";
 import { whole } from "./base/whole";
 import { worksheetsOf } from "./sheet/worksheets";
 
-type Members = "getSelectedRange" | "onSelectionChanged" | "settings" | "tables" | "worksheets";
+type Members = "getSelectedRange" | "names" | "onSelectionChanged" | "settings" | "tables" | "worksheets";
 
 class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Members> {
   protected override readonly readers: Readers = {};
@@ -30,6 +31,13 @@ class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Me
     return this.part("settings", () => settingsOf(this.requests));
   }
 
+  /** The local page has no defined names. */
+  get names(): Excel.NamedItemCollection {
+    return this.part("names", () =>
+      whole<Excel.NamedItemCollection>(new NoNames(this.requests, "the names", () => []), "NamedItemCollection"),
+    );
+  }
+
   getSelectedRange(): Excel.Range {
     const { book } = this.requests.host;
     const find = (): Area => {
@@ -46,6 +54,8 @@ class WorkbookPart extends ClientObject<true> implements Pick<Excel.Workbook, Me
     );
   }
 }
+
+class NoNames extends Collection<Excel.NamedItem> {}
 
 export const workbookOf = (requests: Requests): Excel.Workbook =>
   whole<Excel.Workbook>(new WorkbookPart(requests), "Workbook");

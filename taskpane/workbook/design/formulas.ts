@@ -2,6 +2,7 @@ import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
 import type { ResultName, TableName } from "../items";
+import { asEntered, isOurs } from "./spelling";
 import { columnsOfTable, ownCell, type NamedTable } from "./references";
 
 /** The tables that formulas read, by our name of them, as they are in this workbook. */
@@ -111,4 +112,4 @@ export const besideResult = (result: ResultName, traced = ""): readonly string[]
 
 /** True for the formula of a result sheet, however the host spells an add-in's functions. */
 export const isResultFormula = (formula: string): boolean =>
-  /^=.*\bCONDUIT[._]JOB[._]|^=.*_xldudf_CONDUIT_JOB_/i.test(formula);
+  isOurs(formula) && /CONDUIT\.JOB\./i.test(asEntered(formula));

@@ -25,7 +25,14 @@ const CHANGED = { messageCategory: 65536, messageType: 10, targetId: "Workbook" 
 /** What the local workbook has not: how a page prints, hints, and what stands over cells. */
 const LOOKS = new Set([
   ...["Worksheet.pageLayout", "Worksheet.horizontalPageBreaks", "Worksheet.charts", "Worksheet.shapes"],
-  ...["DataValidation.prompt", "RangeFont.name", "RangeFormat.borders", "Range.left", "Range.top"],
+  ...[
+    "DataValidation.prompt",
+    "RangeFont.name",
+    "RangeFormat.borders",
+    "RangeFormat.indentLevel",
+    "Range.left",
+    "Range.top",
+  ],
 ]);
 
 export interface LocalExcel {

@@ -42,6 +42,8 @@ export class FakeBook {
   readonly sheets: FakeSheet[] = [new FakeSheet("Sheet1")];
   readonly tables: FakeTable[] = [];
   readonly settings = new Map<string, unknown>();
+  /** Defined names. */
+  readonly names: string[] = [];
   active = this.sheets[0] as FakeSheet;
   selected = { sheet: this.sheets[0] as FakeSheet, row: 0, column: 0, rows: 1, columns: 1 };
   readonly selectionHandlers = new Set<() => unknown>();

@@ -156,6 +156,8 @@ function sheetOf(context: Context, sheet: () => FakeSheet) {
             isNullObject: rows.length === 0,
             rowIndex,
             rowCount: Math.max(...rows) - rowIndex + 1,
+            columnIndex: 0,
+            columnCount: Math.max(...[...sheet().cells.keys()].map((key) => Number(key.split(",")[1]))) + 1,
           };
         }),
       tables: {
@@ -237,6 +239,7 @@ function workbookOf(context: Context) {
     tables: items(() => book.tables.map((table) => tableOf(context, () => table)), {
       getItem: (name: string) => tableOf(context, () => book.table(name)),
     }),
+    names: items(() => book.names.map((name) => ({ name })), {}),
     settings: items(() => [...book.settings].map(([key, value]) => ({ key, value })), {
       add: (key: string, value: unknown) =>
         context.later(() => book.settings.set(key, JSON.parse(JSON.stringify(value)))),

@@ -27,7 +27,7 @@ function asSeen(name: string, cells: SheetContent["cells"], columns: SheetConten
 async function setUpBook() {
   const opened = openHeadless(builtFunctions(), emptyBook());
   Object.assign(globalThis, officeFor(opened.book));
-  await setUp(setUpSheets(TABS, { rows: DEMO_ROWS, traced: DEMO_ITEM }), "Sheet1");
+  await setUp(setUpSheets(TABS, { rows: DEMO_ROWS, traced: DEMO_ITEM }), { leftOver: "Sheet1" });
   await opened.book.settled();
   return opened;
 }

@@ -24,11 +24,13 @@ type Members =
   | "getResizedRange"
   | "getRow"
   | "isNullObject"
+  | "left"
   | "numberFormat"
   | "rowCount"
   | "rowIndex"
   | "select"
   | "text"
+  | "top"
   | "values"
   | "worksheet";
 
@@ -46,7 +48,15 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
     },
     numberFormat: () => this.cells.numberFormats.map((row) => row.map((format) => format || "General")),
     text: () => this.cells.texts.map((row) => row.map(String)),
+    left: () => this.before("column", (column) => this.target.sheet.native.getColumnWidth(column)),
+    top: () => this.before("row", (row) => this.target.sheet.native.getRowHeight(row)),
   };
+
+  /** What the columns or rows before this range take [pt]. */
+  private before(line: "column" | "row", sizeOf: (at: number) => number): number {
+    const count = this.cells.place[line];
+    return (Array.from({ length: count }, (_, at) => sizeOf(at)).reduce((sum, size) => sum + size, 0) * 72) / 96;
+  }
 
   private get cells(): CellRange {
     return this.target.cells;
@@ -66,6 +76,12 @@ class RangePart extends ClientObject<Area> implements Pick<Excel.Range, Members>
   }
   get columnCount(): number {
     return this.loaded("columnCount");
+  }
+  get left(): number {
+    return this.loaded("left");
+  }
+  get top(): number {
+    return this.loaded("top");
   }
   get text(): string[][] {
     return this.loaded("text");
