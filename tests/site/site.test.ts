@@ -112,6 +112,28 @@ describe("the site", () => {
     expect(headers).toMatch(/\/functions\.js\*\n {2}Access-Control-Allow-Origin: \*/);
   });
 
+  test("lets icons be kept, without which the ribbon on Windows shows none", () => {
+    const headers = text("_headers");
+    expect(headers).toMatch(/\/icons\/\*\n {2}! Cache-Control\n {2}Cache-Control: public, max-age=\d+\n/);
+    const icons = [...text("manifest.xml").matchAll(/DefaultValue="([^"]*\.png)"/g)].map(([, icon]) => icon!);
+    expect(icons.length).toBeGreaterThan(3);
+    expect(icons.filter((icon) => !icon.startsWith(`${address}icons/`))).toEqual([]);
+  });
+
+  test("describes each function in one sentence on one line, as the function dialog has room for", () => {
+    const { functions, ...rest } = JSON.parse(text("functions.json")) as { functions: Record<string, unknown>[] };
+    const built = JSON.parse(readFileSync(join(root, "dist/functions.json"), "utf8")) as typeof rest & {
+      functions: Record<string, unknown>[];
+    };
+    functions.forEach(({ description, helpUrl: _, ...each }, at) => {
+      const { description: whole, helpUrl: __, ...same } = built.functions[at]!;
+      expect(each).toEqual(same);
+      expect(String(description)).toMatch(/^[A-Z][^\n]{15,180}[.!?]$/);
+      expect(String(whole).replace(/\s+/g, " ").startsWith(String(description))).toBe(true);
+    });
+    expect(functions.length).toBe(built.functions.length);
+  });
+
   test("has help for every function, once the help is written", () => {
     if (!existsSync(join(root, "docs/help"))) throw new Error("docs/help is not there; run npm run guide.");
     const functions: { helpUrl: string; id: string }[] = JSON.parse(text("functions.json")).functions;

@@ -3,7 +3,8 @@ import type { ManifestFacts } from "./productionManifest";
 
 /**
  * Files for the host: a page for people who find the address, and the headers in the form that several static hosts
- * read. Excel on the web reads functions.json from another origin, so that one file may be read from anywhere.
+ * read. Excel on the web reads functions.json from another origin, so that one file may be read from anywhere. Icons must
+ * not be no-cache, or they are missing in the ribbon on Windows (OfficeDev/office-js#2981).
  */
 export function hostFiles(folder: string, { address, version }: ManifestFacts): [string, string][] {
   return [
@@ -23,6 +24,9 @@ function headers(folder: string): string {
   Content-Security-Policy: ${BENDER_POLICY}
 /functions.js*
   Access-Control-Allow-Origin: *
+/icons/*
+  ! Cache-Control
+  Cache-Control: public, max-age=86400
 /${folder}/*
   ! Cache-Control
   Cache-Control: public, max-age=31536000, immutable

@@ -27,5 +27,13 @@ export function productionManifest(development: string, { address, id, version }
 
 /** The functions' metadata with help addresses at the base address. */
 export function productionMetadata(metadata: string, address: string): string {
-  return metadata.replaceAll(here.help, address);
+  const { functions, ...rest } = JSON.parse(metadata.replaceAll(here.help, address)) as {
+    functions: { description?: string }[];
+  };
+  const shown = functions.map((each) => ({ ...each, description: firstSentence(each.description ?? "") }));
+  return JSON.stringify({ ...rest, functions: shown }, undefined, 1);
 }
+
+/** What the function dialog has room for: it cuts longer descriptions (OfficeDev/office-js#2063). The help has the rest. */
+const firstSentence = (description: string): string =>
+  (/^[\s\S]*?[.!?](?=\s|$)/.exec(description.trim())?.[0] ?? description).replace(/\s+/g, " ");
