@@ -55,7 +55,7 @@ export function bendCard(route: any, raceway: any, size: any, shoes?: any[][], b
  * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition for the check, 2020 or 2023; omitted: 2023
- * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of elbows, air, terminals, expansion and pulling count here
  * @returns {any} a card, or the developed length [in] where this Excel has no cards
  */
 export function runCard(route: any, raceway: any, size: any, shoes?: any[][], edition?: any, rules?: any[][]): any {

@@ -40,7 +40,7 @@ export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): an
  * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
- * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of elbows, air, terminals, expansion and pulling count here
  * @returns {any[][]} findings with a header row
  */
 export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?: any[][]): any[][] {

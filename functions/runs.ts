@@ -84,7 +84,7 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * @param {any} size trade size (1/2, 3/4, 1 …) or metric designator (16, 21, 27 …)
  * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
  * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
- * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of factory elbows count here
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of elbows, air, terminals, expansion and pulling count here
  * @param {any[][]} [headers] header row of the Runs table, where all of the run's cells are to be checked
  * @param {any[][]} [row] the run's row under those headers; then route, raceway and size are read from it
  * @returns {string} the findings, or OK
