@@ -23,8 +23,15 @@ const FINEST = 12;
  */
 export function showApart(limit: number, value: number): [limit: string, value: string] {
   for (let digits = 4; digits < FINEST; digits++) {
-    const shown: [string, string] = [show(limit, digits), show(value, digits)];
+    const shown: [string, string] = [written(limit, digits), written(value, digits)];
     if (shown[0] !== shown[1]) return shown;
   }
-  return [show(limit, FINEST), show(value, FINEST)];
+  return [written(limit, FINEST), written(value, FINEST)];
+}
+
+/** A number that is not 0 is not written as 0, and one beyond all others not as a word nobody knows. */
+function written(value: number, digits: number): string {
+  if (!Number.isFinite(value)) return "more than 1e308";
+  const text = show(value, digits);
+  return text === "0" && value !== 0 ? String(Number(value.toPrecision(4))) : text;
 }

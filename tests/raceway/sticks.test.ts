@@ -3,6 +3,7 @@
  * checked is that they agree with each other and with a finished length of 10 ft, which is in print (C80.1's scope).
  */
 import { jobTakeoff } from "../../functions/takeoff";
+import { jobCutsOf } from "../../functions/cuts";
 import { dataOf } from "../../functions/tables";
 import { TRADE_SIZES } from "../../src/raceway/tradeSize";
 import { couplingSeat, nominalStick, usableStick } from "../../src/raceway/sticks";
@@ -42,6 +43,35 @@ test("a length of 10 ft in Stock is what a stick is called; another is taken as 
   ]);
   expect(stock.sticksFor("RMC", "4").map(({ length }) => length)).toEqual([118.25, 118]);
   expect(stock.sticksFor("EMT", "4").map(({ length }) => length)).toEqual([120]);
+});
+
+test("a threaded stick called 10 ft is planned beside millimeters, less than 0.1 mm shorter; what was written is never rounded", () => {
+  // 118.25 in. are 3003.55 mm. By hand: 236 in. take two of 3003.5 mm, or one and an offcut of 3000.
+  const runs = [
+    ["Run", "Raceway", "Size", "Route"],
+    ["A", "RMC", "4", "east 236"],
+  ];
+  const stock = (length: string) => [
+    ["Raceway", "Size", "Length", "On hand", "Price"],
+    ["RMC", "4", "10'", "buy", 90],
+    ["RMC", "4", length, 1, ""],
+  ];
+  const none = null as never;
+  const plan = (length: string, kerf: unknown) => jobCutsOf(runs, stock(length), none, kerf);
+  expect(plan("3000 mm", "1.6 mm").map((row) => row[3])).toEqual(["Stick", "all", "3003.5 mm", "3000 mm on hand"]);
+  expect(
+    plan("1028 mm", "1.6 mm")
+      .slice(2)
+      .map((row) => [row[2], row[3]]),
+  ).toEqual([
+    [1, "3003.5 mm"],
+    [1, "3003.5 mm"],
+  ]);
+  // A saw in sixteenths beside an offcut in millimeters is the writer's own: told, not rounded.
+  expect(plan("1028 mm", "1/16")[1]![7]).toMatch(/must all be whole numbers of 1\/32 in\., or all of 0\.1 mm/);
+  const rules = [["Rule", "Value"], ["Saw kerf", "1.6 mm"]]; // prettier-ignore
+  const order = jobTakeoff(runs, none, none, none, none, rules, stock("1028 mm"));
+  expect(order.find(([item]) => item === "RMC 4 conduit, 10 ft stick")?.slice(2, 5)).toEqual([2, 90, 180]);
 });
 
 test("a coupling keeps its own length, or the depth of its socket, from a bend", () => {

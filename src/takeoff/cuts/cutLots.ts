@@ -1,5 +1,5 @@
 import { WHOLE_STICK } from "../../units/tolerances";
-import type { CutGrid } from "../../cutting";
+import { roundUpToSteps, type CutGrid } from "../../cutting";
 import type { Raceway } from "../../raceway/raceway";
 import { usableStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
@@ -58,12 +58,16 @@ export function lotPieces(works: readonly RowWork[], grid: CutGrid, rules: RuleB
   return works.flatMap(({ run, pieces, left }) => {
     const allowance = rules.number(`Cut allowance per piece, ${run.raceway}`);
     return pieces.flatMap((piece, index): LabeledPiece[] => {
-      const length = nearestSteps(run.stick - piece < WHOLE_STICK ? run.stick : piece + allowance, grid);
+      const length =
+        run.stick - piece < WHOLE_STICK ? wholeSteps(run.stick, grid) : nearestSteps(piece + allowance, grid);
       const quantity = left?.[index] ?? run.quantity;
       return quantity === 0 ? [] : [{ length, quantity, run: run.name, piece: index + 1 }];
     });
   });
 }
+
+/** A whole stick, no longer than the stick itself is counted. */
+const wholeSteps = (stick: number, grid: CutGrid): number => -roundUpToSteps(-stick, grid);
 
 /** At least one: nothing is not cut. */
 function nearestSteps(inches: number, grid: CutGrid): number {

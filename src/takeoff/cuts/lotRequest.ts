@@ -1,9 +1,10 @@
-import { roundUpToSteps, toSteps, type CutRequest } from "../../cutting";
+import { roundUpToSteps, stepsToInches, toSteps, type CutGrid, type CutRequest } from "../../cutting";
+import { nominalStick } from "../../raceway/sticks";
 import { gridFor } from "./cutGrid";
 import type { LabeledPiece } from "../saw/cutLabels";
 import { lotPieces, type CutLot } from "./cutLots";
 import type { CutView } from "./cutSheet";
-import { isPriced, stocksOf } from "./cutStock";
+import { isPriced, stocksOf, type Stick } from "./cutStock";
 import type { RuleBook } from "../../rules/rules";
 import type { Saw } from "../saw/saw";
 
@@ -16,13 +17,24 @@ export interface LotRequest {
 
 /** @throws InputError when a length does not fit the saw's grid */
 export function lotRequest(lot: CutLot, saw: Saw, rules: RuleBook): LotRequest {
-  const grid = gridFor([...lot.sticks.map(({ length }) => length), saw.kerf]);
+  const grid = gridFor([...lot.sticks.filter((stick) => !isNamed(lot, stick)).map(({ length }) => length), saw.kerf]);
+  const sticks = lot.sticks.map((stick) => (isNamed(lot, stick) ? onGrid(stick, grid) : stick));
   const pieces = lotPieces(lot.works, grid, rules);
   const keep = roundUpToSteps(saw.keep, grid);
   const kerf = toSteps(saw.kerf, grid, "kerf");
   return {
-    request: { pieces, stocks: stocksOf(lot.sticks, grid), grid, kerf, minimumOffcut: keep },
+    request: { pieces, stocks: stocksOf(sticks, grid), grid, kerf, minimumOffcut: keep },
     pieces,
     view: { grid, keep, priced: isPriced(lot.sticks) },
   };
 }
+
+/** True for a threaded stick that was written by the length it is called: what its pipe measures nobody wrote. */
+const isNamed = ({ raceway, size }: CutLot, { length }: Stick): boolean =>
+  nominalStick(raceway, size, length) !== length;
+
+/** Such a stick on the grid of what was written: beside millimeters it counts as less than 0.1 mm shorter. */
+const onGrid = (stick: Stick, grid: CutGrid): Stick => ({
+  ...stick,
+  length: stepsToInches(-roundUpToSteps(-stick.length, grid), grid),
+});

@@ -41,6 +41,9 @@ function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): Counte
   }
 }
 
+/** Two lengths in Stock are farther apart than this [in]: a named stick counts as up to 0.1 mm shorter beside millimeters. */
+const ONE_STEP = 1 / 254;
+
 /** The sticks a plan buys, length by length, longest first; none bought is a line too, for the stock holds everything. */
 function boughtSticks(lot: CutLot, plan: CutPlan, grid: CutGrid, priced: boolean): CountedSticks[] {
   const bought = plan.stocks.flatMap(({ length, quantity }, kind) =>
@@ -52,14 +55,12 @@ function boughtSticks(lot: CutLot, plan: CutPlan, grid: CutGrid, priced: boolean
     ...(plan.proven ? [] : [proofWords(plan, priced)]),
   ];
   return (taken.length > 0 ? taken : bought.slice(0, 1)).map(({ inches, sticks }, place) => {
-    return { works: lot.works, length: inches, sticks, ...priceOf(lot, inches), notes: place === 0 ? notes : [] };
+    const sold = lot.sticks.filter(({ length, onHand }) => onHand === null && Math.abs(length - inches) < ONE_STEP);
+    const prices = sold.flatMap(({ price }) => price ?? []);
+    return {
+      ...{ works: lot.works, length: sold[0]?.length ?? inches, sticks, notes: place === 0 ? notes : [] },
+      // The least price the stock has for it.
+      ...(prices.length > 0 ? { price: Math.min(...prices) } : {}),
+    };
   });
-}
-
-/** The least price the stock has for a stick to be bought. */
-function priceOf(lot: CutLot, inches: number): { price?: number } {
-  const prices = lot.sticks.flatMap(({ length, onHand, price }) =>
-    onHand === null && length === inches && price !== null ? [price] : [],
-  );
-  return prices.length > 0 ? { price: Math.min(...prices) } : {};
 }
