@@ -70,7 +70,7 @@ test("a threaded stick called 10 ft is planned beside millimeters, less than 0.1
   // A saw in sixteenths beside an offcut in millimeters is the writer's own: told, not rounded.
   expect(plan("1028 mm", "1/16")[1]![7]).toMatch(/must all be whole numbers of 1\/32 in\., or all of 0\.1 mm/);
   const rules = [["Rule", "Value"], ["Saw kerf", "1.6 mm"]]; // prettier-ignore
-  const order = jobTakeoff(runs, none, none, none, none, rules, stock("1028 mm"));
+  const order = jobTakeoff(runs, [["Item", "Unit", "Price"], ["Strap", "each", 1]], none, none, none, rules, stock("1028 mm")); // prettier-ignore
   expect(order.find(([item]) => item === "RMC 4 conduit, 10 ft stick")?.slice(2, 5)).toEqual([2, 90, 180]);
 });
 

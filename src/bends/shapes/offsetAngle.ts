@@ -1,6 +1,6 @@
 import { asin, toDegrees } from "../../geometry/angle";
 import { InputError, NotListedError } from "../../units/errors";
-import { show, showInches } from "../../units/show";
+import { show, showApart, showInches } from "../../units/show";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { offsetSpacing } from "./offset";
 import { printedColumn } from "./printedConstants";
@@ -26,9 +26,8 @@ export function offsetAngle(rise: number, spacing: number, form: BendForm = "sha
   const steepest = steepestAngle(rise, radius);
   const least = offsetSpacing(rise, steepest, form);
   if (spacing < least) {
-    throw new InputError(
-      `spacing must be at least ${showInches(least)} for a rise of ${showInches(rise)}; got ${show(spacing)} in.`,
-    );
+    const [limit, got] = showApart(least, spacing);
+    throw new InputError(`spacing must be at least ${limit} in. for a rise of ${showInches(rise)}; got ${got} in.`);
   }
   if (radius === 0) return toDegrees(asin(rise / spacing));
   return falling((angle) => offsetSpacing(rise, angle, form), spacing, steepest);
