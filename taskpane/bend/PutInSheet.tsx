@@ -48,8 +48,8 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
     shoesTable: tables.Shoes ? names.Shoes : undefined,
   };
 
-  const write = async (place: Place) =>
-    setStep({ at: "written", before: await workbook.writeBlock(place, bendBlock(place, input)) });
+  const write = async (place: Place, cells?: Cell[][]) =>
+    setStep({ at: "written", before: await workbook.writeBlock(place, bendBlock(place, input), cells) });
   const ask = async () => {
     const places = await placesForBlock(workbook, ledger, blockSize(input));
     if (places.taken === 0) await write(places.at);
@@ -75,7 +75,7 @@ export function PutInSheet({ kind, values, raceway, size, built, rows }: PutInSh
               >
                 {t.below(nameOf(step.places.aside))}
               </SheetButton>
-              <SheetButton size="small" onClick={() => void task.run(() => write(step.places.at))}>
+              <SheetButton size="small" onClick={() => void task.run(() => write(step.places.at, step.places.cells))}>
                 {t.over}
               </SheetButton>
               <Button size="small" onClick={() => setStep({ at: "ready" })}>

@@ -1,6 +1,7 @@
 import { sameName, type Place } from "../excel";
 import type { Ledger } from "../hooks/useLedger";
 import type { WorkbookApi } from "../hooks/useWorkbook";
+import type { Cell } from "../workbook/items";
 
 /** Sheet for bends that are not wanted where the cursor is. */
 const SHEET = "Bends";
@@ -8,8 +9,9 @@ const SHEET = "Bends";
 /** Where a block goes: at the selection, or aside of what is there. */
 export interface BlockPlaces {
   at: Place;
-  /** Cells in the way at the selection. */
+  /** Cells in the way at the selection, and what stands in all of its cells. */
   taken: number;
+  cells: Cell[][];
   /** A free place instead. */
   aside: Place;
 }
@@ -26,12 +28,12 @@ export async function placesForBlock(
   const selected = await workbook.readSelection();
   const ours = [...Object.values(names), ...Object.values(tables).map((table) => table?.sheet ?? "")];
   if (!ours.some((name) => sameName(name, selected.sheet))) {
-    const { taken, freeRow } = await workbook.lookAt(selected, size.rows, size.columns);
-    return { at: selected, taken, aside: { ...selected, row: freeRow } };
+    const { cells, taken, freeRow } = await workbook.lookAt(selected, size.rows, size.columns);
+    return { at: selected, cells, taken, aside: { ...selected, row: freeRow } };
   }
   const { sheets } = await workbook.readContents();
   if (!sheets.some((name) => sameName(name, SHEET))) await workbook.addSheet(SHEET);
   const top = { sheet: SHEET, row: 0, column: 0 };
   const free = { ...top, row: (await workbook.lookAt(top, 1, 1)).freeRow };
-  return { at: free, taken: 0, aside: free };
+  return { at: free, cells: [], taken: 0, aside: free };
 }

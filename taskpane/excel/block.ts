@@ -22,20 +22,29 @@ export interface Before extends Place {
   bold: { row: number; was: boolean | null }[];
 }
 
-/** How many cells of a place are taken, and the first row below everything in the sheet. */
-export function lookAt(place: Place, rows: number, columns: number): Promise<{ taken: number; freeRow: number }> {
+/** What stands in a place, how many of its cells are taken, and the first row below everything in the sheet. */
+export function lookAt(
+  place: Place,
+  rows: number,
+  columns: number,
+): Promise<{ cells: Cell[][]; taken: number; freeRow: number }> {
   return reading(async (context) => {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     const range = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
     const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,rowCount");
     await context.sync();
     const taken = range.formulas.flat().filter((cell) => cell !== "" && cell !== null).length;
-    return { taken, freeRow: used.isNullObject ? 0 : used.rowIndex + used.rowCount + 1 };
+    const freeRow = used.isNullObject ? 0 : used.rowIndex + used.rowCount + 1;
+    return { cells: range.formulas as Cell[][], taken, freeRow };
   });
 }
 
-/** Writes a block and selects it. Ask {@link lookAt} first: this writes over what is there. */
-export function writeBlock(place: Place, block: Block): Promise<Before> {
+/**
+ * Writes a block over what {@link lookAt} saw in its place, and selects it.
+ * @param cells what was seen; left out: nothing stood there
+ * @throws ExcelProblem when something else stands there by now; nothing has been written then
+ */
+export function writeBlock(place: Place, block: Block, cells?: readonly (readonly Cell[])[]): Promise<Before> {
   return batch(async (context, commit) => {
     const sheet = context.workbook.worksheets.getItem(place.sheet);
     const [rows, columns] = [block.cells.length, block.cells[0]?.length ?? 0];
@@ -44,9 +53,12 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
       sheet.getRangeByIndexes(place.row + row, place.column, 1, columns).format.font.load("bold"),
     );
     await context.sync();
+    const now = range.formulas as Cell[][];
+    if (now.some((row, at) => row.some((cell, column) => String(cell ?? "") !== String(cells?.[at]?.[column] ?? ""))))
+      throw new ExcelProblem(strings.excel.moved);
     const before: Omit<Before, "written"> = {
       ...place,
-      formulas: range.formulas as Cell[][],
+      formulas: now,
       formats: range.numberFormat as string[][],
       bold: block.bold.map((row, index) => ({ row, was: fonts[index]?.bold ?? null })),
     };
@@ -57,9 +69,9 @@ export function writeBlock(place: Place, block: Block): Promise<Before> {
     sheet.activate();
     range.select();
     await commit();
-    const now = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
+    const written = sheet.getRangeByIndexes(place.row, place.column, rows, columns).load("formulas");
     await context.sync();
-    return { ...before, written: now.formulas as Cell[][] };
+    return { ...before, written: written.formulas as Cell[][] };
   });
 }
 

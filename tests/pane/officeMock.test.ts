@@ -67,7 +67,7 @@ test("taken cells are counted, and the first free row is two below what is used"
   (
     mock as unknown as { context: { workbook: { worksheets: { sheet: OfficeMockObject } } } }
   ).context.workbook.worksheets.sheet.load("used/isNullObject");
-  expect(await lookAt({ sheet: "Notes", row: 4, column: 2 }, 2, 2)).toEqual({ taken: 2, freeRow: 8 });
+  expect(await lookAt({ sheet: "Notes", row: 4, column: 2 }, 2, 2)).toMatchObject({ taken: 2, freeRow: 8 });
   expect(asked).toEqual([["Notes"], [4, 2, 2, 2]]);
 });
 
