@@ -14,7 +14,7 @@ export const TICKET_CSS = `
 .rlt-ticket svg { width: 100%; }
 .rlt-head { display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; border-bottom: 2px solid; padding-bottom: 0.3em; }
 .rlt-head { flex-wrap: nowrap; align-items: flex-start; }
-.rlt-names { flex: 1 1 auto; display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; }
+.rlt-names { flex: 1 1 auto; min-width: 0; display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; }
 .rlt-code { margin: 0; flex: none; width: 7.8em; text-align: center; font-size: 0.8em; font-weight: 600; line-height: 1.15; }
 .rlt-code svg { shape-rendering: crispEdges; background: #fff; }
 .rlt-ticks { flex: 1 0 100%; }

@@ -84,11 +84,12 @@ export function drawBendView(sketch: Sketch, view: BendView, options: ViewOption
     diameter: drawing.outsideDiameter * fit.scale,
     broken: { start: !given.start, end: !given.end && drawing.shape.kind !== "box offset" },
   });
-  drawMarks(sketch, view, fit);
   const edges = around([...line, ...notes.things.flat().map(fit.toPage)]);
   const half = (drawing.outsideDiameter / 2) * fit.scale;
   for (const each of notes.dimensions) putDimension(sketch, each, fit, edges, half);
   for (const { corner, text } of notes.angles) putAngle(sketch, view, corner, text, fit);
+  // Numbers of marks find room between dimensions more easily than dimensions around numbers.
+  drawMarks(sketch, view, fit);
   if (drawing.marks?.length) labelDatumEnd(sketch, line, half);
 }
 
@@ -124,7 +125,7 @@ function labelDatumEnd(sketch: Sketch, line: readonly Spot[], half: number): voi
   const side = perpendicular(toward(end, next));
   const level = Math.abs(side[1]) > 0.5;
   const off = half + (level ? 12 : 6);
-  const places = [off, -off].map((by): PagePlace => {
+  const places = [off, -off, off + LINE_HEIGHT, -off - LINE_HEIGHT].map((by): PagePlace => {
     const at = move(move(end, toward(end, next), level ? 2 : 8), side, by);
     return { at, anchor: level || side[0] * by > 0 ? "start" : "end" };
   });
@@ -142,6 +143,8 @@ function drawMarks(sketch: Sketch, { path, drawing, side }: BendView, fit: PageF
     const across = perpendicular(toward(spot, fit.toPage(side(along(point, direction, 1)))));
     sketch.line([move(spot, across, -reach), move(spot, across, reach)], "mark");
     const off = reach + BUBBLE + 1;
-    bubble(sketch, sketch.freeSpot([move(spot, across, off), move(spot, across, -off)], BUBBLE), number ?? index + 1);
+    const away = [0, 4, 8, 14, 22].flatMap((more) => [off + more, -off - more]);
+    const [near, ...far] = away.map((by) => move(spot, across, by)) as [Spot, ...Spot[]];
+    bubble(sketch, sketch.freeSpot([near, ...far], BUBBLE), number ?? index + 1);
   });
 }
