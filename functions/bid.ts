@@ -22,7 +22,7 @@ import { answerInSlices } from "./inSlices";
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [stock] Stock table the take-off starts from
  * @param {any} [by] columns to tell the bid apart by, for example: Area; omitted: no groups
- * @param {any[][]} [costs] Job costs table with its header row: Job cost, Quantity, Unit, Price, Area
+ * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Area
  * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
  * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param invocation lets a newer edit end it

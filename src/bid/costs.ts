@@ -19,7 +19,7 @@ export interface CostBook {
   readonly problems: readonly string[];
 }
 
-/** Columns of a Job costs table. */
+/** Columns of a Costs table. */
 export const COST_COLUMNS = [
   { name: "Job cost", required: true, also: ["Cost"] },
   { name: "Quantity", also: ["Qty"], zero: true },
@@ -28,7 +28,7 @@ export const COST_COLUMNS = [
   ...COUNT_GROUPS.map((name) => ({ name })),
 ];
 
-/** Reads a Job costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
+/** Reads a Costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
 export const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
   if (range === null || range === undefined) return { costs: [], problems: [] };
   const costs: JobCost[] = [];

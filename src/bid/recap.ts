@@ -12,7 +12,7 @@ type Cell = string | number;
 
 /** What a recap may be given besides the runs and the bid. */
 export interface RecapRanges extends JobLists {
-  /** Job costs. */
+  /** Costs of the job. */
   readonly costs?: unknown;
   /** Columns to tell the bid apart by. */
   readonly by?: unknown;

@@ -3,7 +3,7 @@ export type Cell = string | number | boolean;
 
 export const TABLES = [
   ...(["Runs", "Made", "Issued", "Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "One bend"] as const),
-  ...(["Counts", "Factors", "Crews", "Job costs", "Bid"] as const),
+  ...(["Counts", "Factors", "Crews", "Costs", "Bid"] as const),
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
@@ -19,7 +19,7 @@ export type ItemName = TableName | ResultName;
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
   ...(["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Traced", "Labor hours", "Job costs", "Bid", "Recap", "Recap by area"] as const),
+  ...(["Takeoff by area", "Traced", "Labor hours", "Costs", "Bid", "Recap", "Recap by area"] as const),
   ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Standing"] as const),
   ...([
     "Shoes",
@@ -42,7 +42,7 @@ export const EXTRAS: readonly ItemName[] = [
     "Factors",
     "Crews",
     "Labor hours",
-    "Job costs",
+    "Costs",
     "Bid",
     "Recap",
     "Recap by area",

@@ -95,7 +95,7 @@ const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, r
   Rules: ["Rule", "Value"],
   Bench: ["Setting", "Value"],
   "One bend": ["Result"],
-  "Job costs": ["Job cost", "Price"],
+  Costs: ["Job cost", "Price"],
   Bid: ["Line", "Value", "Unit"],
 };
 

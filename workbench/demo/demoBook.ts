@@ -20,7 +20,7 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Counts: recordsIn(demoCounts),
   Factors: recordsIn(demoFactors),
   Crews: recordsIn(demoCrews),
-  "Job costs": recordsIn(demoCosts),
+  Costs: recordsIn(demoCosts),
   Bid: recordsIn(demoBid).map((row) => {
     const rate = demoRates[String(row["Line"])];
     return rate ? { ...row, Value: rate } : row;

@@ -44,7 +44,7 @@ export const demoBid: readonly (readonly DemoCell[])[] = [
   ["Sales tax", 7.5, "%", "Material", null],
   ["Labor", 49.01, "per hour", "90 %", "wage, fringes and burden of an hour"],
   ["Labor, overtime", 67.69, "per hour", "10 %", "Saturdays"],
-  ["Direct job costs", null, "costs", null, "the Job costs table"],
+  ["Direct job costs", null, "costs", null, "the Costs table"],
   ["Prime cost", null, "subtotal", null, null],
   ["Overhead", 12, "%", "Prime cost", null],
   ["Contingency", 3, "%", "Prime cost", null],

@@ -60,7 +60,7 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
   const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock, "", counts);
   const recap = (by: string) =>
-    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Job costs"), all("Factors"), counts);
+    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Costs"), all("Factors"), counts);
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
   switch (result) {
     case "Checks":

@@ -50,7 +50,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Factors: ["Column", "Is", "Percent", "Note"],
   Crews: ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   Rules: ["Rule", "Value", "Unit", "Source"],
-  "Job costs": ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
+  Costs: ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
   Bid: ["Line", "Value", "Unit", "Of", "Note"],
   "One bend": ["What it is", "Result", "As it is written"],
 };
@@ -111,7 +111,7 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     wide("Note", 300),
   ] as readonly Listed[],
   Rules: INPUTS.Rules,
-  "Job costs": INPUTS["Job costs"],
+  Costs: INPUTS.Costs,
   Bid: [
     "Line",
     ["Value", { width: 110, look: { align: "right" }, note: "8.25 for 8.25 %; dollars for per hour and lump sum" }],
