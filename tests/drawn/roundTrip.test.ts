@@ -107,3 +107,14 @@ test.each([
       expect(row).toMatchObject({ route: "", words: expect.stringMatching(/^not taken: .{20}/) });
   },
 );
+
+test("meters with 3 decimals hide arcs: what its words would put more than 1/4 in. off is not taken, with where and how far", () => {
+  const runs = randomRuns(40, 7);
+  const { rows } = rowsOf(drawingOf(runs, UNITS["meters, 3 decimals"], (at) => 3 + (19.5 * (at % 27)) / 26));
+  const off = rows.filter(({ words }) =>
+    /^not taken: what its route would build is off by \S+" at .* along\.$/.test(words),
+  );
+  expect(off.length).toBeGreaterThan(0);
+  expect(off.every(({ taken, route }) => !taken && route === "")).toBe(true);
+  for (const row of rows.filter((row) => row.taken)) expect(row.farthest!.off).toBeLessThanOrEqual(0.25);
+});
