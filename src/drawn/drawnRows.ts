@@ -12,7 +12,7 @@ import { buildRunWith } from "../shop/run/buildRun";
 import type { BuiltRun } from "../shop/run/builtRun";
 import { runLength } from "../shop/run/runTotals";
 import { readRuns } from "../shop/run/runsTable";
-import { writeStart } from "../shop/run/start";
+import { writeStart } from "../shop/cells/start";
 import type { ShoeBook } from "../shop/shoe/shoeBook";
 import { radiusOf } from "../shop/shoe/springback";
 import { isUserError } from "../units/errors";

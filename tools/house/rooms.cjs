@@ -15,7 +15,7 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/fittings", "shop/run", "shop/job", "shop/code", "shop/pull"],
+  ...["shop/shoe", "shop/fittings", "shop/cells", "shop/run", "shop/job", "shop/code", "shop/pull"],
   ...["shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",

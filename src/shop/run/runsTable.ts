@@ -9,9 +9,9 @@ import { dayText } from "../../units/day";
 import { InputError, isUserError } from "../../units/errors";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
-import { BID_RUN_COLUMNS, readBidCells, type BidCells } from "./bidCells";
-import { readSite, SITE_COLUMNS, type Site } from "./siteCells";
-import { readStart } from "./start";
+import { BID_RUN_COLUMNS, readBidCells, type BidCells } from "../cells/bidCells";
+import { readSite, SITE_COLUMNS, type Site } from "../cells/siteCells";
+import { readStart } from "../cells/start";
 
 /** Columns of the Runs table. */
 export const RUN_COLUMNS: readonly Column[] = [

@@ -3,7 +3,7 @@ import { readRoute } from "../../route/text/readRoute";
 import { writeRoute } from "../../route/text/writeRoute";
 import type { JobRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
-import { writeStart } from "../../shop/run/start";
+import { writeStart } from "../../shop/cells/start";
 import { isUserError } from "../../units/errors";
 import { nominalStick } from "../../raceway/sticks";
 import { formatLength } from "../../units/length";

@@ -1,6 +1,6 @@
 import { buildJob, builtRows, unbuiltRows } from "../../../src/shop/job/job";
 import { placedPulls } from "../../../src/shop/run/placed";
-import { readStart, writeStart } from "../../../src/shop/run/start";
+import { readStart, writeStart } from "../../../src/shop/cells/start";
 import { readRuns } from "../../../src/shop/run/runsTable";
 
 test.each([
