@@ -18,7 +18,7 @@ test.each([
   ],
   [
     () => pullFactor("EMT", "2", 0.5, 3, "heaped"),
-    '#VALUE! lay must be single, cradled, triangular or complex; got "heaped".',
+    '#VALUE! lay must be single, pair, cradled, triangular, diamond or complex; got "heaped".',
   ],
   [() => pullLimit(1, "4/0", "gold"), '#VALUE! metal must be copper or aluminum; got "gold".'],
   [() => boxFill(""), "#VALUE! conductors, grounds or devices must hold something; all are empty."],
