@@ -39,6 +39,7 @@ function inLibreOffice(file, folder, recalculate) {
 
 function written(value) {
   if (value === null || value === undefined) return "";
+  if (value instanceof Date) return value.toISOString().slice(0, 10);
   if (typeof value === "object") return written(value.error ?? value.result);
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
@@ -63,7 +64,8 @@ async function differences(file, folder, recalculate) {
     filled.forEach((row, place) =>
       row.eachCell((cell, column) => {
         if (cell.formula && typeof cell.result === "object" && "error" in cell.result) return;
-        const want = written(cell.value);
+        // The reader keeps a formula's result of 0 out of its value.
+        const want = written(cell.formula ? cell.result : cell.value);
         const got = rows[place]?.[column - 1] ?? "";
         const same = typeof want === "number" ? Math.abs(Number(got) - want) <= 1e-12 * Math.abs(want) : got === want;
         compared += 1;

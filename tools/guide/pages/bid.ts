@@ -19,6 +19,7 @@ export const bid: Family = {
       more: [
         '=CONDUIT.JOB.RECAP(Runs[#All],Bid[#All],Prices[#All],Labor[#All],,,,"Crew")',
         `=CONDUIT.JOB.RECAP(Runs[#All],${BID},Prices[#All])`,
+        `=CONDUIT.JOB.RECAP(${ONE_RUN},${BID},{"Item","Unit","Price";"EMT 1/2 conduit, 10 ft stick","each",6.4;"EMT 1/2 set-screw connector","C",48;"EMT 1/2 strap","C",31})`,
       ],
       refused: [
         '=CONDUIT.JOB.RECAP(Runs[#All],{"Line","Value";"Material",""})',

@@ -33,7 +33,7 @@ export interface MatchedRuns {
 }
 
 /** Columns of numbers; every other known column keeps the text as written, so that 1/2 stays 1/2. */
-const numbers = ["Quantity", "Straps"];
+export const numbers = ["Quantity", "Straps", "Cover", "Temperature change", "Ambient", "Breaker", "Height"];
 
 /**
  * Lays a list of runs (CSV, or a block copied from a sheet) out for a Runs table. Headers are matched the way the

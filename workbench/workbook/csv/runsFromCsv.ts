@@ -5,9 +5,7 @@ import { RUN_FORMULAS } from "../../../taskpane/workbook/design/formulas";
 import { INPUTS } from "../../../taskpane/workbook/design/sheets";
 import type { CellValue } from "../../engine";
 import { readCsv } from "./csv";
-
-/** Columns of numbers; every other cell stays the text it is. */
-const numbers = ["Quantity", "Straps"];
+import { numbers } from "./matchRuns";
 
 /** Runs read from a file: the headers they will stand under, and their rows. */
 export interface RunList {
