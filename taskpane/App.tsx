@@ -18,11 +18,13 @@ import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
 import { UnitsProvider } from "./hooks/useUnits";
 import { RowsLeftOut } from "./run/RowsLeftOut";
-import { RunView } from "./run/RunView";
 import { StartView } from "./start/StartView";
 import { strings } from "./strings";
 
-// The solver and the tickets load when they are asked for.
+// What is not on the first screen loads when it is asked for.
+const RunView = lazy(() =>
+  import(/* webpackChunkName: "pane-run" */ "./run/RunView").then(({ RunView: view }) => ({ default: view })),
+);
 const TotalsView = lazy(() =>
   import(/* webpackChunkName: "pane-totals" */ "./totals/TotalsView").then(({ TotalsView: view }) => ({
     default: view,
