@@ -27,13 +27,16 @@ test("only excel/ speaks to Excel", () => {
   );
 });
 
-test("no call to Excel waits inside a loop", () => {
+/** Reads many rows in parts, so that no answer of Excel is above its limit. */
+const inParts = [join("excel", "enterAgain.ts")];
+
+test("no call to Excel waits inside a loop but where rows are read in parts", () => {
   const loops = /\b(for|while)\s*\([^)]*\)\s*\{[^}]*await [\w.]*sync\(/;
   expect(
     sources()
       .filter(({ text }) => loops.test(text))
       .map(({ file }) => file),
-  ).toEqual([]);
+  ).toEqual(inParts);
 });
 
 test("English words stand in strings.ts, not in the views", () => {
