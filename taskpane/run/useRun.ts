@@ -29,6 +29,13 @@ export interface SelectedRun {
   addRun(given?: Readonly<Record<string, Cell>>): Promise<void>;
 }
 
+/** What a cell holds once it is written; a person may type on before the sheet is read again. */
+interface Written {
+  readonly cell: Cell;
+  /** A reading that began after the writing has ended. */
+  isRead: boolean;
+}
+
 export function useRun(): SelectedRun {
   const workbook = useWorkbook();
   const { tables, names, runRow, selectRun, reload, mustBeFresh } = useLedger();
@@ -38,9 +45,15 @@ export function useRun(): SelectedRun {
   const runs = useMemo(() => listRuns(cells ?? [], places), [cells, places]);
   const row = runs.some((run) => run.row === runRow) ? runRow : (runs[0]?.row ?? 0);
 
-  /** Cells written since the table was read last: they hold these by now. */
-  const written = useRef(new Map<string, Cell>());
-  useEffect(() => written.current.clear(), [table]);
+  /** Cells written and not yet read again, by line and column. */
+  const written = useRef(new Map<string, Written>());
+  useEffect(() => {
+    for (const [key, { cell, isRead }] of written.current) {
+      const [line, column] = key.split(",").map(Number);
+      if (isRead || table?.cells[line!]?.[column!] === cell) written.current.delete(key);
+    }
+  }, [table]);
+  const lastWriting = useRef<Promise<void>>(Promise.resolve());
 
   const setCell = useCallback(
     async (column: string, value: Cell) => {
@@ -48,16 +61,23 @@ export function useRun(): SelectedRun {
       if (!table || place === undefined || row === 0) return;
       mustBeFresh();
       const at = (line: number, column: number) => {
-        const cell = written.current.get(`${line},${column}`) ?? table.cells[line]?.[column] ?? "";
+        const cell = written.current.get(`${line},${column}`)?.cell ?? table.cells[line]?.[column] ?? "";
         return { sheet: table.sheet, row: table.row + line, column: table.column + column, value: cell };
       };
       const own = [place, ...["Run", "Route"].flatMap((name) => places.get(name) ?? [])];
-      const seen = [at(0, place), ...own.map((column) => at(row, column))];
+      const seen = () => [at(0, place), ...own.map((column) => at(row, column))];
+      const now = { cell: value, isRead: false };
+      // After the writing before it, whose end this one looks for in the sheet.
+      const writing = lastWriting.current.then(async () => {
+        await workbook.writeCells(at(row, place), [[plainText(value)]], seen());
+        written.current.set(`${row},${place}`, now);
+      });
+      lastWriting.current = writing.catch(() => undefined);
       try {
-        await workbook.writeCells(at(row, place), [[plainText(value)]], seen);
-        written.current.set(`${row},${place}`, value);
+        await writing;
       } finally {
         await reload();
+        now.isRead = true;
       }
     },
     [workbook, table, places, row, reload, mustBeFresh],

@@ -67,11 +67,11 @@ describe("a stored workbook", () => {
     await bench.page.getByText("Working out the formulas").waitFor();
     expect(await bench.page.evaluate(() => window.ledgerBook!.calculation.busy)).toBe(true);
     // The grid takes edits meanwhile, and keeps them.
-    await bench.page.evaluate(() => window.ledgerBook!.range("Runs!Z3").setValues([["typed early"]]));
+    await bench.page.evaluate(() => window.ledgerBook!.range("Runs!AM3").setValues([["typed early"]]));
     await bench.saved();
     await bench.page.unroute("**/worker.js");
     await bench.reload();
-    expect(await bench.values("Runs!Z3")).toEqual([["typed early"]]);
+    expect(await bench.values("Runs!AM3")).toEqual([["typed early"]]);
     expect(await schedule()).toEqual(before);
   });
 

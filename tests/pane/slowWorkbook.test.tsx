@@ -26,7 +26,8 @@ function holdAnswers() {
   return { next, all };
 }
 
-test("what was typed stays when the workbook's answer to the step before comes late", async () => {
+/** A run of two steps in the pane, and a way to write one of them. */
+async function openRun() {
   const { book, user } = await showPane();
   await user.click(await screen.findByRole("button", { name: "Set up" }));
   await screen.findByText(/This workbook is set up/);
@@ -40,7 +41,11 @@ test("what was typed stays when the workbook's answer to the step before comes l
     await user.type(await field(name), `${words}{Enter}`);
   };
   await field("Step 2");
+  return { user, sheet, field, write };
+}
 
+test("what was typed stays when the workbook's answer to the step before comes late", async () => {
+  const { user, sheet, field, write } = await openRun();
   const answers = holdAnswers();
   await write("Step 1", "up 7'");
   await answers.next();
@@ -53,4 +58,13 @@ test("what was typed stays when the workbook's answer to the step before comes l
   await user.tab();
   await waitFor(() => expect(sheet.at(1, ROUTE)).toBe("up 7', east 9'"));
   expect((await field("Step 2")).value).toBe("east 9'");
+});
+
+test("a step written before the workbook has answered to the step before is written too", async () => {
+  const { sheet, write } = await openRun();
+  const answers = holdAnswers();
+  await write("Step 1", "up 7'");
+  await write("Step 2", "east 9'");
+  await answers.all();
+  await waitFor(() => expect(sheet.at(1, ROUTE)).toBe("up 7', east 9'"));
 });
