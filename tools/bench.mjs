@@ -44,6 +44,16 @@ function functionOf(id) {
   return call;
 }
 
+/** A result above what Excel takes is refused only after it is worked out: the time is that of the work. */
+function answered(call, args) {
+  try {
+    return call(...args);
+  } catch (error) {
+    if (!/Excel takes at most/.test(error.message)) throw error;
+    return null;
+  }
+}
+
 /** CPU time of some work [ms]: other programs on the machine count little. */
 function cpu(work) {
   const before = process.cpuUsage();
@@ -68,7 +78,8 @@ function edits() {
   const rows = [["runs", "first [ms CPU]", "edit, median", "edit, worst", "longest function", "edit ÷ JSON trips"]];
   for (const count of [1000, 10000]) {
     let runs = generatedRuns(count, 7);
-    const all = () => JOBS.map(({ title, id, given }) => ({ title, ...cpu(() => functionOf(id)(...given(runs))) }));
+    const all = () =>
+      JOBS.map(({ title, id, given }) => ({ title, ...cpu(() => answered(functionOf(id), given(runs))) }));
     const sum = (times) => times.reduce((total, { cpu }) => total + cpu, 0);
     const first = sum(all());
     const yardstick = cpu(() => JOBS.forEach(() => jsonTrip(runs))).cpu;
@@ -101,7 +112,7 @@ async function jobFunctions() {
     const times = [];
     for (const [index, range] of runs.entries()) {
       const args = given(range);
-      times.push(await best(() => call(...args), index === 0 ? 3 : 2));
+      times.push(await best(() => answered(call, args), index === 0 ? 3 : 2));
     }
     const perRun = times.map((time, index) => time / sizes[index]);
     rows.push([
