@@ -47,7 +47,7 @@ function refuseNotFinite(result: unknown): void {
 
 /** A result that Excel would not take is refused in words; Excel itself would only show an error. */
 function refuseTooLarge(result: unknown): void {
-  if (!Array.isArray(result)) return;
+  if (!Array.isArray(result) || sizeAtMost(result as unknown[]) <= MOST) return;
   const size = sizeOf(result as unknown[]);
   if (size <= MOST) return;
   const megabytes = (size / 1024 ** 2).toFixed(1);
@@ -55,6 +55,20 @@ function refuseTooLarge(result: unknown): void {
     `The result has ${result.length} rows and about ${megabytes} MB; Excel takes at most 5 MB of a function, and this one stops at 4. ` +
       "Divide the runs, for example by area into tables of their own, or hand over fewer of them with FILTER.",
   );
+}
+
+/** No number is longer in JSON, with its comma [characters]. */
+const LONGEST_NUMBER = 26;
+
+/** What a result takes at most [bytes], without looking at its letters: three bytes are the most that one takes. */
+function sizeAtMost(rows: unknown[]): number {
+  let size = 0;
+  for (const row of rows) {
+    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) {
+      size += typeof cell === "string" ? 3 * cell.length + 3 : LONGEST_NUMBER;
+    }
+  }
+  return size;
 }
 
 /** About what a result takes on its way to Excel [bytes]: its text as JSON in UTF-8. */
