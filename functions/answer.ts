@@ -48,7 +48,7 @@ function refuseNotFinite(result: unknown): void {
 /** A result that Excel would not take is refused in words; Excel itself would only show an error. */
 function refuseTooLarge(result: unknown): void {
   if (!Array.isArray(result) || sizeAtMost(result as unknown[]) <= MOST) return;
-  const size = sizeOf(result as unknown[]);
+  const size = sizeInJson(result as unknown[]);
   if (size <= MOST) return;
   const megabytes = (size / 1024 ** 2).toFixed(1);
   throw new InputError(
@@ -57,28 +57,22 @@ function refuseTooLarge(result: unknown): void {
   );
 }
 
-/** No number is longer in JSON, with its comma [characters]. */
-const LONGEST_NUMBER = 26;
+/** No number is longer in JSON [characters]. */
+const LONGEST_NUMBER = 25;
 
-/** What a result takes at most [bytes], without looking at its letters: three bytes are the most that one takes. */
-function sizeAtMost(rows: unknown[]): number {
-  let size = 0;
-  for (const row of rows) {
-    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) {
-      size += typeof cell === "string" ? 3 * cell.length + 3 : LONGEST_NUMBER;
-    }
-  }
-  return size;
-}
+/** What a result takes at most [bytes], without a look at its letters: three bytes are the most that one takes. */
+const sizeAtMost = (rows: readonly unknown[]): number =>
+  sizeOf(rows, (cell) => (typeof cell === "string" ? 3 * cell.length + 2 : LONGEST_NUMBER));
 
 /** About what a result takes on its way to Excel [bytes]: its text as JSON in UTF-8. */
-function sizeOf(result: readonly unknown[]): number {
+const sizeInJson = (rows: readonly unknown[]): number =>
+  sizeOf(rows, (cell) => (typeof cell === "string" ? utf8Size(cell) + 2 : String(cell).length));
+
+/** The sizes of all cells and the commas between them. */
+function sizeOf(rows: readonly unknown[], sizeOfCell: (cell: unknown) => number): number {
   let size = 0;
-  for (const row of result) {
-    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) {
-      if (typeof cell === "string") size += utf8Size(cell) + 3;
-      else size += String(cell).length + 1;
-    }
+  for (const row of rows) {
+    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) size += sizeOfCell(cell) + 1;
   }
   return size;
 }

@@ -44,17 +44,14 @@ export class LineBook {
   /** By the name of the item, within each group. */
   private readonly groups = new Map<string, Map<string, TakeoffLine>>();
 
-  add(
-    group: readonly string[],
-    item: Item,
-    from: Omit<Source, "operation">,
-    operation: string = item.kind,
-  ): TakeoffLine {
+  /** A source without an operation of its own is called as its item's kind. */
+  add(group: readonly string[], item: Item, from: Omit<Source, "operation"> & Partial<Source>): TakeoffLine {
     const line = this.lineOf(group, item);
-    const quantity = from.each * from.times;
-    line.quantity += quantity;
-    line.operations.set(operation, (line.operations.get(operation) ?? 0) + quantity);
-    line.sources.push({ ...from, operation });
+    const source = from.operation === undefined ? { ...from, operation: item.kind } : (from as Source);
+    const { operation, each, times } = source;
+    line.quantity += each * times;
+    line.operations.set(operation, (line.operations.get(operation) ?? 0) + each * times);
+    line.sources.push(source);
     return line;
   }
 

@@ -46,7 +46,13 @@ function linesOf(
     const { row, run } = work;
     const group = by.map((column) => groupCell(run, column));
     for (const { item, each, times = run.quantity, operation, note } of work.amounts) {
-      const line = book.add(group, item, { rows: [row], each, times, note: note ?? "" }, operation);
+      const line = book.add(group, item, {
+        rows: [row],
+        each,
+        times,
+        note: note ?? "",
+        operation: operation ?? item.kind,
+      });
       if (note) line.notes.add(note);
     }
     const key = labelKey(group);
