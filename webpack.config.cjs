@@ -21,7 +21,7 @@ const from = (...parts) => path.join(root, ...parts);
 function functionFiles() {
   const folder = from("functions");
   return fs
-    .readdirSync(folder)
+    .readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
     .map((name) => path.join(folder, name))
     .filter((file) => /@customfunction\b/i.test(fs.readFileSync(file, "utf8")))

@@ -2,7 +2,7 @@ import { rememberTable } from "../memory/tables";
 import { readTable, type TableRow } from "../table/headerTable";
 import { dayText } from "../units/day";
 import { InputError, isUserError, quoteValue } from "../units/errors";
-import { lookUpKey } from "../units/lookUpKey";
+import { lookUpKey } from "../units/names/lookUpKey";
 import { asNumber, toNumber } from "../units/number";
 
 /** What a line of a bid is worked out as, by the word in its Unit cell. */

@@ -17,7 +17,7 @@ import type { ShoeBook } from "../shop/shoe/shoeBook";
 import { radiusOf } from "../shop/shoe/springback";
 import { isUserError } from "../units/errors";
 import { formatLength } from "../units/length";
-import { naturalOrder } from "../units/naturalOrder";
+import { naturalOrder } from "../units/names/naturalOrder";
 import { compare, type Farthest } from "./check/compare";
 import type { Drawing, NotRead } from "./file/drawing";
 import { chainLines, type DrawnRun } from "./fit/chain";

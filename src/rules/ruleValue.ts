@@ -1,4 +1,4 @@
-import { readEdition } from "../raceway/edition";
+import { readEdition } from "../raceway/code/edition";
 import { readTradeSize } from "../raceway/tradeSize";
 import { InputError, isUserError, quoteValue } from "../units/errors";
 import { toInches } from "../units/length";

@@ -2,7 +2,7 @@ import { rememberTable } from "../memory/tables";
 import { readTable } from "../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../units/errors";
 import { RULES, type TakeoffRule } from "./data/rules";
-import { lookUpKey } from "../units/lookUpKey";
+import { lookUpKey } from "../units/names/lookUpKey";
 import { readRuleValue } from "./ruleValue";
 
 /** The name of a rule: one that the data has not does not compile. */

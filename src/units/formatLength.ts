@@ -1,6 +1,5 @@
 import { InputError, quoteValue } from "./errors";
-import { withinLimits } from "./limits";
-import { isOmitted } from "./optional";
+import { withinLimits, isOmitted } from "./limits";
 
 export const DENOMINATORS = [2, 4, 8, 16, 32, 64] as const;
 export type Denominator = (typeof DENOMINATORS)[number];

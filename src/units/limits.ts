@@ -35,3 +35,10 @@ function inWords({ above, min, max, below, integer }: Limits, unit: string): str
   const kind = integer ? "a whole number" : bounds.length === 0 ? "a finite number" : "";
   return [kind, bounds.join(" and ")].filter((words) => words !== "").join(" ");
 }
+
+/** True for what an optional argument is when it was left out: Excel passes null, a blank cell may come as "". */
+export const isOmitted = (value: unknown): boolean => value === null || value === undefined || value === "";
+
+/** Reads an optional argument; undefined when it was left out. */
+export const optional = <T>(value: unknown, read: (value: unknown) => T): T | undefined =>
+  isOmitted(value) ? undefined : read(value);

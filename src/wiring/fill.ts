@@ -4,7 +4,7 @@ import type { Conductors } from "./conductors";
 import table from "./data/fill.json";
 import { dimension, sizesOf } from "../raceway/dimensions";
 import type { Raceway } from "../raceway/raceway";
-import { commonRule, nameRule, type Edition, type LimitRule } from "../raceway/rules";
+import { commonRule, nameRule, type Edition, type LimitRule } from "../raceway/code/rules";
 import type { TradeSize } from "../raceway/tradeSize";
 
 /** How full a raceway is. */

@@ -1,5 +1,6 @@
-import type { Edition } from "../raceway/edition";
-import { InputError, NotListedError } from "../units/errors";
+import type { Edition } from "../raceway/code/edition";
+import { InputError, NotListedError, quoteValue } from "../units/errors";
+import { optional } from "../units/limits";
 import { show } from "../units/show";
 import table from "./data/grounding.json";
 import { circularMils, sizeOfMils } from "./wireSizes";
@@ -8,6 +9,13 @@ const ALUMINUM_2020: Record<string, string> = table.aluminum2020;
 
 /** Metal of a conductor. */
 export type WireMetal = "copper" | "aluminum";
+
+/** The metal of a conductor as an argument names it; left out: copper. */
+export function readWireMetal(value: unknown): WireMetal {
+  const word = optional(value, (given) => String(given).trim().toLowerCase()) ?? "copper";
+  if (word === "copper" || word === "aluminum") return word;
+  throw new InputError(`metal must be copper or aluminum; got ${quoteValue(value)}.`);
+}
 
 /**
  * Size of the equipment grounding conductor by the breaker; where the circuit's conductors are larger than they need be, larger

@@ -1,4 +1,4 @@
-import { lookUpKey } from "../units/lookUpKey";
+import { lookUpKey } from "../units/names/lookUpKey";
 import { InputError, quoteValue } from "../units/errors";
 import { COVER_PLACES, type CoverPlace } from "./cover";
 

@@ -5,7 +5,7 @@ import { widestRadius } from "./widestRadius";
 import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { throughRun } from "../run/throughRun";
 import type { BendChoice, Values } from "./kinds";

@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { joinRoute, splitRoute } from "../run/steps";
 import { useRun } from "../run/useRun";
 import { strings } from "../strings";

@@ -5,7 +5,7 @@ import type { ScheduleRow } from "../../src/shop/schedule/schedule";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { Before, Place, TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

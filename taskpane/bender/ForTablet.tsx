@@ -6,7 +6,7 @@ import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { saveText } from "../components/saveText";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

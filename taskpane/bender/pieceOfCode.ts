@@ -1,6 +1,6 @@
 import type { PieceLabel } from "../../src/shop/ticket/pieceLabel";
 import type { Ticket } from "../../src/shop/ticket/ticket";
-import { lookUpKey } from "../../src/units/lookUpKey";
+import { lookUpKey } from "../../src/units/names/lookUpKey";
 import { benderStrings as t } from "./benderStrings";
 
 /** The piece that a code names, empty where the job has none, and what is to be said of it. */

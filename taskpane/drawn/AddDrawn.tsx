@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { DrawnRow } from "../../src/drawn/drawnRows";
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { Replaced } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

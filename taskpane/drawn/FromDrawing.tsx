@@ -11,7 +11,7 @@ import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { AddDrawn } from "./AddDrawn";

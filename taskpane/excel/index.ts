@@ -9,24 +9,24 @@
  * and font.size, range.columnHidden, dataValidation.prompt, worksheet.tabColor, freezePanes, delete,
  * horizontalPageBreaks, pageLayout, format.borders and shapes.addImage.
  */
-export * from "./addRows";
-export * from "./addSheet";
+export * from "./rows/addRows";
+export * from "./sheets/addSheet";
 export * from "./batch";
-export * from "./block";
-export * from "./changeRows";
+export * from "./rows/block";
+export * from "./rows/changeRows";
 export * from "./contents";
 export * from "./enterAgain";
 export * from "./events";
 export * from "./names";
-export * from "./printArea";
-export * from "./printSheet";
-export * from "./readTables";
-export * from "./replaceCells";
-export * from "./rowsBelow";
+export * from "./sheets/printArea";
+export * from "./sheets/printSheet";
+export * from "./rows/readTables";
+export * from "./rows/replaceCells";
+export * from "./rows/rowsBelow";
 export * from "./selection";
 export * from "./settings";
-export * from "./setUp";
-export * from "./sheetPictures";
-export * from "./showColumn";
+export * from "./sheets/setUp";
+export * from "./sheets/sheetPictures";
+export * from "./sheets/showColumn";
 export * from "./startup";
-export * from "./stillThere";
+export * from "./rows/stillThere";

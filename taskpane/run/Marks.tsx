@@ -3,7 +3,7 @@ import { stickOf } from "../../src/drawing/bench/stick";
 import { isElbowRow, type ScheduleRow } from "../../src/shop/schedule/schedule";
 import { showDegrees } from "../../src/units/show";
 import { Drawing } from "../components/Drawing";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 import { throughRun } from "./throughRun";

@@ -1,6 +1,6 @@
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";

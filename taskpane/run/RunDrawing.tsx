@@ -2,14 +2,14 @@ import { useRef, useState, type PointerEvent } from "react";
 import { drawRun } from "../../src/drawing/run/drawRun";
 import type { RunPull } from "../../src/drawing/run/runDrawing";
 import type { RunView } from "../../src/drawing/run/projection";
-import { readEdition } from "../../src/raceway/edition";
-import { supportPlaces, supportRule } from "../../src/raceway/supports";
+import { readEdition } from "../../src/raceway/code/edition";
+import { supportPlaces, supportRule } from "../../src/raceway/code/supports";
 import { pullPath } from "../../src/route/problems";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { Choice } from "../components/Choice";
 import { Drawing } from "../components/Drawing";
 import { Section } from "../components/Section";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 

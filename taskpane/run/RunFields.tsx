@@ -7,7 +7,7 @@ import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
 import { Entry } from "../components/Entry";
 import { Notice } from "../components/Notice";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { strings } from "../strings";
 import type { SelectedRun } from "./useRun";
 

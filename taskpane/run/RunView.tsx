@@ -7,7 +7,7 @@ import { NoRuns } from "../components/NoRuns";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { tabId, Tabs } from "../components/Tabs";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { Findings } from "./Findings";

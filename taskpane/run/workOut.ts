@@ -2,7 +2,7 @@ import { buildJob, isBuilt } from "../../src/shop/job/job";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { checkRow } from "../../src/shop/checks/checks";
 import type { Finding } from "../../src/shop/code/finding";
-import { readEdition } from "../../src/raceway/edition";
+import { readEdition } from "../../src/raceway/code/edition";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { scheduleRun, type ScheduleRow } from "../../src/shop/schedule/schedule";
 import { attempt } from "../components/attempt";

@@ -1,6 +1,6 @@
 import type { Scene } from "../../src/drawing/paper/scene";
 import { Drawing } from "../components/Drawing";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { bentScene, straightScene } from "./measureScenes";
 
 export const StickPicture = () => <Picture draw={straightScene} />;

@@ -4,7 +4,7 @@ import type { Raceway } from "../../src/raceway/raceway";
 import type { TradeSize } from "../../src/raceway/tradeSize";
 import { Notice } from "../components/Notice";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { Replaced, Seen } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

@@ -1,7 +1,7 @@
 import { drawShoe } from "../../src/drawing/bench/drawShoe";
 import type { Shoe } from "../../src/shop/shoe/shoe";
 import { Drawing } from "../components/Drawing";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 

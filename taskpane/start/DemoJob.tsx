@@ -3,7 +3,7 @@ import { useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { TableCells } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

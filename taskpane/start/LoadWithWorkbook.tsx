@@ -1,7 +1,7 @@
 import { Checkbox, Field } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import { Notice } from "../components/Notice";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 

@@ -5,7 +5,7 @@ import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { sameName, type TableInfo } from "../excel";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";

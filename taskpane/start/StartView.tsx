@@ -3,7 +3,7 @@ import { lazy, Suspense, useState } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { Cautions } from "./Cautions";

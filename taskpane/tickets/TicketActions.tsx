@@ -6,7 +6,7 @@ import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import type { TableCells } from "../excel";
 import { useKept } from "../hooks/useKept";
 import { strings } from "../strings";

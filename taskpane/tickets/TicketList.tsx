@@ -1,9 +1,9 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Ticket } from "../../src/shop/ticket/ticket";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useUnits } from "../hooks/useUnits";
-import { ticketHtml } from "./ticketHtml";
+import { ticketHtml } from "./paper/ticketHtml";
 import { ticketStrings as t } from "./ticketStrings";
 
 /** Pieces shown at first, and with each press of the button: a large job has thousands. */

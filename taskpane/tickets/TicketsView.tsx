@@ -9,7 +9,7 @@ import { useLedger } from "../hooks/useLedger";
 import { useRun } from "../run/useRun";
 import { useMade } from "../made/useMade";
 import { strings } from "../strings";
-import { TICKET_CSS } from "./paperCss";
+import { TICKET_CSS } from "./paper/paperCss";
 import { TicketActions } from "./TicketActions";
 import { TicketList } from "./TicketList";
 import { ticketStrings as t } from "./ticketStrings";

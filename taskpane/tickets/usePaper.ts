@@ -6,10 +6,10 @@ import { ticketTitle } from "../../src/shop/ticket/ticketTitle";
 import { useUnits } from "../hooks/useUnits";
 import { useWorkbook } from "../hooks/useWorkbook";
 import type { CutResult } from "../totals/cuts/cutWork";
-import { labelsDocument, MOST_LABELS } from "./labelsDocument";
-import { printDocument } from "./printDocument";
-import { printHtml, saveHtml } from "./printHtml";
-import { labelSheets, ticketSheets } from "./ticketSheet";
+import { labelsDocument, MOST_LABELS } from "./paper/labelsDocument";
+import { printDocument } from "./paper/printDocument";
+import { printHtml, saveHtml } from "./paper/printHtml";
+import { labelSheets, ticketSheets } from "./sheet/ticketSheet";
 import { ticketStrings as t } from "./ticketStrings";
 
 /** What is put on paper. */

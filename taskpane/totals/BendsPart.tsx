@@ -7,7 +7,7 @@ import { Choice } from "../components/Choice";
 import { Drawing } from "../components/Drawing";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useLedger, type Ledger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";

@@ -3,7 +3,7 @@ import { useMemo, useState } from "react";
 import { findMissing, type ListName, type Missing } from "../../src/takeoff/reports/missing";
 import { attempt } from "../components/attempt";
 import { Notice } from "../components/Notice";
-import { useTask } from "../components/useTask";
+import { useTask } from "../hooks/useTask";
 import { useLedger } from "../hooks/useLedger";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";

@@ -6,7 +6,7 @@ import { attempt } from "../components/attempt";
 import { Drawing } from "../components/Drawing";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
-import { useWidth } from "../components/useWidth";
+import { useWidth } from "../hooks/useWidth";
 import { useLedger } from "../hooks/useLedger";
 import { useMade } from "../made/useMade";
 import { strings } from "../strings";

@@ -3,7 +3,7 @@ import { buildJob } from "../../src/shop/job/job";
 import type { Browser, Page } from "playwright-core";
 import { jobTickets } from "../../src/shop/ticket/jobTickets";
 import { formatLength } from "../../src/units/formatLength";
-import { printDocument } from "../../taskpane/tickets/printDocument";
+import { printDocument } from "../../taskpane/tickets/paper/printDocument";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { launchBrowser } from "./launch";
 import { pdfPages } from "./pdfText";

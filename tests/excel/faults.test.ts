@@ -4,7 +4,7 @@
  */
 import * as excel from "../../taskpane/excel";
 import { strings } from "../../taskpane/strings";
-import { ticketSheets } from "../../taskpane/tickets/ticketSheet";
+import { ticketSheets } from "../../taskpane/tickets/sheet/ticketSheet";
 import { buildJob } from "../../src/shop/job/job";
 import { jobTickets } from "../../src/shop/ticket/jobTickets";
 import { setUpSheets } from "../support/setUpSheets";

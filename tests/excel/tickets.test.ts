@@ -2,7 +2,7 @@
 import { buildJob } from "../../src/shop/job/job";
 import { jobTickets } from "../../src/shop/ticket/jobTickets";
 import { addPrintSheets, type Progress } from "../../taskpane/excel";
-import { ticketSheets } from "../../taskpane/tickets/ticketSheet";
+import { ticketSheets } from "../../taskpane/tickets/sheet/ticketSheet";
 import { generatedRuns } from "./support/generatedRuns";
 import { openLocalExcel, OURS, type LocalExcel } from "./support/localExcel";
 

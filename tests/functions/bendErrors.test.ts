@@ -1,7 +1,7 @@
 /** What a cell says about bad arguments, and that an omitted argument that arrives as null counts as left out. */
-import { bendArc, bendDial, bendGainOf, bendReleased, bendSetback, bendSpringback } from "../../functions/bends";
-import { kickAngleOf, kickLengthOf, kickParallel, kickRiseOf } from "../../functions/kicks";
-import { lengthInches, lengthText } from "../../functions/lengths";
+import { bendArc, bendDial, bendGainOf, bendReleased, bendSetback, bendSpringback } from "../../functions/bend/bends";
+import { kickAngleOf, kickLengthOf, kickParallel, kickRiseOf } from "../../functions/bend/kicks";
+import { lengthInches, lengthText } from "../../functions/bend/lengths";
 import {
   offsetAngleOf,
   offsetBox,
@@ -12,11 +12,11 @@ import {
   offsetShrinkOf,
   offsetSpacingOf,
   offsetStagger,
-} from "../../functions/offsets";
-import { saddleFour, saddleSpacingOf } from "../../functions/saddles";
-import { backMarkOf, stubDeductOf, stubMarkOf } from "../../functions/stubs";
-import { sweepErrorOf, sweepMarksOf, sweepParallel } from "../../functions/sweeps";
-import { shoeCalibrate } from "../../functions/testBends";
+} from "../../functions/bend/offsets";
+import { saddleFour, saddleSpacingOf } from "../../functions/bend/saddles";
+import { backMarkOf, stubDeductOf, stubMarkOf } from "../../functions/bend/stubs";
+import { sweepErrorOf, sweepMarksOf, sweepParallel } from "../../functions/bend/sweeps";
+import { shoeCalibrate } from "../../functions/bend/testBends";
 
 /** The code and the message a cell gets. */
 function cellError(call: () => unknown): string {

@@ -1,11 +1,11 @@
-import * as bends from "../../functions/bends";
-import * as kicks from "../../functions/kicks";
-import * as lengths from "../../functions/lengths";
-import * as offsets from "../../functions/offsets";
-import * as saddles from "../../functions/saddles";
-import * as stubs from "../../functions/stubs";
-import * as sweeps from "../../functions/sweeps";
-import * as testBends from "../../functions/testBends";
+import * as bends from "../../functions/bend/bends";
+import * as kicks from "../../functions/bend/kicks";
+import * as lengths from "../../functions/bend/lengths";
+import * as offsets from "../../functions/bend/offsets";
+import * as saddles from "../../functions/bend/saddles";
+import * as stubs from "../../functions/bend/stubs";
+import * as sweeps from "../../functions/bend/sweeps";
+import * as testBends from "../../functions/bend/testBends";
 import { docExamples } from "../support/docExamples";
 
 const modules: Record<string, Record<string, unknown>> = {

@@ -1,11 +1,11 @@
 /** Tables that single-bend functions spill, and the dial. Expected values by hand unless said. Lengths [in], angles [°]. */
-import { bendDial, bendSpringbackModel } from "../../functions/bends";
-import { kickNinetyOf, kickParallel } from "../../functions/kicks";
-import { offsetBox, offsetCompare, offsetParallel, offsetRolling } from "../../functions/offsets";
-import { saddleCompare, saddleFour } from "../../functions/saddles";
-import { backMarkOf, stubMarkOf } from "../../functions/stubs";
-import { sweepErrorOf, sweepMarksOf, sweepParallel } from "../../functions/sweeps";
-import { shoeCalibrate } from "../../functions/testBends";
+import { bendDial, bendSpringbackModel } from "../../functions/bend/bends";
+import { kickNinetyOf, kickParallel } from "../../functions/bend/kicks";
+import { offsetBox, offsetCompare, offsetParallel, offsetRolling } from "../../functions/bend/offsets";
+import { saddleCompare, saddleFour } from "../../functions/bend/saddles";
+import { backMarkOf, stubMarkOf } from "../../functions/bend/stubs";
+import { sweepErrorOf, sweepMarksOf, sweepParallel } from "../../functions/bend/sweeps";
+import { shoeCalibrate } from "../../functions/bend/testBends";
 import { placeAt } from "../support/bentLine";
 import { expectNear } from "../support/nearVectors";
 

@@ -1,12 +1,12 @@
 /** Cards: their shape by Microsoft's rules, their fields against the other functions and by hand, the value without cards. */
-import { bendDial, bendGainOf } from "../../functions/bends";
-import { bendCard, runCard } from "../../functions/cards";
-import { cutPlanOf } from "../../functions/cuts";
-import { lengthInches, lengthText } from "../../functions/lengths";
-import { offsetShrinkOf, offsetSpacingOf } from "../../functions/offsets";
-import { plainArgument } from "../../functions/plainValues";
-import { runBendsOf, runCheck, runDegreesOf, runLengthOf, runMarks } from "../../functions/runs";
-import { saddleFour, saddleShrinkOf } from "../../functions/saddles";
+import { bendDial, bendGainOf } from "../../functions/bend/bends";
+import { bendCard, runCard } from "../../functions/bend/cards";
+import { cutPlanOf } from "../../functions/job/cuts";
+import { lengthInches, lengthText } from "../../functions/bend/lengths";
+import { offsetShrinkOf, offsetSpacingOf } from "../../functions/bend/offsets";
+import { plainArgument } from "../../functions/cell/plainValues";
+import { runBendsOf, runCheck, runDegreesOf, runLengthOf, runMarks } from "../../functions/job/runs";
+import { saddleFour, saddleShrinkOf } from "../../functions/bend/saddles";
 import { cellError } from "../support/cellError";
 import { expectNear } from "../support/nearVectors";
 

@@ -2,8 +2,8 @@
  * A row's own Check and the Checks sheet give one answer: each row below is asked both ways, as Set up's formulas ask, and
  * whatever one says the other says, word for word.
  */
-import { jobChecks } from "../../functions/jobs";
-import { runCheck } from "../../functions/runs";
+import { jobChecks } from "../../functions/job/jobs";
+import { runCheck } from "../../functions/job/runs";
 
 const omitted = null as never;
 const HEADERS = [

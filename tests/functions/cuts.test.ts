@@ -1,4 +1,4 @@
-import { cutPlanOf, jobCutsOf } from "../../functions/cuts";
+import { cutPlanOf, jobCutsOf } from "../../functions/job/cuts";
 import { runsRange } from "../takeoff/tables";
 
 const runs = runsRange({ Run: "A", Route: "east 40", Quantity: 3 });

@@ -2,10 +2,10 @@
  * Runs with factory elbows through the functions. By hand: an elbow of radius R takes R of each leg beside a 90; NEC
  * chapter 9, table 2, one-shot: 9-1/2 in. for trade size 2; straight ends of PVC 2: 2 in. (both from memory). [in]
  */
-import { bendCard, runCard } from "../../functions/cards";
-import { jobChecks, jobSchedule, jobSetup } from "../../functions/jobs";
-import { plainArgument } from "../../functions/plainValues";
-import { runBendsOf, runCheck, runDegreesOf, runLengthOf, runMarks, runPointsOf } from "../../functions/runs";
+import { bendCard, runCard } from "../../functions/bend/cards";
+import { jobChecks, jobSchedule, jobSetup } from "../../functions/job/jobs";
+import { plainArgument } from "../../functions/cell/plainValues";
+import { runBendsOf, runCheck, runDegreesOf, runLengthOf, runMarks, runPointsOf } from "../../functions/job/runs";
 import { cellError } from "../support/cellError";
 
 const RUNS = [

@@ -1,10 +1,10 @@
 /** What is too much is counted and refused in words before it is read; what is merely empty is not counted. */
-import { answer } from "../../functions/answer";
-import { bendSpringbackModel } from "../../functions/bends";
-import { cutPlanOf } from "../../functions/cuts";
-import { jobChecks, jobSchedule } from "../../functions/jobs";
-import { jobProgress } from "../../functions/made";
-import { pullBox } from "../../functions/tables";
+import { answer } from "../../functions/cell/answer";
+import { bendSpringbackModel } from "../../functions/bend/bends";
+import { cutPlanOf } from "../../functions/job/cuts";
+import { jobChecks, jobSchedule } from "../../functions/job/jobs";
+import { jobProgress } from "../../functions/job/made";
+import { pullBox } from "../../functions/job/tables";
 import { cellError } from "../support/cellError";
 
 const HEADERS = ["Run", "Raceway", "Size", "Route"];

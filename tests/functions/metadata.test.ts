@@ -16,7 +16,7 @@ const { functions } = JSON.parse(readFileSync(join(root, "dist/functions.json"),
 const implementations = loadBundle(readFileSync(join(root, "dist/functions.js"), "utf8"));
 
 /** Ids that the sources declare: the generator skips what it does not understand without a word. */
-const declared = readdirSync(join(root, "functions"))
+const declared = readdirSync(join(root, "functions"), { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))
   .flatMap((file) => [...readFileSync(join(root, "functions", file), "utf8").matchAll(/@customfunction\s+(\S+)/g)])
   .map((match) => match[1]!);

@@ -1,9 +1,9 @@
 /** Arguments as Excel hands them over. Shapes of cell values: Microsoft, Excel JavaScript API reference (ExcelApi 1.16). */
-import { bendArc } from "../../functions/bends";
-import { jobSchedule } from "../../functions/jobs";
-import { lengthText } from "../../functions/lengths";
-import { plainArgument } from "../../functions/plainValues";
-import { runLengthOf } from "../../functions/runs";
+import { bendArc } from "../../functions/bend/bends";
+import { jobSchedule } from "../../functions/job/jobs";
+import { lengthText } from "../../functions/bend/lengths";
+import { plainArgument } from "../../functions/cell/plainValues";
+import { runLengthOf } from "../../functions/job/runs";
 import { CellFault } from "../../src/units/cellFault";
 import { quoteValue } from "../../src/units/errors";
 import { cellError } from "../support/cellError";

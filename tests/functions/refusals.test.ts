@@ -1,9 +1,9 @@
 /** What used to slip through: overlapping arcs, an arrow past the conduit, numbers that are none, limits that read alike. */
-import { bendReleased } from "../../functions/bends";
-import { kickNinetyOf } from "../../functions/kicks";
-import { offsetSpacingOf } from "../../functions/offsets";
-import { stubDeductOf, stubMarkOf } from "../../functions/stubs";
-import { shoeCalibrate } from "../../functions/testBends";
+import { bendReleased } from "../../functions/bend/bends";
+import { kickNinetyOf } from "../../functions/bend/kicks";
+import { offsetSpacingOf } from "../../functions/bend/offsets";
+import { stubDeductOf, stubMarkOf } from "../../functions/bend/stubs";
+import { shoeCalibrate } from "../../functions/bend/testBends";
 import { cellError } from "../support/cellError";
 
 test.each([

@@ -1,5 +1,5 @@
-import * as tables from "../../functions/tables";
-import { dataOf, expansionOf, fill, fillSizeOf, pullBox, supports } from "../../functions/tables";
+import * as tables from "../../functions/job/tables";
+import { dataOf, expansionOf, fill, fillSizeOf, pullBox, supports } from "../../functions/job/tables";
 import { cellError } from "../support/cellError";
 import { docExamples } from "../support/docExamples";
 

@@ -1,4 +1,4 @@
-import { jobBends, jobChanges, jobRules, jobTakeoff, jobTrace } from "../../functions/takeoff";
+import { jobBends, jobChanges, jobRules, jobTakeoff, jobTrace } from "../../functions/job/takeoff";
 import { runsRange } from "../takeoff/tables";
 
 const runs = runsRange({ Run: "A", Area: "North", Route: "up 40, east 60", Quantity: 2 });

@@ -1,5 +1,6 @@
 /** Wire and pull: what is refused, in words. */
-import { ampacity, boxFill, cover, groundSize, pullFactor, pullLimit, pullTension } from "../../functions/wiring";
+import { pullFactor, pullLimit, pullTension } from "../../functions/wire/pulling";
+import { ampacity, boxFill, cover, groundSize } from "../../functions/wire/wiring";
 import { cellError } from "../support/cellError";
 
 test.each([

@@ -3,12 +3,12 @@
  * A hash that changes says that an answer changed; whoever changes one on purpose records it anew and says why.
  */
 import { createHash } from "node:crypto";
-import { jobCutsOf } from "../../functions/cuts";
-import { jobChecks, jobSchedule, jobSetup } from "../../functions/jobs";
-import { jobBends, jobTakeoff } from "../../functions/takeoff";
+import { jobCutsOf } from "../../functions/job/cuts";
+import { jobChecks, jobSchedule, jobSetup } from "../../functions/job/jobs";
+import { jobBends, jobTakeoff } from "../../functions/job/takeoff";
 
 const { generatedRuns } = jest.requireActual<{ generatedRuns(count: number, seed: number): unknown[][] }>(
-  "../../tools/generatedRuns.cjs",
+  "../../tools/bench/generatedRuns.cjs",
 );
 
 const RUNS = generatedRuns(500, 41);

@@ -1,12 +1,12 @@
 /** A session of edits on one job, and what every whole-job function answers after each. */
-import type * as cutFunctions from "../../functions/cuts";
-import type * as jobFunctions from "../../functions/jobs";
-import type * as madeFunctions from "../../functions/made";
-import type * as takeoffFunctions from "../../functions/takeoff";
+import type * as cutFunctions from "../../functions/job/cuts";
+import type * as jobFunctions from "../../functions/job/jobs";
+import type * as madeFunctions from "../../functions/job/made";
+import type * as takeoffFunctions from "../../functions/job/takeoff";
 import type * as cellFaults from "../../src/units/cellFault";
 
 const { generatedRuns } = jest.requireActual<{ generatedRuns(count: number, seed: number): Table }>(
-  "../../tools/generatedRuns.cjs",
+  "../../tools/bench/generatedRuns.cjs",
 );
 
 type Table = unknown[][];
@@ -34,10 +34,10 @@ export function freshModules(): Modules {
   const loaded: Partial<Modules> = {};
   jest.isolateModules(() => {
     for (const file of [
-      "functions/cuts",
-      "functions/jobs",
-      "functions/made",
-      "functions/takeoff",
+      "functions/job/cuts",
+      "functions/job/jobs",
+      "functions/job/made",
+      "functions/job/takeoff",
       "src/units/cellFault",
     ])
       Object.assign(loaded, jest.requireActual<object>(`../../${file}`));

@@ -4,9 +4,9 @@
  * others from memory. Center to end and developed length are worked out from both: R + S and πR/2 + 2S.
  * Trade size 2: one-shot 9-1/2, other bends 12, as read at forums.mikeholt.com, thread 2575126 (a forum).
  */
-import { dataOf } from "../../functions/tables";
-import { jobChecks } from "../../functions/jobs";
-import { runMarks } from "../../functions/runs";
+import { dataOf } from "../../functions/job/tables";
+import { jobChecks } from "../../functions/job/jobs";
+import { runMarks } from "../../functions/job/runs";
 
 const THOUSANDTH = 5e-4;
 

@@ -6,8 +6,8 @@
  * porcupinepress.com, _bending/Concentric (a publisher of trade textbooks). That factor is 0.27 % above π/180.
  * Springback: no print with numbers was found; the two tests are made up, the line through them is worked out by hand.
  */
-import { offsetStagger } from "../../functions/offsets";
-import { bendArc } from "../../functions/bends";
+import { offsetStagger } from "../../functions/bend/offsets";
+import { bendArc } from "../../functions/bend/bends";
 import { springbackAt, springbackModel } from "../../src/bends/testBends/springbackModel";
 
 test("the stagger of parallel offsets", () => {

@@ -3,7 +3,7 @@
  * and friction 0.5: 36 lb; then a 90: 79 lb; its table of e^(f·a). Corrections: cabledatasheet.com (formulas), ratios computed.
  * Sidewall 3,600 lb at 1,200 lb/ft: 3 ft, a quote of EC&M, November 2001. Limits: a wire maker's page on pulling tensions.
  */
-import { pullFactor, pullLimit, pullTension } from "../../functions/wiring";
+import { pullFactor, pullLimit, pullTension } from "../../functions/wire/pulling";
 import { conductorWeight } from "../../src/wiring/cableWeight";
 import { clearance, sidewallPressure, weightCorrection } from "../../src/wiring/pulling";
 import { readConductors } from "../../src/wiring/readConductors";

@@ -1,5 +1,5 @@
 /** Expansion of PVC: NEC 2023, 352.44(A) and its table, as read: 3.38e-5 in. per inch and °F; change of 100 ft in inches. */
-import { expansion, expansionRule, takesExpansionFitting } from "../../src/raceway/expansion";
+import { expansion, expansionRule, takesExpansionFitting } from "../../src/raceway/code/expansion";
 
 /** The table's column is rounded to a hundredth [in]. */
 const PRINT = 0.006;

@@ -4,7 +4,7 @@
  * questions 3 and 5, whose answers are computed from its rule.
  * eHow 7589496, "How to Size Pull Boxes": 3 in. straight, 3 and 2 in. in an angle pull.
  */
-import { distanceToCover, pullBoxDimension, pullBoxRule } from "../../src/raceway/pullBox";
+import { distanceToCover, pullBoxDimension, pullBoxRule } from "../../src/raceway/code/pullBox";
 
 test.each([
   ["EC&M 1", "straight", [["2"]], 16],

@@ -2,7 +2,7 @@
  * Spacing of supports: NEC 358.30(A), 342.30, 344.30 and its table, 352.30 and its table, as read in NEC 2023 and in the
  * California Electrical Code 2022 (NEC 2020). Counts are worked out by hand from the spacing.
  */
-import { countSupports, supportRule } from "../../src/raceway/supports";
+import { countSupports, supportRule } from "../../src/raceway/code/supports";
 import { TRADE_SIZES } from "../../src/raceway/tradeSize";
 
 /** Straight threaded runs and PVC [ft]. */

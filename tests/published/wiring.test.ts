@@ -3,7 +3,7 @@
  * each.
  */
 import { boxVolumeOf } from "../../src/wiring/boxNames";
-import { ampacity, boxFill, cover, groundSize } from "../../functions/wiring";
+import { ampacity, boxFill, cover, groundSize } from "../../functions/wire/wiring";
 
 // electriciansexam.com, box fill; fatskills NEC box-fill quiz; lecture notes (coconote).
 test.each([

@@ -1,6 +1,6 @@
 import { InputError, NotListedError } from "../../src/units/errors";
-import { readEntries, readPullKind } from "../../src/raceway/pullBox";
-import { readSupportedRun, supportRule } from "../../src/raceway/supports";
+import { readEntries, readPullKind } from "../../src/raceway/code/pullBox";
+import { readSupportedRun, supportRule } from "../../src/raceway/code/supports";
 
 test("entries are read row by row; empty cells and rows are passed over", () => {
   expect(

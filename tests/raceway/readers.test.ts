@@ -3,8 +3,8 @@ import fc from "fast-check";
 import { isUserError } from "../../src/units/errors";
 import { CONDUCTOR_SIZES } from "../../src/wiring/conductors";
 import { readConductors } from "../../src/wiring/readConductors";
-import { readEdition } from "../../src/raceway/edition";
-import { readEntries, readPullKind } from "../../src/raceway/pullBox";
+import { readEdition } from "../../src/raceway/code/edition";
+import { readEntries, readPullKind } from "../../src/raceway/code/pullBox";
 import { readRaceway } from "../../src/raceway/raceway";
 import { readTradeSize } from "../../src/raceway/tradeSize";
 

@@ -1,6 +1,6 @@
 /** Section numbers as read in NEC 2023 and in the California Electrical Code 2022 (NEC 2020). */
 import { InputError } from "../../src/units/errors";
-import { degreesLimitRule, nameRule, radiusRule, readEdition, ruleInWords } from "../../src/raceway/rules";
+import { degreesLimitRule, nameRule, radiusRule, readEdition, ruleInWords } from "../../src/raceway/code/rules";
 
 test.each([
   ["EMT", "358"],

@@ -2,9 +2,9 @@
  * Sticks as they come [in]. Lengths and couplings of threaded conduit: ANSI C80.1, from memory (no source seen); what is
  * checked is that they agree with each other and with a finished length of 10 ft, which is in print (C80.1's scope).
  */
-import { jobTakeoff } from "../../functions/takeoff";
-import { jobCutsOf } from "../../functions/cuts";
-import { dataOf } from "../../functions/tables";
+import { jobTakeoff } from "../../functions/job/takeoff";
+import { jobCutsOf } from "../../functions/job/cuts";
+import { dataOf } from "../../functions/job/tables";
 import { TRADE_SIZES } from "../../src/raceway/tradeSize";
 import { couplingSeat, nominalStick, usableStick } from "../../src/raceway/sticks";
 import { readStock } from "../../src/takeoff/cuts/cutStock";

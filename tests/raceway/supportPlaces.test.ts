@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { countSupports, supportPlaces, supportRule } from "../../src/raceway/supports";
+import { countSupports, supportPlaces, supportRule } from "../../src/raceway/code/supports";
 
 /** Rounding of a few additions [in]. */
 const EXACT = 1e-9;

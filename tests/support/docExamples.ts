@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 
 /** One worksheet function as its doc comment tells it. */
 export interface DocExample {
@@ -13,13 +13,15 @@ export interface DocExample {
 }
 
 const FOLDER = join(__dirname, "../../functions");
+const FILES = readdirSync(FOLDER, { recursive: true, encoding: "utf8" });
 const COMMENT = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export function (\w+)/g;
 
 /** The examples of the named files of functions/. An argument may be a number, text in quotes or an array in braces. */
 export function docExamples(files: readonly string[]): DocExample[] {
   return files.flatMap((file) => {
-    if (!readdirSync(FOLDER).includes(file)) throw new Error(`functions/${file} is missing`);
-    const source = readFileSync(join(FOLDER, file), "utf8");
+    const found = FILES.find((each) => basename(each) === file);
+    if (!found) throw new Error(`no room of functions/ has a ${file}`);
+    const source = readFileSync(join(FOLDER, found), "utf8");
     return [...source.matchAll(COMMENT)].map(([, comment = "", name = ""]) => {
       const id = /@customfunction (\S+)/.exec(comment)?.[1];
       const example = /Example: =CONDUIT\.([\w.]+)\((.*)\) \/\/=> (.*)/.exec(comment);

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { naturalOrder } from "../../src/units/naturalOrder";
+import { naturalOrder } from "../../src/units/names/naturalOrder";
 
 test("labels are sorted by the value of their digits, whatever their case", () => {
   const labels = ["R10", "r2", "R2", "Area 12", "area 3", "R1-B", "R1"];

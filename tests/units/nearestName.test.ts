@@ -1,4 +1,4 @@
-import { nearestName } from "../../src/units/nearestName";
+import { nearestName } from "../../src/units/names/nearestName";
 
 const NAMES = [
   "EMT 1/2 strap",

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import ts from "typescript";
 
 export interface DocArgument {
@@ -27,10 +27,10 @@ export interface DocFunction {
 
 /** Every worksheet function of a folder of sources, in the order of files and of their text. */
 export function readDocComments(folder: string): DocFunction[] {
-  return readdirSync(folder)
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
     .sort()
-    .flatMap((name) => readSource(name.replace(/\.ts$/, ""), readFileSync(join(folder, name), "utf8")));
+    .flatMap((name) => readSource(basename(name, ".ts"), readFileSync(join(folder, name), "utf8")));
 }
 
 /** The worksheet functions of one source text. */

@@ -2,10 +2,12 @@
 const ROOMS = [
   ...[
     "units",
+    "units/names",
     "table",
     "memory",
     "geometry",
     "raceway",
+    "raceway/code",
     "wiring",
     "rules",
     "bends/shapes",

@@ -1,21 +1,21 @@
 import "./page.css";
 import "./files/files.css";
 import type { Book } from "../engine";
-import { Autosave, type SaveState } from "./autosave";
+import { Autosave, type SaveState } from "./keep/autosave";
 import { startFileMenu } from "./files/fileMenu";
 import { busy } from "./files/telling";
 import { words } from "./files/words";
 import { describeFunctions } from "./calculator";
 import { openGrid } from "./grid";
-import { claimWorkbook } from "./onlyTab";
-import { startPane } from "./pane";
+import { claimWorkbook } from "./keep/onlyTab";
+import { startPane } from "./pane/pane";
 import { tellProgress } from "./progress";
 import { readResults, resultKeeper } from "./results";
 import { begin, takeBeginning } from "./start/begin";
 import { startJobName } from "./start/jobName";
 import { whatToOpen } from "./start/whatToOpen";
 import { startAgainButtons } from "./startAgain";
-import { BookStore, type SavedBook } from "./store";
+import { BookStore, type SavedBook } from "./keep/store";
 import { startStrip } from "./strip";
 
 const byId = <T extends HTMLElement>(id: string) => document.getElementById(id) as T;

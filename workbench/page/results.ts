@@ -2,7 +2,7 @@ import type { Injector } from "@univerjs/core";
 import { fromModule, IRPCChannelService, toModule } from "@univerjs/rpc";
 import { createStore, get, set, type UseStore } from "idb-keyval";
 import { type Results, resultsOf } from "../engine/results";
-import { bookDatabase } from "./database";
+import { bookDatabase } from "./keep/database";
 
 /** The results of the stored workbook, and of which saving they are. */
 interface KeptResults extends Results {

@@ -6,7 +6,7 @@ import { rememberBeginning } from "./start/begin";
 import { type JobForm, jobForm } from "./start/jobForm";
 import { newJobData } from "./start/newJob";
 import { words } from "./start/words";
-import { type BookStore, isSavedBook, type SavedBook } from "./store";
+import { type BookStore, isSavedBook, type SavedBook } from "./keep/store";
 
 /** What a choice in the header puts in place of the open workbook. */
 export type Replace = (book: SavedBook) => Promise<void>;

@@ -1,6 +1,6 @@
 import { InputError, quoteValue } from "../../units/errors";
 import { toInches } from "../../units/length";
-import { isOmitted, optional } from "../../units/optional";
+import { isOmitted, optional } from "../../units/limits";
 
 /**
  * How the corners of a bend are taken: a centerline radius [in] for true arcs, "sharp" for corners without a radius,

@@ -2,7 +2,7 @@ import type { Degrees } from "../../geometry/angle";
 import { cornerRadius, type BendForm } from "./bendForm";
 import { printed } from "./printedConstants";
 import { InputError, quoteValue } from "../../units/errors";
-import { isOmitted } from "../../units/optional";
+import { isOmitted } from "../../units/limits";
 import { saddleShape, type HeightTo } from "./saddleShape";
 
 /**

@@ -1,7 +1,7 @@
 import { rememberTable } from "../../memory/tables";
 import { readTable, type TableRow } from "../../table/headerTable";
 import { InputError, isUserError, NotListedError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { toCent } from "../../units/money";
 import { toNumber } from "../../units/number";
 import { loadedRate, type Wage } from "./laborRate";

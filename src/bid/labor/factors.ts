@@ -4,7 +4,7 @@ import { readTable, type TableRow } from "../../table/headerTable";
 import { RUN_GROUP_NAMES } from "../../takeoff/amounts/groupBy";
 import { rowCell, type SourceRow } from "../../takeoff/amounts/lineBook";
 import { InputError, isUserError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { asNumber, toNumber } from "../../units/number";
 
 /** Labor that a condition adds: a row of the Factors table. */

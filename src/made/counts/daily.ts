@@ -1,5 +1,5 @@
 import { buildJob } from "../../shop/job/job";
-import { naturalOrder } from "../../units/naturalOrder";
+import { naturalOrder } from "../../units/names/naturalOrder";
 import { readMade } from "../records/madeTable";
 import { tallyJob } from "./tally";
 

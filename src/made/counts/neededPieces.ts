@@ -2,7 +2,7 @@ import { remember } from "../../memory/remember";
 import { runPieces, type BuiltRun, type Piece } from "../../shop/run/builtRun";
 import { builtRows, type BuiltRow, type Job } from "../../shop/job/job";
 import { pieceName, pieceShape, shapeCode, type PieceShape } from "../../shop/run/pieceShape";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** A piece that a job asks for. */
 export interface NeededPiece {

@@ -1,4 +1,4 @@
-import { lettersApart } from "../../units/lettersApart";
+import { lettersApart } from "../../units/names/lettersApart";
 import { DIRECTIONS } from "./types";
 
 const WAY = DIRECTIONS.join("|");

@@ -2,7 +2,7 @@ import type { Column, TableRow } from "../../table/headerTable";
 import { toInches } from "../../units/length";
 import { InputError, quoteValue } from "../../units/errors";
 import { asNumber, toNumber } from "../../units/number";
-import { optional } from "../../units/optional";
+import { optional } from "../../units/limits";
 import { readBreaker, type Breaker } from "../../wiring/breaker";
 import { readPlace, type Place } from "../../wiring/place";
 import { readCelsius } from "../../units/celsius";

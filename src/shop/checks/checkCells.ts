@@ -1,4 +1,4 @@
-import type { Edition } from "../../raceway/rules";
+import type { Edition } from "../../raceway/code/rules";
 import { buildJob, type JobRanges } from "../job/job";
 import { checkRow, quantityFindings } from "./checks";
 import { unnamedRows } from "./nameChecks";

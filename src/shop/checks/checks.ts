@@ -1,5 +1,5 @@
 import { remember } from "../../memory/remember";
-import type { Edition } from "../../raceway/rules";
+import type { Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
 import { ampacityFindings, dryTypeInWet, hotWithoutAmbient } from "../code/ampacityChecks";
 import { boxesTooFull } from "../code/boxChecks";

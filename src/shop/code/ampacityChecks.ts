@@ -1,4 +1,4 @@
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
 import { isUserError } from "../../units/errors";
 import { show } from "../../units/show";

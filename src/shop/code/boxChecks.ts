@@ -1,5 +1,5 @@
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
-import { lookUpKey } from "../../units/lookUpKey";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { show } from "../../units/show";
 import { SAME_COUNT } from "../../units/tolerances";
 import { boxVolume, hasBoxVolume } from "../../wiring/boxFill";

@@ -1,4 +1,4 @@
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import { showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import { racewayCover } from "../../wiring/cover";

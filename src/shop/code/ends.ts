@@ -1,5 +1,5 @@
 import { InputError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
 import { isOpen } from "../fittings/endKind";
 import type { Run } from "../run/runsTable";

@@ -2,7 +2,7 @@ import type { FittingStyle } from "../../raceway/kinds/record";
 import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { InputError, quoteValue } from "../../units/errors";
 import { splitFittings } from "./throats";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 
 const WORDS: Record<string, FittingStyle> = {
   "set screw": "set-screw",

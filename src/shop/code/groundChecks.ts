@@ -1,5 +1,5 @@
 import { racewayRecord } from "../../raceway/raceway";
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
 import { isUserError } from "../../units/errors";
 import { breakerInWords } from "../../wiring/breaker";

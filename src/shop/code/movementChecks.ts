@@ -1,5 +1,5 @@
-import { expansionRule } from "../../raceway/expansion";
-import { nameRule, type Edition } from "../../raceway/rules";
+import { expansionRule } from "../../raceway/code/expansion";
+import { nameRule, type Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
 import { formatLength } from "../../units/length";
 import { show, showInches } from "../../units/show";

@@ -1,4 +1,4 @@
-import { expansion, hasExpansionLimit, takesExpansionFitting } from "../../raceway/expansion";
+import { expansion, hasExpansionLimit, takesExpansionFitting } from "../../raceway/code/expansion";
 import type { RuleBook } from "../../rules/rules";
 import { standsFree } from "../../wiring/place";
 import type { BuiltRun } from "../run/builtRun";

@@ -1,8 +1,8 @@
 import { SAME_DIRECTION } from "../../units/tolerances";
 import { legsOf } from "../../geometry/path";
 import { dot } from "../../geometry/vector";
-import { pullBoxDimension } from "../../raceway/pullBox";
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { pullBoxDimension } from "../../raceway/code/pullBox";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import { pullPath } from "../../route/problems";
 import { showInches } from "../../units/show";
 import { needsThroat } from "../../wiring/roles";

@@ -1,4 +1,4 @@
-import { commonRule, nameRule, type Edition } from "../../raceway/rules";
+import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import { needsThroat } from "../../wiring/roles";
 import type { BuiltRun } from "../run/builtRun";
 import type { Run } from "../run/runsTable";

@@ -1,4 +1,4 @@
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** An end so named has no box and no connector: a stub left open, with a bushing. */
 const OPEN = "open";

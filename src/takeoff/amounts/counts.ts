@@ -2,7 +2,7 @@ import { rememberTable } from "../../memory/tables";
 import { readTable, type TableRow } from "../../table/headerTable";
 import { dayText } from "../../units/day";
 import { InputError, isUserError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
 import { RUN_GROUP_NAMES } from "./groupBy";
 import type { Item } from "./item";

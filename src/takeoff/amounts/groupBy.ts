@@ -1,7 +1,7 @@
 import type { Run } from "../../shop/run/runsTable";
 import { InputError, quoteValue } from "../../units/errors";
-import { naturalOrder } from "../../units/naturalOrder";
-import { lookUpKey } from "../../units/lookUpKey";
+import { naturalOrder } from "../../units/names/naturalOrder";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { RACEWAYS } from "../../raceway/raceway";
 import { placeInWords } from "../../wiring/place";
 import { show } from "../../units/show";

@@ -2,7 +2,7 @@ import { remember } from "../../memory/remember";
 import { builtRows, unbuiltRows, type BuiltRow, type Job } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
-import { compareText } from "../../units/naturalOrder";
+import { compareText } from "../../units/names/naturalOrder";
 import { runWork, type RunWork } from "./runWork";
 
 /** A run, or a part of one, that could not be counted, and why. */

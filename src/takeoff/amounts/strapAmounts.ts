@@ -1,5 +1,5 @@
-import { countSupports, supportRule } from "../../raceway/supports";
-import { readEdition } from "../../raceway/edition";
+import { countSupports, supportRule } from "../../raceway/code/supports";
+import { readEdition } from "../../raceway/code/edition";
 import type { BuiltRun } from "../../shop/run/builtRun";
 import { someOf, type Amount } from "./amount";
 import { sizedItem } from "./item";

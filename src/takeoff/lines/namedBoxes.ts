@@ -3,7 +3,7 @@ import type { BuiltRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isOpen } from "../../shop/fittings/endKind";
 import type { Item } from "../amounts/item";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import type { RuleBook } from "../../rules/rules";
 
 /** A box named at an end of one run or of several: one box, however many conduits enter it, or one for every run. */

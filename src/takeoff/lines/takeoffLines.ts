@@ -6,7 +6,7 @@ import { ITEM_KINDS } from "../amounts/item";
 import type { CountBook } from "../amounts/counts";
 import { labelKey, LineBook, rowCell, type TakeoffLine } from "../amounts/lineBook";
 import { BOX, EACH, namedBoxes } from "./namedBoxes";
-import { naturalOrder } from "../../units/naturalOrder";
+import { naturalOrder } from "../../units/names/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 import { countRunSticks } from "../sticks/runSticks";

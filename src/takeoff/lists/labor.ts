@@ -4,7 +4,7 @@ import { InputError } from "../../units/errors";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { labelKey } from "../amounts/lineBook";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { readPriceUnit, type PriceUnit } from "./priceUnit";
 import { isUnfilled, readValueList, type ValueList } from "./valueList";
 

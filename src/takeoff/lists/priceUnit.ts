@@ -1,5 +1,5 @@
 import { InputError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** What a price is for: of what, and of how many at once. */
 export interface PriceUnit {

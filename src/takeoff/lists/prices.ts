@@ -2,7 +2,7 @@ import { rememberTable } from "../../memory/tables";
 import { toNumber } from "../../units/number";
 import type { Item } from "../amounts/item";
 import { readPriceUnit, type PriceUnit } from "./priceUnit";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { isUnfilled, readValueList, type ValueList } from "./valueList";
 
 /** A price as the user wrote it. */

@@ -1,6 +1,6 @@
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
 import { InputError, isUserError, quoteValue } from "../../units/errors";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** A user's list of named values: the rows that could be read, by name, and the others in words. */
 export interface ValueList<T> {

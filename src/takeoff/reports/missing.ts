@@ -1,6 +1,6 @@
 import { buildJob } from "../../shop/job/job";
-import { lookUpKey } from "../../units/lookUpKey";
-import { nearestName } from "../../units/nearestName";
+import { lookUpKey } from "../../units/names/lookUpKey";
+import { nearestName } from "../../units/names/nearestName";
 import { readCounts } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";

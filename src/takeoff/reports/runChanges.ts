@@ -8,11 +8,11 @@ import { isUserError } from "../../units/errors";
 import { nominalStick } from "../../raceway/sticks";
 import { formatLength } from "../../units/length";
 import { labelKey } from "../amounts/lineBook";
-import { lookUpKey } from "../../units/lookUpKey";
+import { lookUpKey } from "../../units/names/lookUpKey";
 import { show } from "../../units/show";
 import { breakerInWords } from "../../wiring/breaker";
 import { placeInWords } from "../../wiring/place";
-import { compareText, naturalOrder } from "../../units/naturalOrder";
+import { compareText, naturalOrder } from "../../units/names/naturalOrder";
 
 /** One thing that changed about the runs. */
 export interface RunChange {

@@ -1,5 +1,5 @@
 import { toInches } from "../../units/length";
-import { isOmitted } from "../../units/optional";
+import { isOmitted } from "../../units/limits";
 import type { RuleBook } from "../../rules/rules";
 
 /** What the saw takes, and what is worth keeping of a stick. */

@@ -4,7 +4,7 @@ import { drawCuts } from "../../../src/drawing/job/drawCuts";
 import { Drawing } from "../../components/Drawing";
 import { Notice } from "../../components/Notice";
 import { Section } from "../../components/Section";
-import { useWidth } from "../../components/useWidth";
+import { useWidth } from "../../hooks/useWidth";
 import { useKept } from "../../hooks/useKept";
 import { useLedger, type Ledger } from "../../hooks/useLedger";
 import { useUnits } from "../../hooks/useUnits";

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { Notice } from "../../components/Notice";
-import { useTask } from "../../components/useTask";
+import { useTask } from "../../hooks/useTask";
 import type { Replaced, Seen } from "../../excel";
 import { useKept } from "../../hooks/useKept";
 import { useLedger } from "../../hooks/useLedger";

@@ -1,4 +1,4 @@
-/* The cutting plan's bench: node tools/bench-cuts.cjs [FOLDER …] [--seed N] [--count N] [--mip N] [--only TEXT] */
+/* The cutting plan's bench: node tools/bench/bench-cuts.cjs [FOLDER …] [--seed N] [--count N] [--mip N] [--only TEXT] */
 import highs from "highs";
 import { firstFit } from "../../../src/cutting/greedy/firstFit";
 import { canonical } from "../../../src/cutting/model/kinds";

@@ -1,4 +1,4 @@
 /** The benchmark's made-up runs. */
 export const { generatedRuns } = jest.requireActual<{ generatedRuns(count: number): (string | number)[][] }>(
-  "../../../tools/generatedRuns.cjs",
+  "../../../tools/bench/generatedRuns.cjs",
 );

@@ -1,5 +1,5 @@
 /** Room for elbows and pieces. By hand; RMC 4: R 16, straight ends 3.375 (from memory), thread 1.3 (ASME B1.20.1). [in] */
-import { jobChecks } from "../../../functions/jobs";
+import { jobChecks } from "../../../functions/job/jobs";
 
 const found = (raceway: string, size: string, route: string, ...rules: (string | number)[][]): string[] =>
   jobChecks(

@@ -1,5 +1,5 @@
 /** A run that crosses or touches itself is stopped; one that only comes near is not. [in] */
-import { runCheck } from "../../../functions/runs";
+import { runCheck } from "../../../functions/job/runs";
 import { nearestOf } from "../../../src/geometry/nearest";
 
 const meets = (route: string) => /the run comes within/.test(runCheck(route, "EMT", "1/2"));

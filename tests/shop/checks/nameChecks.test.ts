@@ -1,6 +1,6 @@
 import { buildJob } from "../../../src/shop/job/job";
 import { checkJob } from "../../../src/shop/checks/checks";
-import { readEdition } from "../../../src/raceway/edition";
+import { readEdition } from "../../../src/raceway/code/edition";
 
 const findings = (names: readonly string[]) =>
   checkJob(

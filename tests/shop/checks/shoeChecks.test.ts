@@ -1,6 +1,6 @@
 /** Shoes that were never measured are told once a job, with what it does to the marks. [in] */
-import { jobChecks } from "../../../functions/jobs";
-import { runMarks } from "../../../functions/runs";
+import { jobChecks } from "../../../functions/job/jobs";
+import { runMarks } from "../../../functions/job/runs";
 
 const RULE = "a shoe is measured before its marks are trusted (common practice)";
 const RUNS = [

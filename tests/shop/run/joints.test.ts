@@ -1,6 +1,6 @@
 /** Where couplings stand: not inside an offset or saddle where as many pieces keep it whole; or where the row says. [in] */
 import fc from "fast-check";
-import { jobSchedule } from "../../../functions/jobs";
+import { jobSchedule } from "../../../functions/job/jobs";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import { runPieces, type BuiltRun } from "../../../src/shop/run/builtRun";
 import { isUserError } from "../../../src/units/errors";

@@ -1,7 +1,7 @@
 /** What fittings take of the conduit, by rules of the shop: cut lengths and marks by hand; nothing by default. [in] */
-import { jobCutsOf } from "../../../functions/cuts";
-import { jobChecks, jobSchedule } from "../../../functions/jobs";
-import { jobTakeoff } from "../../../functions/takeoff";
+import { jobCutsOf } from "../../../functions/job/cuts";
+import { jobChecks, jobSchedule } from "../../../functions/job/jobs";
+import { jobTakeoff } from "../../../functions/job/takeoff";
 
 const near = (value: number): number => expect.closeTo(value, 9) as number;
 const none = null as never;

@@ -1,4 +1,4 @@
-import { saddleCompare } from "../../../functions/saddles";
+import { saddleCompare } from "../../../functions/bend/saddles";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import { scheduleRun } from "../../../src/shop/schedule/schedule";
 import { misfit } from "../../simulator/alignRigid";

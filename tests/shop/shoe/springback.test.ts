@@ -1,8 +1,8 @@
 /** Springback of a shoe at every angle: the line of BEND.SPRINGBACK, and the radius that release leaves. [in], [°] */
-import { bendDial, bendReleased, bendSpringback } from "../../../functions/bends";
-import { jobSchedule, jobSetup } from "../../../functions/jobs";
-import { runMarks } from "../../../functions/runs";
-import { jobChecks } from "../../../functions/jobs";
+import { bendDial, bendReleased, bendSpringback } from "../../../functions/bend/bends";
+import { jobSchedule, jobSetup } from "../../../functions/job/jobs";
+import { runMarks } from "../../../functions/job/runs";
+import { jobChecks } from "../../../functions/job/jobs";
 import { readSecondTest, secondTestCell } from "../../../src/shop/shoe/secondTest";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";
 import { radiusOf, springbackOf } from "../../../src/shop/shoe/springback";

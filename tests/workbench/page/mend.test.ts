@@ -1,5 +1,5 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { mend } from "../../../workbench/page/mend";
+import { mend } from "../../../workbench/page/keep/mend";
 
 /** Data as it may lie in a store: of any shape. */
 // eslint-disable-next-line @typescript-eslint/no-explicit-any

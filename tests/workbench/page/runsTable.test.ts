@@ -10,7 +10,7 @@ import { builtFunctions } from "../workbook/demoFile";
 import { setUpSheets, wishesForEmpty } from "../../support/setUpSheets";
 import { readWithExcelJs, shownValues } from "../workbook/otherReader";
 import { linkedRuns } from "../../../taskpane/workbook/linkedRuns";
-import { setUp } from "../../../taskpane/excel/setUp";
+import { setUp } from "../../../taskpane/excel/sheets/setUp";
 
 jest.setTimeout(120_000);
 

@@ -7,6 +7,7 @@ import { kicks } from "./kicks";
 import { lengths } from "./lengths";
 import { made } from "./made";
 import { offsets } from "./offsets";
+import { pulling } from "./pulling";
 import { runs } from "./runs";
 import { saddles } from "./saddles";
 import { stubs } from "./stubs";
@@ -29,6 +30,7 @@ export const FAMILIES: readonly Family[] = [
   testBends,
   tables,
   wiring,
+  pulling,
   runs,
   cards,
   jobs,

@@ -1,6 +1,6 @@
 import type { Book, DescribedFunctions } from "../../engine";
 import type { Replace } from "../startAgain";
-import type { BookStore, SavedBook } from "../store";
+import type { BookStore, SavedBook } from "../keep/store";
 
 /** The open workbook and what surrounds it. */
 export interface Desk {

@@ -1,6 +1,6 @@
 import { openXlsx } from "../../workbook";
 import { ask } from "../dialog";
-import { isSavedBook, type SavedBook } from "../store";
+import { isSavedBook, type SavedBook } from "../keep/store";
 import { pickFile } from "./browserFiles";
 import type { Desk } from "./desk";
 import { saveWorkbook } from "./saveFiles";

@@ -1,7 +1,7 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { demoData } from "../../demo/demoData";
 import { emptyBook } from "../emptyBook";
-import type { SavedBook } from "../store";
+import type { SavedBook } from "../keep/store";
 import { askFirst } from "./firstScreen";
 import { usualWishes } from "./jobWishes";
 import { newJobData } from "./newJob";

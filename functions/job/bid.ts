@@ -1,0 +1,107 @@
+import { hoursTable } from "../../src/bid/hoursTable";
+import { crewRate } from "../../src/bid/labor/crews";
+import { recapTable } from "../../src/bid/recap";
+import { answer } from "../cell/answer";
+import { answerInSlices } from "../cell/inSlices";
+
+/**
+ * The recap of a bid: material, labor, job costs and whatever the Bid table adds, line by line to the total; by groups that add up to it to the cent; spills with a header row.
+ *
+ * Each row of Bid is a line, worked out in its order; its Unit says how: material, costs, per hour, %, margin %, lump sum, subtotal, total, words.
+ * A % is a markup on what Of names, or on all above; a margin % is that share of the price. What is not in the total is said below it.
+ * Example: =CONDUIT.JOB.RECAP(Runs[#All], Bid[#All], Prices[#All], Labor[#All]) //=> Line, Basis, Amount
+ * Source: common practice; M. Holt, newsletters 36 to 43 (order of the recap), as tests/published/estimating.test.ts names them.
+ * @customfunction JOB.RECAP
+ * @helpurl https://raceway-ledger.example/help/job.recap.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} bid Bid table with its header row: Line, Value, Unit, Of
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes or Hours, Unit
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any} [by] columns to tell the bid apart by, for example: Area; omitted: no groups
+ * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Area
+ * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} recap with a header row
+ */
+export function jobRecap(
+  runs: any[][],
+  bid: any[][],
+  prices?: any[][],
+  labor?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  by?: any,
+  costs?: any[][],
+  factors?: any[][],
+  counts?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts],
+    invocation,
+    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts) =>
+      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors, counts }),
+  );
+}
+
+/**
+ * Labor hours of a job, work by work, with what conditions add to them (height, floor, area, place); by groups, with totals; spills with a header row.
+ *
+ * Of a column's rows in Factors one holds: the word's, else the highest number reached. Columns are multiplied or added, as a rule says.
+ * Example: =CONDUIT.JOB.HOURS(Runs[#All], Labor[#All], {"Column","Is","Percent";"Crew","B",10}, "Crew") //=> Crew, Work, Unit, Quantity, Hours, …
+ * Source: derived; the Labor and Factors tables are yours, no labor units are built in.
+ * @customfunction JOB.HOURS
+ * @helpurl https://raceway-ledger.example/help/job.hours.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} labor Labor table with its header row: Operation, Minutes or Hours, Unit (each, ft, C, M, C ft, M ft)
+ * @param {any[][]} [factors] Factors table with its header row: Column (of Runs), Is, Percent
+ * @param {any} [by] columns to group by, for example: Area, Phase; omitted: no groups
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} hours with a header row
+ */
+export function jobHours(
+  runs: any[][],
+  labor: any[][],
+  factors?: any[][],
+  by?: any,
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  counts?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, labor, factors, by, shoes, rules, stock, counts],
+    invocation,
+    (runs, labor, factors, by, shoes, rules, stock, counts) =>
+      hoursTable(runs, { labor, factors, by, shoes, rules, stock, counts }),
+  );
+}
+
+/**
+ * What an hour of one worker of a crew costs on average with fringes and burden on it, to the cent: straight time, overtime or double.
+ *
+ * The wage is multiplied; fringes are not; the burden is a percent of what is paid: wage and the fringes paid with it.
+ * Example: =CONDUIT.CREW.RATE({"Crew","Worker","Base","Fringes","Of that paid","Burden";"A","Electrician",37.4,17.16,11.1,8.45}, "A", "overtime") //=> 78.94
+ * Source: a public-works hourly labor rate worksheet, scribd.com/document/138050685.
+ * @customfunction CREW.RATE
+ * @helpurl https://raceway-ledger.example/help/crew.rate.html
+ * @param {any[][]} crews Crews table with its header row: Crew, Worker, Number, Base, Fringes, Of that paid, Burden (percent)
+ * @param {any} [crew] name of the crew; omitted: every row
+ * @param {any} [time] straight, overtime (1.5), double (2) or the multiple, 1 to 5; omitted: straight
+ * @returns {number} money an hour
+ */
+export function crewRateOf(crews: any[][], crew?: any, time?: any): number {
+  return answer([crews, crew, time], crewRate);
+}

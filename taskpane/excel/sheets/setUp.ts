@@ -1,0 +1,101 @@
+import type { NewSheet } from "../../workbook/design/newSheets";
+import { LIST_ROOM } from "../../workbook/design/newSheets";
+import { strings } from "../../strings";
+import { batch, ExcelProblem } from "../batch";
+import { HEADING_HEIGHT, layOutForPrint, paint, POINTS } from "./dressSheet";
+import { ifThere } from "../ifThere";
+import { sameName } from "../rows/readTables";
+import { withoutHalves } from "./takeAway";
+
+/** What else a set-up does. */
+export interface AlsoSetUp {
+  /** An empty sheet to take away, such as the one a new workbook begins with. */
+  leftOver?: string | undefined;
+  /** Settings of the workbook to store once everything stands. */
+  settings?: Readonly<Record<string, unknown>>;
+}
+
+/**
+ * Makes sheets that do not exist yet, all of them in one round trip, and stores settings last. Every table gets its name
+ * before any cell gets a formula: Excel refuses a formula that names a table it does not know. When it breaks half way,
+ * what was made is taken away again, so that it can be begun anew.
+ */
+export async function setUp(sheets: readonly NewSheet[], { leftOver, settings = {} }: AlsoSetUp = {}): Promise<void> {
+  let begun: string[] = [];
+  try {
+    await batch(async (context, commit) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name");
+      await context.sync();
+      const taken = sheets.find(({ sheet }) => worksheets.items.some(({ name }) => sameName(name, sheet)));
+      if (taken) throw new ExcelProblem(strings.start.names.sheetTaken(taken.sheet));
+      begun = sheets.map(({ sheet }) => sheet);
+      make(context, sheets);
+      for (const [key, value] of Object.entries(settings)) context.workbook.settings.add(key, value);
+      await commit();
+      begun = [];
+      if (leftOver === undefined || sheets.length === 0) return;
+      ifThere(() => worksheets.getItem(leftOver).delete());
+      // An empty sheet that stays does no harm.
+      await commit().catch(() => undefined);
+    });
+  } catch (error) {
+    throw await withoutHalves(begun, error);
+  }
+}
+
+function make(context: Excel.RequestContext, sheets: readonly NewSheet[]): void {
+  const made = sheets.map((item) => ({ item, sheet: context.workbook.worksheets.add(item.sheet) }));
+  for (const { item, sheet } of made) {
+    dress(sheet, item);
+    if (item.table !== undefined) addTable(sheet, item);
+  }
+  for (const { item, sheet } of made) fill(sheet, item);
+  made[0]?.sheet.activate();
+  made[0]?.sheet.getRange("A2").select();
+}
+
+function dress(sheet: Excel.Worksheet, { columns, tab, frozenColumns, cells }: NewSheet): void {
+  columns.forEach(({ width, look, hidden }, place) => {
+    const column = sheet.getRangeByIndexes(0, place, 1, 1).getEntireColumn();
+    paint(column, look);
+    ifThere(() => (column.format.columnWidth = width * POINTS));
+    if (hidden) ifThere(() => (column.columnHidden = true));
+  });
+  ifThere(() => (sheet.tabColor = `#${tab}`));
+  ifThere(() => {
+    if (frozenColumns > 0) sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, 1, frozenColumns));
+    else sheet.freezePanes.freezeRows(1);
+  });
+  ifThere(() => layOutForPrint(sheet));
+  columns.forEach(({ header, list, note }, place) => {
+    if (list) {
+      const body = sheet.getRangeByIndexes(1, place, cells.length - 1 + LIST_ROOM, 1).dataValidation;
+      body.rule = { list: { inCellDropDown: true, source: list.join(",") } };
+      // The functions read many spellings: another value is taken.
+      body.errorAlert = { showAlert: false, message: "", title: "", style: "Information" };
+    }
+    if (note !== undefined) {
+      ifThere(() => {
+        sheet.getRangeByIndexes(0, place, 1, 1).dataValidation.prompt = {
+          showPrompt: true,
+          title: header,
+          message: note,
+        };
+      });
+    }
+  });
+}
+
+function addTable(sheet: Excel.Worksheet, { table, cells, columns }: NewSheet): void {
+  sheet.getRangeByIndexes(0, 0, 1, columns.length).formulas = cells.slice(0, 1);
+  const made = sheet.tables.add(sheet.getRangeByIndexes(0, 0, cells.length, columns.length), true);
+  made.name = table as string;
+}
+
+function fill(sheet: Excel.Worksheet, { cells, headings, beside }: NewSheet): void {
+  sheet.getRangeByIndexes(0, 0, cells.length, cells[0]?.length ?? 1).formulas = cells;
+  beside?.cells.forEach((cell, row) => (sheet.getRangeByIndexes(row, beside.column, 1, 1).formulas = [[cell]]));
+  headings.forEach((look, place) => paint(sheet.getRangeByIndexes(0, place, 1, 1), look));
+  ifThere(() => (sheet.getRangeByIndexes(0, 0, 1, 1).format.rowHeight = HEADING_HEIGHT));
+}
