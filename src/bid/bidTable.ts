@@ -1,7 +1,8 @@
 import { rememberTable } from "../memory/tables";
 import { readTable, type TableRow } from "../table/headerTable";
+import { takeRows } from "../table/takeRows";
 import { dayText } from "../units/day";
-import { InputError, isUserError, quoteValue } from "../units/errors";
+import { InputError, quoteValue } from "../units/errors";
 import { lookUpKey } from "../units/names/lookUpKey";
 import { asNumber, toNumber } from "../units/number";
 
@@ -67,15 +68,8 @@ const LIKELY_FRACTION = 0.5;
  */
 export const readBid: (range: unknown) => BidTable = rememberTable((range) => {
   const lines: BidLine[] = [];
-  const problems: string[] = [];
-  for (const row of readTable(range, "bid", BID_COLUMNS).rows) {
-    try {
-      lines.push(readLine(row, lines));
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`bid row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const rows = readTable(range, "bid", BID_COLUMNS).rows;
+  const problems = takeRows(rows, "bid", (row) => void lines.push(readLine(row, lines)));
   return { lines, problems };
 });
 

@@ -1,10 +1,10 @@
 import { rememberTable } from "../memory/tables";
 import { readTable } from "../table/headerTable";
-import { dayText } from "../units/day";
-import { InputError, isUserError } from "../units/errors";
+import { takeRows } from "../table/takeRows";
+import { InputError } from "../units/errors";
 import { toNumber } from "../units/number";
 import { centsOf } from "./amounts";
-import { COUNT_GROUPS } from "../takeoff/amounts/counts";
+import { cellText, COUNT_GROUPS } from "../takeoff/amounts/counts";
 
 /** A cost of the job that is neither material nor labor of its take-off. */
 export interface JobCost {
@@ -32,26 +32,16 @@ export const COST_COLUMNS = [
 export const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
   if (range === null || range === undefined) return { costs: [], problems: [] };
   const costs: JobCost[] = [];
-  const problems: string[] = [];
-  for (const row of readTable(range, "costs", COST_COLUMNS).rows) {
-    try {
-      const name = String(row.get("Job cost") ?? "").trim();
-      if (name === "") throw new InputError("Job cost is empty.");
-      const quantity = row.get("Quantity") === null ? 1 : toNumber(row.get("Quantity"), "Quantity");
-      if (quantity === 0)
-        problems.push(`costs row ${row.rowNumber}: Quantity of ${name} is 0 or empty and counts as 1`);
-      const price = row.get("Price");
-      if (price === null || price === 0) throw new InputError(`Price of ${name} is 0 or empty; it is not counted.`);
-      const cells = new Map(COUNT_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
-      const cents = centsOf((quantity === 0 ? 1 : quantity) * toNumber(price, "Price"));
-      costs.push({ name, cents, cell: (column) => cells.get(column) ?? "" });
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`costs row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const problems = takeRows(readTable(range, "costs", COST_COLUMNS).rows, "costs", (row, tell) => {
+    const name = String(row.get("Job cost") ?? "").trim();
+    if (name === "") throw new InputError("Job cost is empty.");
+    const quantity = row.get("Quantity") === null ? 1 : toNumber(row.get("Quantity"), "Quantity");
+    if (quantity === 0) tell(`Quantity of ${name} is 0 or empty and counts as 1`);
+    const price = row.get("Price");
+    if (price === null || price === 0) throw new InputError(`Price of ${name} is 0 or empty; it is not counted.`);
+    const cells = new Map(COUNT_GROUPS.map((column) => [column, cellText(column, row.get(column))]));
+    const cents = centsOf((quantity === 0 ? 1 : quantity) * toNumber(price, "Price"));
+    costs.push({ name, cents, cell: (column) => cells.get(column) ?? "" });
+  });
   return { costs, problems };
 });
-
-const cellText = (column: string, cell: unknown): string =>
-  column === "Date" ? dayText(cell) : String(cell ?? "").trim();

@@ -1,6 +1,6 @@
 import { rememberTable } from "../memory/tables";
-import { readTable } from "../table/headerTable";
-import { InputError, isUserError, quoteValue } from "../units/errors";
+import { optionalRows, takeRows } from "../table/takeRows";
+import { InputError, quoteValue } from "../units/errors";
 import { RULES, type TakeoffRule } from "./data/rules";
 import { lookUpKey } from "../units/names/lookUpKey";
 import { readRuleValue } from "./ruleValue";
@@ -30,22 +30,15 @@ const COLUMNS = [
  */
 export const readRules: (range: unknown) => RuleBook = rememberTable((range) => {
   const rules = new Map<string, TakeoffRule>(RULES.map((rule) => [lookUpKey(rule.rule), rule]));
-  const problems: string[] = [];
   const seen = new Set<string>();
-  const rows = range === null || range === undefined ? [] : readTable(range, "rules", COLUMNS).rows;
-  for (const row of rows) {
-    try {
-      const key = lookUpKey(row.get("Rule"));
-      const rule = rules.get(key);
-      if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
-      if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
-      seen.add(key);
-      rules.set(key, { ...rule, value: readRuleValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`rules row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const problems = takeRows(optionalRows(range, "rules", COLUMNS), "rules", (row) => {
+    const key = lookUpKey(row.get("Rule"));
+    const rule = rules.get(key);
+    if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
+    if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
+    seen.add(key);
+    rules.set(key, { ...rule, value: readRuleValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
+  });
   const named = new Map([...rules.values()].map((rule) => [rule.rule, rule]));
   const find = (name: RuleName): TakeoffRule => {
     const rule = named.get(name);

@@ -1,6 +1,6 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { AddRegular, ArrowDownRegular, ArrowUpRegular, DeleteRegular } from "@fluentui/react-icons";
-import { useEffect, useId, useRef, useState, type KeyboardEvent } from "react";
+import { useEffect, useId, useRef, useState, type KeyboardEvent, type ReactElement } from "react";
 import { strings } from "../strings";
 import { moveStep, splitRoute, stepProblem } from "./steps";
 
@@ -101,40 +101,15 @@ export function StepList({ steps, notes, onDraft, onStep, onCommit, onRestore, o
                 />
               </Field>
               <span className="rl-step-tools">
-                <Button
-                  size="small"
-                  appearance="subtle"
-                  icon={<ArrowUpRegular />}
-                  aria-label={t.up(index + 1)}
-                  title={t.up(index + 1)}
-                  disabledFocusable={index === 0}
-                  onClick={() => move(index, -1)}
-                />
-                <Button
-                  size="small"
-                  appearance="subtle"
+                <Tool icon={<ArrowUpRegular />} name={t.up(index + 1)} off={index === 0} use={() => move(index, -1)} />
+                <Tool
                   icon={<ArrowDownRegular />}
-                  aria-label={t.down(index + 1)}
-                  title={t.down(index + 1)}
-                  disabledFocusable={index === steps.length - 1}
-                  onClick={() => move(index, 1)}
+                  name={t.down(index + 1)}
+                  off={index === steps.length - 1}
+                  use={() => move(index, 1)}
                 />
-                <Button
-                  size="small"
-                  appearance="subtle"
-                  icon={<AddRegular />}
-                  aria-label={t.insert(index + 1)}
-                  title={t.insert(index + 1)}
-                  onClick={() => insert(index)}
-                />
-                <Button
-                  size="small"
-                  appearance="subtle"
-                  icon={<DeleteRegular />}
-                  aria-label={t.remove(index + 1)}
-                  title={t.remove(index + 1)}
-                  onClick={() => remove(index)}
-                />
+                <Tool icon={<AddRegular />} name={t.insert(index + 1)} use={() => insert(index)} />
+                <Tool icon={<DeleteRegular />} name={t.remove(index + 1)} use={() => remove(index)} />
               </span>
               {unread && unread.meant.length > 0 && (
                 <div className="rl-meant">
@@ -169,5 +144,28 @@ function AddStep({ onAdd }: { onAdd(text: string): void }) {
         {t.add}
       </Button>
     </div>
+  );
+}
+
+interface ToolProps {
+  readonly icon: ReactElement;
+  readonly name: string;
+  /** It stays in the order of the Tab key where there is nothing to do. */
+  readonly off?: boolean;
+  use(): void;
+}
+
+/** A small button beside a step. */
+function Tool({ icon, name, off, use }: ToolProps) {
+  return (
+    <Button
+      size="small"
+      appearance="subtle"
+      icon={icon}
+      aria-label={name}
+      title={name}
+      disabledFocusable={off}
+      onClick={use}
+    />
   );
 }

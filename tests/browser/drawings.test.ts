@@ -1,26 +1,16 @@
 /** Runs as drawings and models, out of the File menu. */
 import { readFileSync } from "node:fs";
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { withBench } from "./atPage";
 import type { Bench } from "./bench";
-import { chooseEntry, download } from "./fileMenu";
+import { chooseEntry, download, withFolder } from "./fileMenu";
 
 jest.setTimeout(300000);
 
 let bench: Bench;
 let folder: string;
 
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), "ledger-"));
-});
-
-afterAll(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
+withFolder((made) => (folder = made));
 withBench((opened) => (bench = opened));
 
 const dialog = () => bench.page.locator("#dialog[open]");

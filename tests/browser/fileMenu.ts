@@ -1,4 +1,6 @@
 /** The File menu by keyboard, and what comes and goes through it. */
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Bench } from "./bench";
 import { focused, tabTo, toBar } from "./keyboard";
@@ -30,4 +32,14 @@ export async function giveFile(bench: Bench, entry: RegExp, path: string): Promi
   const coming = bench.page.waitForEvent("filechooser");
   await chooseEntry(bench, entry);
   await (await coming).setFiles(path);
+}
+
+/** A folder for what the tests of a file save, taken away when they are done. */
+export function withFolder(use: (folder: string) => void): void {
+  let folder: string;
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), "ledger-"));
+    use(folder);
+  });
+  afterAll(() => rm(folder, { recursive: true, force: true }));
 }

@@ -1,7 +1,6 @@
 /** The File menu by keyboard alone: the workbook as .xlsx and CSV, out and in. */
 import { readFileSync } from "node:fs";
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import { demoRuns as rows } from "../../workbench/demo/ferryTerminal";
@@ -9,7 +8,7 @@ import type { CellValue } from "../../workbench/engine";
 import { readWithExcelJs, shownValues } from "../workbench/workbook/otherReader";
 import { withBench } from "./atPage";
 import type { Bench } from "./bench";
-import { chooseEntry, download, giveFile } from "./fileMenu";
+import { chooseEntry, download, giveFile, withFolder } from "./fileMenu";
 import { focused, press, tabTo, toBar } from "./keyboard";
 
 jest.setTimeout(300000);
@@ -19,14 +18,7 @@ const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 let bench: Bench;
 let folder: string;
 
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), "ledger-"));
-});
-
-afterAll(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
+withFolder((made) => (folder = made));
 withBench((opened) => (bench = opened));
 
 const choose = (entry: RegExp) => chooseEntry(bench, entry);

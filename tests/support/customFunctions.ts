@@ -1,3 +1,5 @@
+import { ErrorCode } from "../../workbench/engine/functions/customFunctions";
+
 /** A stand-in for the runtime object Excel provides, for tests that call the worksheet functions directly. */
 class CellError extends Error {
   constructor(
@@ -14,15 +16,7 @@ const associated = new Map<string, unknown>();
 Object.assign(globalThis, {
   CustomFunctions: {
     Error: CellError,
-    ErrorCode: {
-      invalidValue: "#VALUE!",
-      notAvailable: "#N/A",
-      divisionByZero: "#DIV/0!",
-      invalidNumber: "#NUM!",
-      nullReference: "#NULL!",
-      invalidName: "#NAME?",
-      invalidReference: "#REF!",
-    },
+    ErrorCode,
     associate: (id: string, implementation: unknown) => associated.set(id, implementation),
   },
 });

@@ -1,6 +1,7 @@
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { readEach } from "../../table/takeRows";
 import { toAngle } from "../../units/angle";
-import { InputError, isUserError } from "../../units/errors";
+import { InputError } from "../../units/errors";
 import type { SpringbackTest } from "./springbackModel";
 
 const COLUMNS: readonly Column[] = [
@@ -21,14 +22,7 @@ const NO_SPRINGBACK =
  * @throws InputError naming the row and what is wrong with it
  */
 export function readSpringbackTests(range: unknown): SpringbackTest[] {
-  return readTable(range, "tests", COLUMNS, MOST_TESTS).rows.map((row) => {
-    try {
-      return readTest(row);
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      throw new InputError(`tests row ${row.rowNumber}: ${error.message}`);
-    }
-  });
+  return readEach(readTable(range, "tests", COLUMNS, MOST_TESTS).rows, "tests", readTest);
 }
 
 function readTest(row: TableRow): SpringbackTest {

@@ -1,6 +1,7 @@
 import { rememberTable } from "../../memory/tables";
 import { readTable, type TableRow } from "../../table/headerTable";
-import { InputError, isUserError, NotListedError, quoteValue } from "../../units/errors";
+import { readEach } from "../../table/takeRows";
+import { InputError, NotListedError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { toCent } from "../../units/money";
 import { toNumber } from "../../units/number";
@@ -38,14 +39,7 @@ export function readTimes(cell: unknown): number {
 }
 
 const readCrews = rememberTable((range): readonly Worker[] =>
-  readTable(range, "crews", CREW_COLUMNS).rows.map((row) => {
-    try {
-      return readWorker(row);
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      throw new InputError(`crews row ${row.rowNumber}: ${error.message}`);
-    }
-  }),
+  readEach(readTable(range, "crews", CREW_COLUMNS).rows, "crews", readWorker),
 );
 
 function readWorker(row: TableRow): Worker {

@@ -1,9 +1,10 @@
 import { rememberTable } from "../../memory/tables";
 import type { RuleBook } from "../../rules/rules";
-import { readTable, type TableRow } from "../../table/headerTable";
+import type { TableRow } from "../../table/headerTable";
+import { optionalRows, takeRows } from "../../table/takeRows";
 import { RUN_GROUP_NAMES } from "../../takeoff/amounts/groupBy";
 import { rowCell, type SourceRow } from "../../takeoff/amounts/lineBook";
-import { InputError, isUserError, quoteValue } from "../../units/errors";
+import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { asNumber, toNumber } from "../../units/number";
 
@@ -37,17 +38,10 @@ export const FACTOR_COLUMNS = [
  */
 export const readFactors: (range: unknown) => FactorBook = rememberTable((range) => {
   const columns = new Map<string, Factor[]>();
-  const problems: string[] = [];
-  const rows = range === null || range === undefined ? [] : readTable(range, "factors", FACTOR_COLUMNS).rows;
-  for (const row of rows) {
-    try {
-      const factor = readFactor(row);
-      columns.set(factor.column, [...(columns.get(factor.column) ?? []), factor]);
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`factors row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const problems = takeRows(optionalRows(range, "factors", FACTOR_COLUMNS), "factors", (row) => {
+    const factor = readFactor(row);
+    columns.set(factor.column, [...(columns.get(factor.column) ?? []), factor]);
+  });
   return {
     problems,
     empty: columns.size === 0,

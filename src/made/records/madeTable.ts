@@ -1,9 +1,10 @@
 import { rememberTable } from "../../memory/tables";
 import type { Degrees } from "../../geometry/angle";
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
+import { takeRows } from "../../table/takeRows";
 import { toAngle } from "../../units/angle";
 import { dayText } from "../../units/day";
-import { InputError, isUserError } from "../../units/errors";
+import { InputError } from "../../units/errors";
 import { toNumber } from "../../units/number";
 
 /** Columns of the Made table: a row for each time that pieces were made, or spoilt. */
@@ -69,17 +70,11 @@ const MOST = 100_000;
  */
 export const readMade: (range: unknown) => MadeBook = rememberTable((range) => {
   const records: MadeRecord[] = [];
-  const problems: string[] = [];
   const byId = new Map<string, string>();
-  for (const row of readTable(range, "made", MADE_COLUMNS).rows) {
-    try {
-      const record = readRecord(row);
-      if (isNew(row, record, byId)) records.push(record);
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`made row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const problems = takeRows(readTable(range, "made", MADE_COLUMNS).rows, "made", (row) => {
+    const record = readRecord(row);
+    if (isNew(row, record, byId)) records.push(record);
+  });
   return { records, problems };
 });
 

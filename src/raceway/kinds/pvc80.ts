@@ -1,18 +1,10 @@
-import expansion from "../data/expansion.json";
 import table from "../data/pvc80.json";
-import supports from "../data/supports.json";
+import { pvc40 } from "./pvc40";
 import type { RacewayRecord } from "./record";
 
-/** Rigid PVC conduit, schedule 80. */
+/** Rigid PVC conduit, schedule 80: as schedule 40, but for its dimensions. */
 export const pvc80 = {
+  ...pvc40,
   words: ["pvc80", "pvcsch80", "pvcsched80", "pvcschedule80", "sch80pvc", "schedule80pvc", "schedule80", "sch80"],
-  article: "352",
   sizes: table.rows,
-  stick: { value: 120, source: "common stick" },
-  threaded: false,
-  elbows: "PVC",
-  supports: { rule: "pvcSupports", spacing: supports.pvc },
-  expansion: { ...expansion.pvc, rule: "expansion" },
-  styles: ["cement"],
-  shoes: { deducts: {} },
 } as const satisfies RacewayRecord;

@@ -1,7 +1,8 @@
 import { rememberTable } from "../../memory/tables";
-import { readTable, type TableRow } from "../../table/headerTable";
+import type { TableRow } from "../../table/headerTable";
+import { optionalRows, takeRows } from "../../table/takeRows";
 import { dayText } from "../../units/day";
-import { InputError, isUserError, quoteValue } from "../../units/errors";
+import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
 import { RUN_GROUP_NAMES } from "./groupBy";
@@ -37,16 +38,8 @@ const MOST = 1_000_000;
 /** Reads a Counts range: Item, Quantity, Unit (each or ft). A row that cannot be read is told in words and hides no other. */
 export const readCounts: (range: unknown) => CountBook = rememberTable((range) => {
   const counts: Count[] = [];
-  const problems: string[] = [];
-  const rows = range === null || range === undefined ? [] : readTable(range, "counts", COUNT_COLUMNS).rows;
-  for (const row of rows) {
-    try {
-      counts.push(readCount(row));
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`counts row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const rows = optionalRows(range, "counts", COUNT_COLUMNS);
+  const problems = takeRows(rows, "counts", (row) => void counts.push(readCount(row)));
   return { counts, problems };
 });
 
@@ -64,7 +57,8 @@ function readCount(row: TableRow): Count {
   };
 }
 
-const cellText = (column: string, cell: unknown): string =>
+/** A cell that things are told apart by, as text: a day as it is written. */
+export const cellText = (column: string, cell: unknown): string =>
   column === "Date" ? dayText(cell) : String(cell ?? "").trim();
 
 function readUnit(cell: unknown): Item["unit"] {

@@ -4,7 +4,7 @@ import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { usableStick } from "../../raceway/sticks";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable, type TableRow } from "../../table/headerTable";
-import { InputError, isUserError } from "../../units/errors";
+import { optionalRows, readEach, takeRows } from "../../table/takeRows";
 import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
 import { listIn } from "../lists/valueList";
@@ -85,20 +85,14 @@ const NONE_ON_HAND =
  */
 export const readStock: (range: unknown) => StockBook = rememberTable((range) => {
   const rows: StockRow[] = [];
-  const problems: string[] = [];
-  const lines = range === null || range === undefined ? [] : readTable(range, "stock", STOCK_COLUMNS).rows;
-  for (const row of lines) {
-    try {
-      const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
-      const called = readStick(row);
-      const stick = { ...called, length: usableStick(raceway, size, called.length) };
-      rows.push({ rowNumber: row.rowNumber, raceway, size, stick });
-      if (stick.onHand === 0) problems.push(`stock row ${row.rowNumber}: ${NONE_ON_HAND}`);
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`stock row ${row.rowNumber}: ${error.message}`);
-    }
-  }
+  const lines = optionalRows(range, "stock", STOCK_COLUMNS);
+  const problems = takeRows(lines, "stock", (row, tell) => {
+    const [raceway, size] = [readRaceway(row.get("Raceway"), "Raceway"), readTradeSize(row.get("Size"), "Size")];
+    const called = readStick(row);
+    const stick = { ...called, length: usableStick(raceway, size, called.length) };
+    rows.push({ rowNumber: row.rowNumber, raceway, size, stick });
+    if (stick.onHand === 0) tell(NONE_ON_HAND);
+  });
   return {
     rows,
     problems,
@@ -123,11 +117,5 @@ export function readSticks(value: unknown, usual: number): Stick[] {
   if (!Array.isArray(single)) {
     return [{ length: toInches(single, "stock", { above: 0, max: LONGEST }), onHand: null, price: null }];
   }
-  return readTable(single, "stock", STICK_COLUMNS).rows.map((row) => {
-    try {
-      return readStick(row);
-    } catch (error) {
-      throw isUserError(error) ? new InputError(`stock row ${row.rowNumber}: ${error.message}`) : error;
-    }
-  });
+  return readEach(readTable(single, "stock", STICK_COLUMNS).rows, "stock", readStick);
 }

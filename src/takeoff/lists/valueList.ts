@@ -1,5 +1,6 @@
 import { readTable, type Column, type TableRow } from "../../table/headerTable";
-import { InputError, isUserError, quoteValue } from "../../units/errors";
+import { takeRows } from "../../table/takeRows";
+import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** A user's list of named values: the rows that could be read, by name, and the others in words. */
@@ -48,27 +49,21 @@ export function readValueList<T>(
 ): ValueList<T> {
   const values = new Map<string, T>();
   const seen = new Set<string>();
-  const problems: string[] = [];
   const names: ListedName[] = [];
   const { rows } = readTable(range, argument, [{ name: nameColumn, required: true }, ...columns]);
-  for (const row of rows) {
-    try {
-      const name = row.get(nameColumn);
-      const key = lookUpKey(name);
-      if (key === "") throw new InputError(`${nameColumn} is empty.`);
-      if (seen.has(key)) {
-        values.delete(key);
-        throw new InputError(`${quoteValue(name)} stands twice; keep one row for each ${nameColumn.toLowerCase()}.`);
-      }
-      seen.add(key);
-      const value = readValue(row);
-      if (value !== undefined) values.set(key, value);
-      names.push({ name: String(name).trim(), rowNumber: row.rowNumber });
-    } catch (error) {
-      if (!isUserError(error)) throw error;
-      problems.push(`${argument} row ${row.rowNumber}: ${error.message}`);
+  const problems = takeRows(rows, argument, (row) => {
+    const name = row.get(nameColumn);
+    const key = lookUpKey(name);
+    if (key === "") throw new InputError(`${nameColumn} is empty.`);
+    if (seen.has(key)) {
+      values.delete(key);
+      throw new InputError(`${quoteValue(name)} stands twice; keep one row for each ${nameColumn.toLowerCase()}.`);
     }
-  }
+    seen.add(key);
+    const value = readValue(row);
+    if (value !== undefined) values.set(key, value);
+    names.push({ name: String(name).trim(), rowNumber: row.rowNumber });
+  });
   return {
     problems,
     names,

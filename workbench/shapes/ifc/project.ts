@@ -42,39 +42,15 @@ export function startProject(job: string): Project {
     units(file),
   );
   const place = (within: Written | null, point: Vec3) => file.add("IFCLOCALPLACEMENT", within, axes(point));
-  const site = file.add(
-    "IFCSITE",
-    globalId(`${job}/site`),
-    null,
-    "Site",
-    null,
-    null,
-    place(null, ORIGIN),
-    null,
-    null,
-    keyword("ELEMENT"),
-    null,
-    null,
-    null,
-    null,
-    null,
-  );
+  /** A part of the project that things stand in: its own attributes come last, after `ELEMENT`. */
+  const standing = (entity: string, name: string, at: Written, own: number) => {
+    const id = globalId(`${job}/${name.toLowerCase()}`);
+    const nothing = Array.from({ length: own }, () => null);
+    return file.add(entity, id, null, name, null, null, at, null, null, keyword("ELEMENT"), ...nothing);
+  };
+  const site = standing("IFCSITE", "Site", place(null, ORIGIN), 5);
   const inBuilding = place(null, ORIGIN);
-  const building = file.add(
-    "IFCBUILDING",
-    globalId(`${job}/building`),
-    null,
-    "Building",
-    null,
-    null,
-    inBuilding,
-    null,
-    null,
-    keyword("ELEMENT"),
-    null,
-    null,
-    null,
-  );
+  const building = standing("IFCBUILDING", "Building", inBuilding, 3);
   const parts = (key: string, whole: Written, of: Written) =>
     file.add("IFCRELAGGREGATES", globalId(`${job}/${key}`), null, null, null, whole, [of]);
   parts("project's site", project, site);
