@@ -439,6 +439,8 @@ export const strings = {
       noGroups: "nothing",
       ownSticks: "Each group is cut from sticks of its own; Stock is left out.",
       unnamed: (column: string) => `no ${column.toLowerCase()}`,
+      ofNoSize: "Boxes, conductors and what is counted",
+      lacking: (count: number) => `${many(count, "line", "lines")} without a price or minutes`,
       total: "Total",
       hours: (hours: string) => `${hours} h`,
       notInTotal: "Not in this total",

@@ -1,5 +1,6 @@
-import { Fragment, useMemo, useState } from "react";
-import { takeoff } from "../../src/takeoff/lines/takeoff";
+import { useMemo, useState } from "react";
+import { takeoffInParts } from "../../src/takeoff/lines/takeoff";
+import type { TakeoffPart as Headed } from "../../src/takeoff/lines/takeoffParts";
 import { LACKING } from "../../src/takeoff/lines/takeoffTable";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
@@ -11,6 +12,7 @@ import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
 import { FillLists } from "./FillLists";
 import { orderTables } from "./orderTables";
+import { TakeoffHeading } from "./TakeoffHeading";
 import { TakeoffLine, type OrderLine } from "./TakeoffLine";
 import { isTotal, TakeoffTotal } from "./TakeoffTotal";
 
@@ -23,15 +25,27 @@ export function TakeoffPart() {
   const { tables } = useLedger();
   const [by, setBy] = useKept<By>("totals.by", "");
   const [open, setOpen] = useState("");
-  const found = useMemo(
-    () => attempt(() => recordsOf(takeoff(tables.Runs?.cells, orderTables(tables, by)))),
-    [tables, by],
-  );
-  const lines = found.value ?? [];
+  const found = useMemo(() => attempt(() => takeoffInParts(tables.Runs?.cells, orderTables(tables, by))), [tables, by]);
+  const lines = recordsOf(found.value?.table ?? []);
   const total = lines.find(isTotal);
+  const { sections, rest } = inSections(
+    lines.filter((line) => line !== total && !isLacking(line)),
+    found.value?.parts,
+  );
   const columns = ["Extension", "Hours"].filter((column) => lines[0] && column in lines[0]);
-  // What the total lacks stands under it.
-  const rows = lines.filter((line) => line !== total && !isLacking(line));
+  const lineOf = (line: OrderLine, heading: string, index: number) => {
+    const key = `${heading}\n${line.Item}`;
+    return (
+      <TakeoffLine
+        key={`${key} ${index}`}
+        line={line}
+        by={by}
+        columns={columns}
+        open={open === key}
+        onOpen={() => setOpen(open === key ? "" : key)}
+      />
+    );
+  };
   return (
     <Section title={t.title}>
       <Choice<By>
@@ -55,29 +69,13 @@ export function TakeoffPart() {
             ))}
           </tr>
         </thead>
-        <tbody>
-          {rows.map((line, index) => {
-            const key = `${groupOf(line, by)}\n${line.Item}`;
-            return (
-              <Fragment key={index}>
-                {by !== "" && isCounted(line) && groupOf(line, by) !== groupOf(rows[index - 1], by) && (
-                  <tr>
-                    <th scope="rowgroup" className="rl-group" colSpan={2 + columns.length}>
-                      {groupOf(line, by) || t.unnamed(by)}
-                    </th>
-                  </tr>
-                )}
-                <TakeoffLine
-                  line={line}
-                  by={by}
-                  columns={columns}
-                  open={open === key}
-                  onOpen={() => setOpen(open === key ? "" : key)}
-                />
-              </Fragment>
-            );
-          })}
-        </tbody>
+        {sections.map(({ part, lines: own }, place) => (
+          <tbody key={place}>
+            <TakeoffHeading part={part} unnamed={by === "" ? t.ofNoSize : t.unnamed(by)} columns={columns} />
+            {own.map((line, index) => lineOf(line, part.heading, index))}
+          </tbody>
+        ))}
+        {rest.length > 0 && <tbody>{rest.map((line, index) => lineOf(line, "", index))}</tbody>}
       </table>
     </Section>
   );
@@ -86,8 +84,9 @@ export function TakeoffPart() {
 const isLacking = ({ Item }: OrderLine): boolean =>
   Object.values(LACKING).some((words) => String(Item).startsWith(`${words}:`));
 
-const isCounted = (line: OrderLine): boolean => typeof line.Quantity === "number";
-
-/** The line's group; undefined for no line, so that the first one begins a group. */
-const groupOf = (line: OrderLine | undefined, by: By): string | undefined =>
-  line && (by === "" ? "" : String(line[by] ?? ""));
+/** The lines under the heading of each part, and what stands below them all: what was not counted or not read. */
+function inSections(lines: readonly OrderLine[], parts: readonly Headed[] = []) {
+  let from = 0;
+  const sections = parts.map((part) => ({ part, lines: lines.slice(from, (from += part.count)) }));
+  return { sections, rest: lines.slice(from) };
+}

@@ -4,12 +4,14 @@ import userEvent from "@testing-library/user-event";
 import { readMade } from "../../src/made/records/madeTable";
 import { MADE_HEADERS, recordsText, type RecordCells } from "../../src/made/records/recordsText";
 import { buildRun } from "../../src/shop/run/buildRun";
+import type { BuiltRun } from "../../src/shop/run/builtRun";
 import { labelOf } from "../../src/shop/ticket/pieceLabel";
 import { ticketsOf, type Ticket } from "../../src/shop/ticket/ticket";
 import { Bender } from "../../taskpane/bender/Bender";
 import { pieceOfCode } from "../../taskpane/bender/pieceOfCode";
 import { readings } from "../../taskpane/bender/Measured";
 import { misfit } from "../simulator/alignRigid";
+import type { Centerline } from "../simulator/centerline";
 import { followTickets } from "../simulator/followTicket";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 import type { FakeBook } from "./support/fakeBook";
@@ -56,6 +58,17 @@ async function wordsOfView(name: string): Promise<string> {
   return lines.join("\n");
 }
 
+/** Farthest that what comes of the words lies from the run [in]; endless where nobody can follow them. */
+function off(text: string, built: BuiltRun): number {
+  let made: Centerline;
+  try {
+    [made] = followTickets([text]) as [Centerline];
+  } catch {
+    return Infinity;
+  }
+  return misfit(made.points, built.pulls[0]!.pull.points);
+}
+
 describe("three pieces made in the simulation from the words of the view alone", () => {
   // A half sixteenth in each mark and cut and half a hundredth of a degree in each turn, over these lengths: below 1/2 in.
   const ALLOWED = 0.5;
@@ -69,11 +82,20 @@ describe("three pieces made in the simulation from the words of the view alone",
     expect(tickets).toHaveLength(1);
     show(tickets);
     const text = await wordsOfView(tickets[0]!.name);
-    const [pull] = followTickets([text]);
-    expect(misfit(pull!.points, built.pulls[0]!.pull.points)).toBeLessThan(ALLOWED);
-    // One turned word, and it does not fit.
-    const wrong = text.replace("Line up: arrow", "Line up: star");
-    expect(misfit(followTickets([wrong])[0]!.points, built.pulls[0]!.pull.points)).toBeGreaterThan(ALLOWED);
+    expect(off(text, built)).toBeLessThan(ALLOWED);
+    // One word that is wrong, whichever it is, and it does not fit or cannot be followed.
+    const flips: [what: RegExp, by: string][] = [
+      [/Line up: arrow/, "Line up: star"],
+      [/Dial: [\d.]+°/, "Dial: 77°"],
+      [/mark at \d+'/, "mark at 6'"],
+      [/toward the datum end|toward the far end/, "toward the other end"],
+      ...(/Turn: turn 180°/.test(text) ? [[/Turn: turn 180°/, "Turn: do not turn"] as [RegExp, string]] : []),
+      ...(/ counterclockwise/.test(text) ? [[/ counterclockwise/, " clockwise"] as [RegExp, string]] : []),
+    ];
+    for (const [what, by] of flips) {
+      expect({ text, has: what.test(text) }).toEqual({ text, has: true });
+      expect({ by, off: off(text.replace(what, by), built) > ALLOWED }).toEqual({ by, off: true });
+    }
     cleanup();
   });
 });

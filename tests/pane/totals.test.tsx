@@ -126,11 +126,32 @@ test("a changed rule shows in the take-off, its trace and the cutting plan", asy
   expect(await screen.findByText(/"Straps per support" must be a number/)).toBeTruthy();
 });
 
+/** The cells of each heading in the take-off. */
+const headings = () =>
+  [...document.querySelectorAll<HTMLTableRowElement>(".rl-group")].map(({ cells }) =>
+    [...cells].map(({ textContent }) => textContent),
+  );
+
+test("each raceway and size has a heading with what its lines come to; the headings come to the total", async () => {
+  const { book } = await openTotals("Take-off");
+  expect(headings().slice(0, 2)).toEqual([["EMT 1/2"], ["RMC 3/4"]]);
+  await fill(book, "Prices", [["EMT 1/2 strap", "each", 0.5], ["RMC 3/4 strap", "each", 0.75]]); // prettier-ignore
+  await fill(book, "Labor", [["bend", 6]]);
+  await line(/^EMT 1\/2 strap/, ["6 each", "3.00", ""]);
+  // Six straps at 0.5, two at 0.75; two bends of P-1 and the two of P-3's offset at 6 minutes.
+  const [emt, rmc] = headings();
+  expect([emt!.slice(1), rmc!.slice(1)]).toEqual([
+    ["3.00", "0.20"],
+    ["1.50", "0.20"],
+  ]);
+  expect(emt![0]).toMatch(/^EMT 1\/2\d+ lines without a price or minutes$/);
+  expect(document.querySelector(".rl-total")?.textContent).toMatch(/^Total 4.50 · 0.4 h/);
+});
+
 test("the take-off in groups has a heading for each, and a line opens to the runs of its group", async () => {
   const { user } = await openTotals("Take-off");
   await user.selectOptions(screen.getByRole("combobox", { name: "Group by" }), "Area");
-  const headings = [...document.querySelectorAll(".rl-group")].map(({ textContent }) => textContent);
-  expect(headings).toEqual(["Hall", "Yard"]);
+  expect(headings()).toEqual([["Hall"], ["Yard"]]);
   await user.click(screen.getByRole("button", { name: "RMC 3/4 bend" }));
   expect(screen.getByRole("list", { name: "Runs behind RMC 3/4 bend" }).textContent).toBe("P-3 2 × 1 = 2");
 });

@@ -6,7 +6,9 @@ import { readLabor } from "../lists/labor";
 import { notRead } from "../lists/notRead";
 import { readOrder } from "./order";
 import { readPrices } from "../lists/prices";
+import { priceLine } from "./priceLine";
 import { takeoffLines } from "./takeoffLines";
+import { takeoffParts, type TakeoffPart } from "./takeoffParts";
 import { takeoffTable } from "./takeoffTable";
 import { listIn } from "../lists/valueList";
 
@@ -26,7 +28,14 @@ export interface TakeoffRanges {
  * Take-off of a Runs range as a table with a header row.
  * @throws InputError when a range lacks a needed column or `by` names none
  */
-export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] {
+export const takeoff = (runs: unknown, ranges: TakeoffRanges = {}): (string | number)[][] =>
+  takeoffInParts(runs, ranges).table;
+
+/** The same table, and the parts its first lines fall into. */
+export function takeoffInParts(
+  runs: unknown,
+  ranges: TakeoffRanges = {},
+): { table: (string | number)[][]; parts: TakeoffPart[] } {
   const { by, stock, notes } = readOrder(ranges);
   const job = buildJob({ runs, ...ranges });
   const prices = listIn(ranges.prices, readPrices);
@@ -35,5 +44,9 @@ export function takeoff(runs: unknown, ranges: TakeoffRanges = {}): (string | nu
   const counts = readCounts(ranges.counts);
   const problems = notRead(job, job.rules, stock, prices, labor, counts);
   const lines = takeoffLines(work.works, by, job.rules, stock, counts);
-  return takeoffTable(lines, work, { by, prices, labor, told, notes, problems });
+  const priced = lines.map((line) => priceLine(line, { prices, labor }));
+  return {
+    table: takeoffTable(priced, work, { by, prices, labor, told, notes, problems }),
+    parts: takeoffParts(priced, by.length > 0),
+  };
 }

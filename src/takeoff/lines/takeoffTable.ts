@@ -1,7 +1,6 @@
 import type { JobWork } from "../amounts/jobWork";
 import type { Told } from "../amounts/leftToMake";
-import type { TakeoffLine } from "../amounts/lineBook";
-import { priceLine, type Lists, type PricedLine } from "./priceLine";
+import type { Lists, PricedLine } from "./priceLine";
 import { toCent } from "../../units/money";
 
 type Cell = string | number;
@@ -22,10 +21,9 @@ export interface TakeoffView extends Lists {
  * The take-off as a table with a header row: the lines, a totals row when there are prices or labor, then whatever
  * could not be counted or read, in words.
  */
-export function takeoffTable(lines: readonly TakeoffLine[], job: JobWork, view: TakeoffView): Cell[][] {
+export function takeoffTable(priced: readonly PricedLine[], job: JobWork, view: TakeoffView): Cell[][] {
   const headers = [...view.by, "Item", "Unit", "Quantity", ...moneyHeaders(view), ...laborHeaders(view), "Note"];
   const row = (cells: Record<string, Cell | null>): Cell[] => headers.map((header) => cells[header] ?? "");
-  const priced = lines.map((line) => priceLine(line, view));
   return [
     headers,
     ...priced.map((entry) => row(lineCells(entry, view))),

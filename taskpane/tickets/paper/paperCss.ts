@@ -12,10 +12,9 @@ export const TICKET_CSS = `
 .rlt-cuts h3, .rlt-cuts h4, .rlt-cuts p, .rlt-cuts ul { margin: 0; padding: 0; }
 .rlt-ticket small { font-size: 0.8em; font-weight: 400; }
 .rlt-ticket svg { width: 100%; }
-.rlt-head { display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; border-bottom: 2px solid; padding-bottom: 0.3em; }
-.rlt-head { flex-wrap: nowrap; align-items: flex-start; }
+.rlt-head { display: flex; gap: 0 1.2em; align-items: flex-start; border-bottom: 2px solid; padding-bottom: 0.3em; }
 .rlt-names { flex: 1 1 auto; min-width: 0; display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; }
-.rlt-code { margin: 0; flex: none; width: 7.8em; text-align: center; font-size: 0.8em; font-weight: 600; line-height: 1.15; }
+.rlt-code { order: 1; margin: 0; flex: none; width: 7.8em; text-align: center; font-size: 0.8em; font-weight: 600; line-height: 1.15; }
 .rlt-code svg { shape-rendering: crispEdges; background: #fff; }
 .rlt-ticks { flex: 1 0 100%; }
 .rlt-ticks span { white-space: nowrap; }
@@ -92,6 +91,10 @@ export const TICKET_CSS = `
   .rlt-bends td:not(.rlt-mark) { grid-column: 1 / -1; }
   .rlt-bends td:not(.rlt-mark)::before { content: attr(data-label) ": "; font-weight: 600; }
   .rlt-bends .rlt-dial small, .rlt-bends td.rlt-dial b { display: inline; margin-right: 0.5em; }
+  .rlt-head { display: flow-root; }
+  .rlt-head .rlt-code { float: right; margin-left: 0.8em; }
+  .rlt-names { display: block; }
+  .rlt-head h3 span { display: block; }
   .rlt-foot, .rlt-finished { display: block; }
   .rlt-caution ul { columns: 1; }
 }

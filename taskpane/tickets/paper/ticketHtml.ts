@@ -58,12 +58,12 @@ function head(ticket: Ticket, words: TicketWriter): string {
   const shown = facts.filter(([, value]) => value !== "");
   return [
     `<header class="rlt-head">`,
+    codeHtml(ticket),
     `<div class="rlt-names"><h3>${text(run.name)} <span>${text(t.piece(ticket.piece, ticket.pieces))}</span></h3>`,
     `<p class="rlt-make">${text(t.make(run.quantity))}</p>`,
     `<p class="rlt-cut">${text(t.cut)} <strong>${text(words.length(ticket.cutLength))}</strong>${small(words.exact(ticket.cutLength))}</p>`,
     tickBoxes(run.quantity),
     `<dl>${shown.map(([name, value]) => `<div><dt>${text(name)}</dt> <dd>${text(value)}</dd></div>`).join("")}</dl></div>`,
-    codeHtml(ticket),
     "</header>",
   ].join("\n");
 }
