@@ -1,6 +1,6 @@
 import { screen, within } from "@testing-library/react";
 import { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showPane, showSetUp } from "./support/showPane";
 
 async function openBend(book?: FakeBook) {
   const shown = await showPane(book);
@@ -116,9 +116,7 @@ test("what was written over comes back", async () => {
 });
 
 test("the bend joins the selected run's route, what leads up to it straight ahead, and can be taken back", async () => {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const shown = await showSetUp();
   shown.book.type(shown.book.sheet("Runs"), 1, 0, "P-7");
   shown.book.type(shown.book.sheet("Runs"), 1, 5, "up 4'");
   await shown.user.click(screen.getByRole("tab", { name: "A bend" }));
@@ -146,9 +144,7 @@ test("the arrow keys move among the kinds, and each kind is drawn", async () => 
 });
 
 test("beside a table that grows the bend goes to a sheet of its own, one under the other", async () => {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const shown = await showSetUp();
   expect(shown.book.selected.sheet.name).toBe("Runs");
   await shown.user.click(screen.getByRole("tab", { name: "A bend" }));
   const put = async () => shown.user.click(await screen.findByRole("button", { name: "Put in the sheet" }));

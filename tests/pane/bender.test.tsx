@@ -15,7 +15,7 @@ import type { Centerline } from "../simulator/centerline";
 import { followTickets } from "../simulator/followTicket";
 import { HALF_EMT, runOf } from "../support/demoShoe";
 import type { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showSetUp } from "./support/showPane";
 
 const SHOE = { ...HALF_EMT, springback: 3, shortestTail: 3 };
 const user = userEvent.setup();
@@ -189,9 +189,7 @@ describe("in the pane", () => {
   const RUNS = [["P-1", "Quay", "Hall", "EMT", "1/2", "stub 10 up, east 5'", 2]];
 
   async function openBender(withMade: boolean) {
-    const shown = await showPane();
-    await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-    await screen.findByText(/This workbook is set up/);
+    const shown = await showSetUp();
     const sheet = shown.book.sheet("Runs");
     RUNS.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
     shown.book.table("Runs").rows = RUNS.length + 1;

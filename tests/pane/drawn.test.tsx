@@ -2,7 +2,7 @@ import { TextDecoder, TextEncoder } from "node:util";
 import { screen, waitFor } from "@testing-library/react";
 import { buildJob, builtRows } from "../../src/shop/job/job";
 import { runsDxf } from "../../workbench/shapes";
-import { showPane } from "./support/showPane";
+import { showSetUp } from "./support/showPane";
 
 // The page of the tests has neither.
 Object.assign(globalThis, { TextDecoder, TextEncoder });
@@ -23,10 +23,8 @@ const fileOf = (name: string, text: string): File =>
   Object.assign(new File([text], name), { arrayBuffer: async () => new TextEncoder().encode(text).buffer });
 
 const choose = async (name: string, text: string) => {
-  const shown = await showPane();
+  const shown = await showSetUp();
   const { user } = shown;
-  await user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
   await user.click(screen.getByRole("button", { name: "Open a DXF or a list of points" }));
   await user.upload(await screen.findByLabelText("Choose a drawing"), fileOf(name, text));
   return shown;

@@ -3,14 +3,7 @@ import { act, screen, waitFor } from "@testing-library/react";
 import { asEntered, hasToBeEntered, isLost } from "../../taskpane/workbook/design/spelling";
 import { tableName } from "../../taskpane/workbook/plan";
 import { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
-
-const setUp = async (book?: FakeBook) => {
-  const shown = await showPane(book);
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  return shown;
-};
+import { showPane, showSetUp } from "./support/showPane";
 
 test.each([
   // As files name an add-in's functions (seen in our own files, and in OfficeDev/office-js#6611).
@@ -33,7 +26,7 @@ test("only a formula of ours that shows it is lost, or is spelled otherwise, has
 });
 
 test("a workbook whose formulas are lost is known as set up, and they are written anew; the person's cells are not touched", async () => {
-  const { book, user } = await setUp();
+  const { book, user } = await showSetUp();
   const own = book.addSheet("Mine", [["#NAME?", "=VLOOKUP(1,2)", "=_xldudf_CONDUIT_OFFSET_SPACING(6,30,4)"]]);
   const corner = (sheet: string) => String(book.sheet(sheet).at(0, 0));
   const before = Object.fromEntries(["Schedule", "Takeoff", "Checks", "Progress"].map((name) => [name, corner(name)]));
@@ -56,7 +49,7 @@ test("a workbook whose formulas are lost is known as set up, and they are writte
 });
 
 test("a column of Runs that shows #NAME? is offered too", async () => {
-  const { book } = await setUp();
+  const { book } = await showSetUp();
   const runs = book.sheet("Runs");
   const column = book.cellsOf("Runs")[0]!.indexOf("Check");
   await act(async () => book.type(runs, 1, column, "#NAME?"));
@@ -66,7 +59,7 @@ test("a column of Runs that shows #NAME? is offered too", async () => {
 test("a defined name is in a table's way, and the table gets another", async () => {
   const book = new FakeBook();
   book.names.push("runs");
-  await setUp(book);
+  await showSetUp(book);
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
 });
 

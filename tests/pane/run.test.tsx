@@ -1,23 +1,17 @@
 import { act, fireEvent, screen, waitFor } from "@testing-library/react";
-import { showPane } from "./support/showPane";
+import { showRuns } from "./support/showPane";
 
 const ROUTE = 5;
 
 /** A workbook with two runs, the pane at A run. */
 async function openRuns() {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  const sheet = shown.book.sheet("Runs");
-  const write = (row: number, cells: (string | number)[]) =>
-    cells.forEach((cell, column) => sheet.put(row, column, cell));
-  write(1, ["P-1", "Quay", "Hall", "EMT", "1/2", "up 4', east 12' 6\"", 2]);
-  write(2, ["P-2", "Quay", "Hall", "RMC", "3/4", "north 5', offset 6 up at 30, ahead 4'", 1]);
-  shown.book.table("Runs").rows = 3;
-  await act(async () => shown.book.type(sheet, 2, 6, 1));
-  await shown.user.click(screen.getByRole("tab", { name: "A run" }));
+  const runs = [
+    ["P-1", "Quay", "Hall", "EMT", "1/2", "up 4', east 12' 6\"", 2],
+    ["P-2", "Quay", "Hall", "RMC", "3/4", "north 5', offset 6 up at 30, ahead 4'", 1],
+  ];
+  const shown = await showRuns(runs, "A run");
   await screen.findByRole("option", { name: "P-2" });
-  return { ...shown, sheet };
+  return shown;
 }
 
 const steps = () => screen.getAllByRole<HTMLInputElement>("textbox", { name: /^Step/ }).map(({ value }) => value);

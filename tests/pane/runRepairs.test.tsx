@@ -1,18 +1,11 @@
 /** Things a person at the run builder does by keyboard, by pointer and by mistake. */
-import { act, fireEvent, screen, waitFor } from "@testing-library/react";
-import { showPane } from "./support/showPane";
+import { fireEvent, screen, waitFor } from "@testing-library/react";
+import { showRuns } from "./support/showPane";
 
 const RUN = ["P-1", "Quay", "Hall", "EMT", "1/2", "up 20, east 40, north 30", 2];
 
 async function openRun() {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  const sheet = shown.book.sheet("Runs");
-  RUN.forEach((cell, column) => sheet.put(1, column, cell));
-  shown.book.table("Runs").rows = 2;
-  await act(async () => shown.book.type(sheet, 1, 6, 2));
-  await shown.user.click(screen.getByRole("tab", { name: "A run" }));
+  const { sheet, ...shown } = await showRuns([RUN], "A run");
   await screen.findByRole("textbox", { name: "Step 1" });
   const column = (name: string) =>
     Array.from({ length: 30 }, (_, place) => place).find((place) => sheet.at(0, place) === name)!;

@@ -1,10 +1,8 @@
 import { screen, waitFor } from "@testing-library/react";
-import { showPane } from "./support/showPane";
+import { showSetUp } from "./support/showPane";
 
 async function openShoe() {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const shown = await showSetUp();
   await shown.user.click(screen.getByRole("tab", { name: "The shoe" }));
   await screen.findByRole("textbox", { name: "Cut length" });
   const fill = async (values: Record<string, string>) => {

@@ -1,5 +1,5 @@
 import { act, screen, waitFor } from "@testing-library/react";
-import { showPane } from "./support/showPane";
+import { showSetUp } from "./support/showPane";
 
 const ROUTE = 5;
 
@@ -28,9 +28,7 @@ function holdAnswers() {
 
 /** A run of two steps in the pane, and a way to write one of them. */
 async function openRun() {
-  const { book, user } = await showPane();
-  await user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const { book, user } = await showSetUp();
   const sheet = book.sheet("Runs");
   ["P-1", "", "", "EMT", "1/2", "up 4', east 12'", 1].forEach((cell, column) => sheet.put(1, column, cell));
   await act(async () => book.type(sheet, 1, 0, "P-1"));

@@ -2,16 +2,14 @@
 import { act, screen, waitFor } from "@testing-library/react";
 import { batch, reading } from "../../taskpane/excel";
 import { useFakeExcel } from "./support/fakeExcel";
-import { showPane } from "./support/showPane";
+import { showPane, showSetUp } from "./support/showPane";
 
 const ROUTE = 5;
 const VIEWS = ["Start", "A bend", "A run", "The shoe", "Totals", "Tickets", "Bender"];
 
 /** The pane at Tickets, with one run. */
 async function openRun() {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const shown = await showSetUp();
   const sheet = shown.book.sheet("Runs");
   ["P-1", "", "", "EMT", "1/2", "stub 10 up, east 5'", 1].forEach((cell, column) => sheet.put(1, column, cell));
   await act(async () => shown.book.type(sheet, 1, ROUTE, "stub 10 up, east 5'"));

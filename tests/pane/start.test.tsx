@@ -4,19 +4,12 @@ import { readRules, rulesTable } from "../../src/rules/rules";
 import { RUN_COLUMNS } from "../../src/shop/run/runsTable";
 import { TABS } from "../../taskpane/workbook/items";
 import { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showSetUp } from "./support/showPane";
 
 const LAST_INPUT = RUN_COLUMNS.at(-1)!.name;
 
-const pressSetUp = async (book?: FakeBook) => {
-  const shown = await showPane(book);
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  return shown;
-};
-
 test("an empty workbook gets the sheets of the work, in its order, and loses its empty first sheet", async () => {
-  const { book } = await pressSetUp();
+  const { book } = await showSetUp();
   expect(book.sheets.map(({ name }) => name)).toEqual([
     ...["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
     ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
@@ -34,7 +27,7 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
 });
 
 test("input columns stand left, computed columns right, each given no more than it reads; seldom used ones are out of sight", async () => {
-  const { book } = await pressSetUp();
+  const { book } = await showSetUp();
   const [headers, row] = book.cellsOf("Runs") as [string[], string[]];
   expect(headers.slice(-4)).toEqual(["Length in.", "Bends", "Degrees", "Check"]);
   expect(headers.slice(0, -4).sort()).toEqual(RUN_COLUMNS.map(({ name }) => name).sort());
@@ -51,7 +44,7 @@ test("input columns stand left, computed columns right, each given no more than 
 });
 
 test("more sheets are made when they are wanted", async () => {
-  const { book, user } = await pressSetUp();
+  const { book, user } = await showSetUp();
   await user.click(await screen.findByRole("button", { name: "Add them" }));
   await waitFor(() => expect(book.sheets.some(({ name }) => name === "Standing")).toBe(true));
   expect(screen.queryByRole("button", { name: "Add them" })).toBeNull();
@@ -61,20 +54,20 @@ test("more sheets are made when they are wanted", async () => {
 test("a first sheet with something in it stays", async () => {
   const book = new FakeBook();
   book.sheet("Sheet1").put(4, 2, "mine");
-  await pressSetUp(book);
+  await showSetUp(book);
   expect(book.sheet("Sheet1").at(4, 2)).toBe("mine");
 });
 
 test("a first sheet with a picture and no cell stays", async () => {
   const book = new FakeBook();
   book.sheet("Sheet1").pictures = 1;
-  await pressSetUp(book);
+  await showSetUp(book);
   expect(book.sheet("Sheet1").pictures).toBe(1);
   expect(book.sheets.map(({ name }) => name)).toContain("Runs");
 });
 
 test("sizes are text, so that 1/2 does not become a date, and have a drop-down", async () => {
-  const { book } = await pressSetUp();
+  const { book } = await showSetUp();
   const runs = book.sheet("Runs");
   const size = book.cellsOf("Runs")[0]?.indexOf("Size") ?? -1;
   expect(runs.columnFormats.get(size)).toBe("@");
@@ -86,7 +79,7 @@ test("sizes are text, so that 1/2 does not become a date, and have a drop-down",
 test("a sheet of the person's named Runs stays; another name is offered", async () => {
   const book = new FakeBook();
   book.addSheet("Runs", [["my own"]]);
-  await pressSetUp(book);
+  await showSetUp(book);
   expect(book.sheet("Runs").at(0, 0)).toBe("my own");
   expect(book.table("Runs_2").sheet.name).toBe("Runs 2");
   expect(book.sheet("Schedule").at(0, 0)).toBe(

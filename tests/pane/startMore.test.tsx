@@ -1,6 +1,6 @@
 import { screen, waitFor } from "@testing-library/react";
 import { FakeBook, type Cell } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showPane, showSetUp } from "./support/showPane";
 
 const DEMO = {
   Runs: [
@@ -41,9 +41,7 @@ test("the demo job opens in an empty workbook", async () => {
 });
 
 test("in a workbook that is set up and empty, the demo job fills the empty rows and the empty tables", async () => {
-  const { book, user } = await showPane();
-  await user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
+  const { book, user } = await showSetUp();
   await user.click(screen.getByRole("button", { name: "Open the demo job" }));
   await screen.findByText(/The demo job is in the workbook/);
   expect(book.cellsOf("Runs").map((row) => row[0])).toEqual(["Run", "TH-01", "TH-02"]);

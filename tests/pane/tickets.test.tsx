@@ -2,7 +2,7 @@ import { act, screen, waitFor, within } from "@testing-library/react";
 import type { CutJob } from "../../taskpane/totals/cuts/cutJob";
 import { paintForGood, readCode } from "./support/canvas";
 import type { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showPane, showRuns } from "./support/showPane";
 
 jest.mock("../../taskpane/totals/cuts/planInWorker", () => ({
   planInWorker: (job: CutJob) => {
@@ -35,15 +35,7 @@ beforeEach(() => {
 /** The pane at Tickets; the Shoes table that setting up writes has the 1/2 EMT shoe with a deduct of 5. */
 async function openTickets(runs = RUNS) {
   paintForGood();
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  const sheet = shown.book.sheet("Runs");
-  runs.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
-  shown.book.table("Runs").rows = runs.length + 1;
-  await act(async () => shown.book.type(sheet, 1, 6, 2));
-  await shown.user.click(screen.getByRole("tab", { name: "Tickets" }));
-  return { ...shown, sheet };
+  return showRuns(runs, "Tickets");
 }
 
 const chooseJob = async (user: Awaited<ReturnType<typeof openTickets>>["user"]) =>

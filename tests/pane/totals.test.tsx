@@ -2,7 +2,7 @@ import { act, screen, waitFor, within } from "@testing-library/react";
 import type { CutJob } from "../../taskpane/totals/cuts/cutJob";
 import type { CutResult, CutSoFar } from "../../taskpane/totals/cuts/cutWork";
 import type { FakeBook } from "./support/fakeBook";
-import { showPane } from "./support/showPane";
+import { showRuns } from "./support/showPane";
 
 /** The worker's part, played here one step at a time. */
 let planning: { step(): boolean; canceled: boolean };
@@ -35,16 +35,9 @@ const RUNS = [
 ];
 
 async function openTotals(part: string) {
-  const shown = await showPane();
-  await shown.user.click(await screen.findByRole("button", { name: "Set up" }));
-  await screen.findByText(/This workbook is set up/);
-  const sheet = shown.book.sheet("Runs");
-  RUNS.forEach((cells, row) => cells.forEach((cell, column) => sheet.put(row + 1, column, cell)));
-  shown.book.table("Runs").rows = 4;
-  await act(async () => shown.book.type(sheet, 3, 6, 1));
-  await shown.user.click(screen.getByRole("tab", { name: "Totals" }));
+  const shown = await showRuns(RUNS, "Totals");
   await shown.user.click(await screen.findByRole("tab", { name: part }));
-  return { ...shown, sheet };
+  return shown;
 }
 
 test("a line of the take-off opens to the runs behind it, and a run leads to its row", async () => {

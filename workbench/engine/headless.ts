@@ -1,4 +1,4 @@
-import { type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { type IWorkbookData, LogLevel } from "@univerjs/core";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
@@ -8,10 +8,9 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-for
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { Book } from "./book";
-import { readArrayConstantsAsText } from "./functions/arrayConstant";
 import { type FunctionSet, registerFunctions } from "./functions/register";
 import { openBook } from "./open";
-import { patchEngine } from "./patches";
+import { startEngine } from "./startEngine";
 
 /** A workbook without a page around it, for the command line and for tests. */
 export interface HeadlessBook {
@@ -21,13 +20,7 @@ export interface HeadlessBook {
 
 /** Opens a workbook in Node. Wait for `book.settled()` before reading results. */
 export function openHeadless(functions: FunctionSet, data: Partial<IWorkbookData> = {}): HeadlessBook {
-  readArrayConstantsAsText();
-  patchEngine();
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
+  const univer = startEngine(LogLevel.SILENT);
   univer.registerPlugins([
     [UniverDocsPlugin],
     [UniverFormulaEnginePlugin],

@@ -3,16 +3,15 @@ import {
   ILogService,
   type Injector,
   IUniverInstanceService,
-  LocaleType,
   LogLevel,
-  Univer,
+  type Univer,
 } from "@univerjs/core";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { ChannelService, DataSyncReplicaController, IRemoteInstanceService, IRPCChannelService } from "@univerjs/rpc";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { readArrayConstantsAsText } from "../functions/arrayConstant";
 import { type FunctionSet, functionClasses } from "../functions/register";
-import { patchCalculation, patchEngine } from "../patches";
+import { patchCalculation } from "../patches";
+import { startEngine } from "../startEngine";
 import { PatientReplica } from "./patientReplica";
 import { heardOn, type Port } from "./port";
 import { ResultSender } from "./resultSender";
@@ -20,13 +19,7 @@ import { yieldInTime } from "./yieldInTime";
 
 /** Starts the engine inside a worker: it calculates for the page that started the worker. */
 export function calculateForPage(functions: FunctionSet, page: Port = globalThis): Univer {
-  readArrayConstantsAsText();
-  patchEngine();
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.WARN,
-  });
+  const univer = startEngine(LogLevel.WARN);
   univer.registerPlugins([
     [UniverFormulaEnginePlugin, { function: functionClasses(functions), intervalCount: yieldInTime() }],
     [UniverSheetsPlugin, { onlyRegisterFormulaRelatedMutations: true }],
