@@ -3,7 +3,7 @@ import { NotListedError } from "../units/errors";
 import { outsideDiameter } from "./dimensions";
 import { minimumRadius } from "./minimumRadius";
 import type { KindOfShoe } from "./kinds/record";
-import { racewayRecord, type Raceway } from "./raceway";
+import { isFlexible, racewayRecord, type Raceway } from "./raceway";
 import { sourceInWords, type Sourced } from "./sources";
 import { TRADE_SIZES, type TradeSize } from "./tradeSize";
 
@@ -53,7 +53,8 @@ function toolThatTakes(shoes: KindOfShoe, size: TradeSize): Tool | undefined {
   if ("of" in shoes) {
     const larger = sizeAbove(size, shoes.sizesUp);
     const tool = larger && toolThatTakes(shoes.of, larger);
-    return tool && { ...tool, words: `The shoe of ${shoes.name} ${larger}, one size up. ${tool.words}` };
+    const which = shoes.sizesUp === 0 ? "" : ", one size up";
+    return tool && { ...tool, words: `The shoe of ${shoes.name} ${larger}${which}. ${tool.words}` };
   }
   const deduct = shoes.deducts[size];
   const madeFor = sizeAbove(size, shoes.onEmt?.sizesUp ?? 0);
@@ -67,6 +68,7 @@ const sizeAbove = (size: TradeSize, sizesUp: number): TradeSize | undefined =>
   TRADE_SIZES[TRADE_SIZES.indexOf(size) + sizesUp];
 
 function noShoe(raceway: Raceway, size: TradeSize): string {
+  if (isFlexible(raceway)) return `${raceway} is laid by hand and not bent on a shoe.`;
   const sizes = TRADE_SIZES.filter((each) => toolThatTakes(racewayRecord(raceway).shoes, each) !== undefined);
   const has = sizes.length > 0 ? `only sizes ${sizes.join(", ")} have one` : "no size has one";
   return `There is no built-in shoe for ${raceway} ${size}: ${has}. Give its radius and deduct in the Shoes table.`;

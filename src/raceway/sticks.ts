@@ -7,18 +7,24 @@ import type { TradeSize } from "./tradeSize";
 
 const { threaded, sockets } = table;
 
-/** Straight conduit for a coupling of EMT [in]. Common practice, no source. */
+/** Straight conduit for a coupling of EMT, and for one of what is laid by hand [in]. Common practice, no source. */
 const EMT_SEAT = 1;
+
+/** The code's article of PVC. */
+const PVC = "352";
 
 /**
  * Length of a stick as conduit that can be laid or cut [in]. A threaded one comes with a coupling and is nominally 10 ft with
  * it; without, its pipe is shorter.
  *
+ * @throws NotListedError for what comes in coils
  * @example stickLength("RMC", "4").value //=> 118.25
  */
 export function stickLength(raceway: Raceway, size: TradeSize): Sourced {
-  const { stick } = racewayRecord(raceway);
-  return racewayRecord(raceway).threaded ? { value: threaded.rows[size].length, source: threaded.source } : stick;
+  const { stick, threaded: isThreaded } = racewayRecord(raceway);
+  if (isThreaded) return { value: threaded.rows[size].length, source: threaded.source };
+  if (stick) return stick;
+  throw new NotListedError(`${raceway} comes in coils and is bought by the foot: it has no stick.`);
 }
 
 /** What a threaded stick's pipe lacks of its nominal length [in]; of others their bell. */
@@ -54,13 +60,13 @@ export function couplingLength(raceway: Raceway, size: TradeSize): Sourced {
 
 /** Depth of the socket of a PVC coupling or fitting, the least [in]. @throws NotListedError for others */
 export function socketDepth(raceway: Raceway, size: TradeSize): Sourced {
-  if (racewayRecord(raceway).elbows === "PVC") return { value: sockets.rows[size], source: sockets.source };
+  if (racewayRecord(raceway).article === PVC) return { value: sockets.rows[size], source: sockets.source };
   throw new NotListedError(`No socket depth is listed for ${raceway}; only PVC has sockets.`);
 }
 
-/** Straight conduit that a coupling wants beside a bend [in]: its own length, or the depth of its socket. */
+/** Straight conduit that a coupling wants beside a bend [in]: its own length, or the depth of its socket; RTRC as PVC (common practice, no source). */
 export function couplingSeat(raceway: Raceway, size: TradeSize): number {
   const { threaded: isThreaded, elbows } = racewayRecord(raceway);
   if (isThreaded) return couplingLength(raceway, size).value;
-  return elbows === "PVC" ? socketDepth(raceway, size).value : EMT_SEAT;
+  return elbows === "PVC" ? sockets.rows[size] : EMT_SEAT;
 }

@@ -13,6 +13,7 @@ export interface Stretch {
 
 export interface Sweep {
   radius: number;
+  /** 1 for a curve that is laid by hand, which no text asks for; null where the text says nothing. */
   shots: number | null;
   step: number;
 }

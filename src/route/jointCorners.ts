@@ -60,7 +60,7 @@ function saddleCorners({ step, side, rise, angle, over }: SaddleJoint, before: V
   return { kind: "four-bend saddle", step, corners, radii, takes, shift: ORIGIN };
 }
 
-/** Equal shots on the corners of the polygon drawn around the ideal arc: each side touches the arc in its middle. */
+/** One curve of the sweep's radius where it is made in one shot; else equal shots on the corners of the polygon drawn around the ideal arc: each side touches the arc in its middle. */
 function sweepCorners(
   { step, ...sweep }: Sweep,
   before: Vec3,
@@ -69,7 +69,7 @@ function sweepCorners(
   radiusAt: RadiusAt,
 ): JointCorners {
   const shots = sweep.shots ?? Math.max(2, Math.ceil(turn / SHOT - 1e-9));
-  const radius = radiusAt(turn / shots);
+  const radius = shots === 1 ? sweep.radius : radiusAt(turn / shots);
   if (sweep.radius < radius) {
     const least = `sweep radius must be at least the shoe's ${showInches(radius)}`;
     throw new RouteError(step, `${least}; got ${showInches(sweep.radius)}`);

@@ -1,7 +1,8 @@
 import { rememberTable } from "../memory/tables";
 import { optionalRows, takeRows } from "../table/takeRows";
 import { InputError, quoteValue } from "../units/errors";
-import { RULES, type TakeoffRule } from "./data/rules";
+import { RULES } from "./data/rules";
+import type { TakeoffRule } from "./data/takeoffRule";
 import { lookUpKey } from "../units/names/lookUpKey";
 import { readRuleValue } from "./ruleValue";
 

@@ -3,7 +3,7 @@ import { useMemo } from "react";
 import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { buildOneRun } from "../../src/shop/run/oneRun";
 import { scheduleRun } from "../../src/shop/schedule/schedule";
-import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
+import { BENT_KINDS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
@@ -59,7 +59,7 @@ export function BendView() {
       <KindPicker value={kind.id} onChange={setKind} />
       <Section title={kind.title}>
         <div className="rl-grid">
-          <Choice<Raceway> label={t.raceway} value={raceway} options={RACEWAYS} onChange={setRaceway} />
+          <Choice<Raceway> label={t.raceway} value={raceway} options={BENT_KINDS} onChange={setRaceway} />
           <Choice<TradeSize> label={t.size} value={size} options={TRADE_SIZES} onChange={setSize} />
           {kind.fields.map((field) => (
             <Entry

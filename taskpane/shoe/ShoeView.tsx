@@ -1,5 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
-import { RACEWAYS, type Raceway } from "../../src/raceway/raceway";
+import { BENT_KINDS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
 import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { attempt } from "../components/attempt";
@@ -48,7 +48,7 @@ export function ShoeView() {
   return (
     <>
       <div className="rl-grid">
-        <Choice<Raceway> label={t.raceway} value={raceway} options={RACEWAYS} onChange={setRaceway} />
+        <Choice<Raceway> label={t.raceway} value={raceway} options={BENT_KINDS} onChange={setRaceway} />
         <Choice<TradeSize> label={t.size} value={size} options={TRADE_SIZES} onChange={setSize} />
       </div>
       <Section title={t.now}>

@@ -160,3 +160,30 @@ test.each(D1785)("PVC %s: the average bore is a little under the bore of the lea
     expect(gap).toBeLessThan(0.07);
   }
 });
+
+/** Rigid aluminum conduit with couplings [lb/100 ft]: a printed table headed NEC table 346-12, in a catalog of strut and hangers. */
+const ALUMINUM: readonly (readonly [TradeSize, number])[] = [
+  ["1/2", 27.4],
+  ["3/4", 36.4],
+  ["1", 53],
+  ["1-1/4", 69.6],
+  ["1-1/2", 82.2],
+  ["2", 115.7],
+  ["2-1/2", 182.5],
+  ["3", 238.9],
+  ["3-1/2", 287.7],
+  ["4", 340],
+  ["5", 465.4],
+  ["6", 612.5],
+];
+
+test("every size of aluminum is weighed", () =>
+  expect(ALUMINUM.map(([size]) => size)).toEqual(sizesOf("Aluminum RMC")));
+
+test.each(ALUMINUM)("Aluminum RMC %s weighs %f, near its metal of 0.0975 lb/in³", (size, weight) => {
+  expect(dimension("Aluminum RMC", size, "weight").value).toBe(weight);
+  const [outside, inside] = [outsideDiameter("Aluminum RMC", size), dimension("RMC", size, "insideDiameter").value];
+  const metal = (Math.PI / 4) * (outside ** 2 - inside ** 2) * 1200 * 0.0975;
+  expect(weight / metal).toBeGreaterThan(0.9);
+  expect(weight / metal).toBeLessThan(1.02);
+});

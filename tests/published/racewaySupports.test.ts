@@ -53,6 +53,31 @@ test.each([
   expect(supportRule(raceway, "1", edition, run).section).toBe(section);
 });
 
+/** NEC 2023 (and 2020, as the California code of 2022 has it): 348.30(A), 350.30(A), 356.30, 362.30(A). */
+test.each([
+  ["FMC", 54, 12, "348.30"],
+  ["LFMC", 54, 12, "350.30"],
+  ["LFNC-A", 36, 12, "356.30"],
+  ["LFNC-B", 36, 12, "356.30"],
+  ["ENT", 36, 36, "362.30"],
+] as const)("%s: every %i in., and within %i in. of each end: %s", (raceway, limit, fromEnd, section) => {
+  for (const edition of [2020, 2023] as const) {
+    expect(supportRule(raceway, "1", edition)).toMatchObject({ limit, fromEnd, section });
+  }
+});
+
+test("RTRC by its own table, which is taken to be that of PVC (from memory)", () => {
+  expect(supportRule("RTRC", "4", 2020)).toMatchObject({ limit: 84, fromEnd: 36, section: "table 355.30" });
+  expect(supportRule("RTRC", "1", 2023)).toMatchObject({ limit: 36, section: "table 355.30(B)" });
+});
+
+test("rigid of every metal as RMC of steel", () => {
+  for (const raceway of ["Aluminum RMC", "Stainless RMC"] as const) {
+    expect(supportRule(raceway, "2", 2023)).toMatchObject({ limit: 120, fromEnd: 36, section: "344.30" });
+    expect(supportRule(raceway, "2", 2023, "straight").limit).toBe(12 * 16);
+  }
+});
+
 // By hand, every 10 ft: the two end supports stand 36 in. from the ends, the gaps between them are 120 in. at most.
 test.each([
   [1, 1],

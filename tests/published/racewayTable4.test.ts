@@ -7,24 +7,36 @@ import table4 from "./data/necTable4.json";
 /** Areas are printed to a thousandth; the print's own columns differ by a little more among themselves [in²]. */
 const PRINT = 0.0011;
 
-/** The print has one table for EMT of steel and of aluminum, and none for a coat. */
-const printOf = { ...table4.rows, "Aluminum EMT": table4.rows.EMT };
+/** The print has one table for EMT of steel and of aluminum and one for RMC of every metal. */
+const printOf = {
+  ...table4.rows,
+  "Aluminum EMT": table4.rows.EMT,
+  "Aluminum RMC": table4.rows.RMC,
+  "Stainless RMC": table4.rows.RMC,
+};
 
-const rows = RACEWAYS.flatMap((raceway) =>
-  raceway === "PVC-coated RMC"
-    ? []
-    : Object.entries(printOf[raceway]).map(([size, [inside, total, ...parts]]) => ({
-        raceway,
-        size: readTradeSize(size),
-        inside: inside!,
-        total: total!,
-        parts,
-      })),
+/** It has none for a coat, and none for RTRC. */
+const PRINTED = RACEWAYS.flatMap((raceway) => (raceway === "PVC-coated RMC" || raceway === "RTRC" ? [] : [raceway]));
+
+const rows = PRINTED.flatMap((raceway) =>
+  Object.entries(printOf[raceway]).map(([size, [inside, total, ...parts]]) => ({
+    raceway,
+    size: readTradeSize(size),
+    inside: inside!,
+    total: total!,
+    parts,
+  })),
 );
 
+test("RTRC has no bore in the print: what fills it is not known", () => {
+  expect(sizesOf("RTRC")).toEqual(sizesOf("RMC"));
+  expect(() => dimension("RTRC", "2", "insideDiameter")).toThrow("No inside diameter is listed for RTRC 2.");
+  expect(() => dimension("RTRC", "2", "area")).toThrow("No area is listed for RTRC 2.");
+});
+
 test("every row of the print is there, and no other", () => {
-  expect(rows.length).toBe(66);
-  for (const raceway of RACEWAYS.filter((each) => each !== "PVC-coated RMC")) {
+  expect(rows.length).toBe(66 + 2 * 12 + 10 + 10 + 6 + 6 + 6);
+  for (const raceway of PRINTED) {
     const printed = rows.filter((row) => row.raceway === raceway).map(({ size }) => size);
     expect([...sizesOf(raceway)].sort()).toEqual(printed.sort());
   }

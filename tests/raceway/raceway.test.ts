@@ -15,6 +15,13 @@ test.each([
   ["pvc 40", "PVC 40"],
   ["Sch. 40 PVC", "PVC 40"],
   ["PVC Schedule 80", "PVC 80"],
+  ["Aluminum rigid", "Aluminum RMC"],
+  ["stainless steel RMC", "Stainless RMC"],
+  ["flex", "FMC"],
+  ["Liquidtight flexible metal conduit", "LFMC"],
+  ["LFNC B", "LFNC-B"],
+  ["ent", "ENT"],
+  ["fiberglass", "RTRC"],
 ])("%s is %s", (text, raceway) => {
   expect(readRaceway(text)).toBe(raceway);
 });
@@ -23,10 +30,12 @@ test("every kind reads itself", () => {
   expect(RACEWAYS.map((raceway) => readRaceway(raceway))).toEqual(RACEWAYS);
 });
 
-const KNOWN = "EMT, Aluminum EMT, IMC, RMC, PVC-coated RMC, PVC 40 or PVC 80";
+const KNOWN =
+  "EMT, Aluminum EMT, IMC, RMC, Aluminum RMC, Stainless RMC, PVC-coated RMC, PVC 40, PVC 80, RTRC, FMC, LFMC, LFNC-A, LFNC-B or ENT";
 
 test.each([
-  ["flex", `raceway must be ${KNOWN}; got "flex".`],
+  ["copper", `raceway must be ${KNOWN}; got "copper".`],
+  ["liquidtight", `raceway must be ${KNOWN}; got "liquidtight".`],
   ["PVC", `raceway must be ${KNOWN}; got "PVC". Write the schedule too.`],
   ["", `raceway must be ${KNOWN}; got an empty cell.`],
   [null, `raceway must be ${KNOWN}; got an empty cell.`],
@@ -37,5 +46,5 @@ test.each([
 });
 
 test("the argument is named as it is called", () => {
-  expect(() => readRaceway("flex", "Raceway")).toThrow(/^Raceway must be/);
+  expect(() => readRaceway("copper", "Raceway")).toThrow(/^Raceway must be/);
 });

@@ -7,6 +7,7 @@ const ROOMS = [
     "memory",
     "geometry",
     "raceway",
+    "raceway/byHand",
     "raceway/code",
     "wiring",
     "rules",

@@ -11,8 +11,14 @@ function expansionOf(raceway: Raceway): Expansion {
   throw new NotListedError(`No expansion is listed for ${raceway}.`);
 }
 
-/** True where the code itself says from what change a fitting is needed: PVC. */
-export const hasExpansionLimit = (raceway: Raceway): boolean => racewayRecord(raceway).expansion?.rule === "expansion";
+/** True where the expansion of its material is listed. */
+export const hasExpansion = (raceway: Raceway): boolean => racewayRecord(raceway).expansion !== undefined;
+
+/** True where the code itself says from what change a fitting is needed: PVC and RTRC. */
+export const hasExpansionLimit = (raceway: Raceway): boolean => {
+  const { expansion } = racewayRecord(raceway);
+  return expansion !== undefined && expansion.rule !== "metalExpansion";
+};
 
 /**
  * Expansion of a raceway's material [in/(in·°F)].
@@ -33,11 +39,12 @@ export const expansionRate = (raceway: Raceway): number => expansionOf(raceway).
 export const expansion = (raceway: Raceway, length: number, temperatureChange: number): number =>
   expansionRate(raceway) * length * temperatureChange;
 
-/** The rule for it: with a limit for PVC, without one for metal. */
-export const expansionRule = (raceway: Raceway, edition: Edition): CodeRule & { readonly limit?: number } =>
-  expansionOf(raceway).rule === "expansion"
-    ? { ...racewayRule("expansion", raceway, edition), limit: table.takesFitting }
-    : commonRule("metalExpansion", edition);
+/** The rule for it: with a limit for PVC and RTRC, without one for metal. */
+export function expansionRule(raceway: Raceway, edition: Edition): CodeRule & { readonly limit?: number } {
+  const { rule } = expansionOf(raceway);
+  if (rule === "metalExpansion") return commonRule(rule, edition);
+  return { ...racewayRule(rule, raceway, edition), limit: table.takesFitting };
+}
 
 /**
  * True when a straight run's change takes a fitting; 0.25 in. does.

@@ -1,6 +1,5 @@
 import { SAME_COUNT } from "../../units/tolerances";
 import { InputError, quoteValue } from "../../units/errors";
-import table from "../data/supports.json";
 import { checkSize } from "../dimensions";
 import { racewayRule, type Edition, type LimitRule, type CodeRule } from "./rules";
 import { racewayRecord, type Raceway } from "../raceway";
@@ -30,17 +29,20 @@ export function supportRule(
   run: SupportedRun = "any",
 ): SupportRule {
   checkSize(raceway, size);
-  const { rule, spacing, straightThreaded } = racewayRecord(raceway).supports;
+  const { rule, spacing, fromEnd, straightThreaded } = racewayRecord(raceway).supports;
   if (run === "any") {
-    return withSpacing(racewayRule(rule, raceway, edition), typeof spacing === "number" ? spacing : spacing[size]);
+    const feet = typeof spacing === "number" ? spacing : spacing[size];
+    return withSpacing(racewayRule(rule, raceway, edition), feet, fromEnd);
   }
-  if (straightThreaded) return withSpacing(racewayRule("threadedSupports", raceway, edition), straightThreaded[size]);
+  if (straightThreaded) {
+    return withSpacing(racewayRule("threadedSupports", raceway, edition), straightThreaded[size], fromEnd);
+  }
   throw new InputError(`run must be "any" for ${raceway}: only IMC and RMC have threaded couplings; got "straight".`);
 }
 
-function withSpacing(rule: CodeRule, feet: number): SupportRule {
-  const text = rule.text.replace("{fromEnd}", String(table.fromEnd)).replace("{spacing}", String(feet));
-  return { ...rule, text, limit: feet * FOOT, fromEnd: table.fromEnd * FOOT };
+function withSpacing(rule: CodeRule, feet: number, fromEnd: number): SupportRule {
+  const text = rule.text.replace("{fromEnd}", String(fromEnd)).replace("{spacing}", String(feet));
+  return { ...rule, text, limit: feet * FOOT, fromEnd: fromEnd * FOOT };
 }
 
 /** Reads a kind of supported run; an omitted one is any. @throws InputError */

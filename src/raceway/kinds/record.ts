@@ -17,13 +17,13 @@ export type KindOfShoe =
   | { readonly deducts: Deducts; readonly onEmt?: { readonly sizesUp: number; readonly source: string } }
   | { readonly of: KindOfShoe & { readonly deducts: Deducts }; readonly name: string; readonly sizesUp: number };
 
-/** Rate [in/(in·°F)] and rule: that of PVC says from what change a fitting is needed, that of metal does not. */
+/** Rate [in/(in·°F)] and rule: those of PVC and RTRC say from what change a fitting is needed, that of metal does not. */
 export interface Expansion {
   readonly rate: number;
-  readonly rule: "expansion" | "metalExpansion";
+  readonly rule: "expansion" | "rtrcExpansion" | "metalExpansion";
 }
 
-export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement";
+export type FittingStyle = "set-screw" | "compression" | "threaded" | "cement" | "flex" | "liquidtight" | "snap-on";
 
 /**
  * All that is to be known of a kind of raceway. A new kind is a file with one of these and a line in `kinds/index.ts`; the
@@ -35,21 +35,28 @@ export interface RacewayRecord {
   /** Its article in the electrical code. */
   readonly article: string;
   readonly sizes: DimensionRows;
-  /** Nominal length of a stick [in]. */
-  readonly stick: Sourced;
+  /** Nominal length of a stick [in]; absent for what comes in coils. */
+  readonly stick?: Sourced;
   /** True when its ends are threaded. */
   readonly threaded: boolean;
-  /** Which rule says from what size on its bends are bought as factory elbows. */
-  readonly elbows: "metal" | "PVC";
-  /** Straps: the code's rule for it and their spacing [ft], one for all sizes or by size. */
+  /** True for what is laid by hand and bought by the foot: not bent on a shoe, and no sticks to cut. */
+  readonly flexible?: true;
+  /** Which rule says from what size on its bends are bought as factory elbows; "none" for what has no elbows. */
+  readonly elbows: "metal" | "PVC" | "none";
+  /** Whether it may be the equipment ground itself: always, never, or short lengths by conditions of the code. */
+  readonly ground: "always" | "never" | "short lengths";
+  /** Straps: the code's rule for it, their spacing and the farthest from each end [ft], one for all sizes or by size. */
   readonly supports: {
     readonly rule: "supports" | "pvcSupports";
     readonly spacing: number | Readonly<Record<TradeSize, number>>;
+    readonly fromEnd: number;
     /** Spacing of a straight run with threaded couplings [ft], where the code allows another one. */
     readonly straightThreaded?: Readonly<Record<TradeSize, number>>;
   };
   /** Thermal expansion of its material, and the code's rule for it; absent where none is listed. */
   readonly expansion?: Expansion;
+  /** Places where the code does not let it be. */
+  readonly notIn?: readonly ("wet" | "buried" | "in concrete")[];
   /** Fitting styles it takes, the usual one first. Common practice, no source. */
   readonly styles: readonly FittingStyle[];
   readonly shoes: KindOfShoe;

@@ -1,10 +1,5 @@
-/** One rule of the take-off: how many, how long, or words; and where the value comes from. */
-export interface TakeoffRule {
-  readonly rule: string;
-  readonly value: string | number;
-  readonly unit: string;
-  readonly source: string;
-}
+import { OTHER_RACEWAYS } from "./otherRaceways";
+import type { TakeoffRule } from "./takeoffRule";
 
 /** The rules as they are where nobody changes one. Their names are keys that the compiler knows. */
 export const RULES = [
@@ -306,7 +301,7 @@ export const RULES = [
     rule: "Factory elbows above size, PVC",
     value: "no shoe",
     unit: "trade size",
-    source: "common practice, no source: PVC is bent in the shop only where Shoes has one for it",
+    source: "common practice, no source: PVC, and RTRC as well, is bent in the shop only where Shoes has one for it",
   },
   {
     rule: "Factory elbow angles",
@@ -505,4 +500,5 @@ export const RULES = [
     unit: "in",
     source: "yours to set: what threading or trimming takes of a cut piece",
   },
+  ...OTHER_RACEWAYS,
 ] as const satisfies readonly TakeoffRule[];

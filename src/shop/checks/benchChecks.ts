@@ -65,7 +65,7 @@ export function coarseSweeps(built: BuiltRun): Finding[] {
     pull.pull.corners.flatMap((corner, index) => {
       const angle = pull.parts.bends[index]?.angle ?? 0;
       const shot = corner.kind === "sweep" && corner.place === 1 && !isBought(pull, index);
-      const coarse = shot && angle > LARGEST_SHOT + ROUNDING;
+      const coarse = shot && corner.of > 1 && angle > LARGEST_SHOT + ROUNDING;
       return coarse ? [{ corner, angle }] : [];
     }),
   );

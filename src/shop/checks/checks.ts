@@ -14,6 +14,7 @@ import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChec
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "../code/conduitChecks";
+import { wrongPlace } from "./placeChecks";
 import type { Finding } from "../code/finding";
 import { elbowFindings } from "./elbowChecks";
 import { noShoeListed } from "./noShoe";
@@ -73,6 +74,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...tooManyDegrees(built, edition),
       ...tooTight(built, edition),
       ...tooFull(built, edition),
+      ...wrongPlace(built, edition),
       ...throatsNeeded(built, edition),
       ...dryTypeInWet(built, edition, rules),
       ...hotWithoutAmbient(built, edition, rules),

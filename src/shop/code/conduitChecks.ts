@@ -3,6 +3,7 @@ import { readConductors } from "../../wiring/readConductors";
 import { fillOf, fillSize } from "../../wiring/fill";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../raceway/code/rules";
+import { isFlexible } from "../../raceway/raceway";
 import { countSupports, supportRule } from "../../raceway/code/supports";
 import { isUserError } from "../../units/errors";
 import { show, showDegrees, showInches } from "../../units/show";
@@ -29,9 +30,30 @@ export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
   });
 }
 
+/** Least radius of a curve that is laid by hand. */
+function curvesTooTight({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
+  const least = minimumRadius(run.size, "other");
+  return pulls.flatMap(({ pull }) =>
+    pull.corners.flatMap(({ radius, step }): Finding[] => {
+      if (radius >= least - ROUNDING) return [];
+      return [
+        {
+          run: run.name,
+          weight: "stop",
+          rule: nameRule(radiusRule(run.raceway, edition)),
+          finding: `step ${step}: a curve of ${showInches(radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
+          fix: "Give the sweep a larger radius, or leave it out.",
+          step,
+        },
+      ];
+    }),
+  );
+}
+
 /** Least radius of a bend the shop makes. */
 export function tooTight(built: BuiltRun, edition: Edition): Finding[] {
   const { run } = built;
+  if (isFlexible(run.raceway)) return curvesTooTight(built, edition);
   const least = minimumRadius(run.size, "one-shot");
   const radius = Math.min(...runPieces(built).flatMap(({ bends }) => bends.map((bend) => bend.radius)));
   if (radius >= least - ROUNDING) return [];

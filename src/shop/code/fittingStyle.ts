@@ -15,6 +15,10 @@ const WORDS: Record<string, FittingStyle> = {
   cemented: "cement",
   "solvent cement": "cement",
   glued: "cement",
+  flex: "flex",
+  squeeze: "flex",
+  liquidtight: "liquidtight",
+  "snap on": "snap-on",
 };
 
 /**

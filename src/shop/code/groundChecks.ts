@@ -18,12 +18,17 @@ export function groundTooSmall(built: BuiltRun, edition: Edition, rules: RuleBoo
   const common = { run: run.name, rule: nameRule(commonRule("grounding", edition)) } as const;
   const [ground] = [...circuit.roles.grounds].sort((a, b) => circularMils(b.size) - circularMils(a.size));
   if (!ground) {
-    if (racewayRecord(run.raceway).elbows !== "PVC") return []; // metal raceways may serve as the ground themselves
+    const serves = racewayRecord(run.raceway).ground;
+    if (serves === "always") return [];
     return [
       {
         ...common,
         weight: "look",
-        finding: `no equipment grounding conductor is named, and ${run.raceway} cannot serve as one.`,
+        finding: `no equipment grounding conductor is named, and ${run.raceway} ${
+          serves === "never"
+            ? "cannot serve as one"
+            : "may serve as one only in short lengths that do not move (250.118)"
+        }.`,
         fix: "Name it in Conductors: 1 #10 THWN-2 ground, or 1 #10 bare.",
       },
     ];

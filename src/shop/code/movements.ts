@@ -1,4 +1,4 @@
-import { expansion, hasExpansionLimit, takesExpansionFitting } from "../../raceway/code/expansion";
+import { expansion, hasExpansion, hasExpansionLimit, takesExpansionFitting } from "../../raceway/code/expansion";
 import type { RuleBook } from "../../rules/rules";
 import { standsFree } from "../../wiring/place";
 import type { BuiltRun } from "../run/builtRun";
@@ -19,7 +19,7 @@ export interface Movement {
  */
 export function movements({ run, pulls }: BuiltRun, rules: RuleBook): Movement[] {
   const degrees = degreesOf(run, rules);
-  if (degrees === undefined || !standsFree(run.place)) return [];
+  if (degrees === undefined || !standsFree(run.place) || !hasExpansion(run.raceway)) return [];
   const from = hasExpansionLimit(run.raceway) ? undefined : rules.number("Expansion fitting from, metal");
   const travel = rules.number("Expansion fitting travel");
   return pulls.flatMap(({ parts }) =>

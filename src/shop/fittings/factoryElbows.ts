@@ -107,6 +107,10 @@ export function radiusOfElbow(run: OfSize, elbows: RunFittings, angle: Degrees, 
 export const elbowShoe = (run: OfSize, radius: number): Shoe =>
   noShoe(run, radius, "no shoe: every bend is a factory elbow");
 
+/** What is laid by hand is laid out with: the code's least radius for it, which may be wider in the field. */
+export const byHand = (run: OfSize): Shoe =>
+  noShoe(run, minimumRadius(run.size, "other"), "no shoe: laid by hand, at the least radius of the code");
+
 /** What straight conduit is laid out with. */
 export const straightOnly = (run: OfSize): Shoe =>
   noShoe(run, minimumRadius(run.size, "other"), "no shoe: straight conduit");

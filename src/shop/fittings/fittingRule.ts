@@ -1,5 +1,5 @@
 import { remember } from "../../memory/remember";
-import { racewayRecord, type Raceway } from "../../raceway/raceway";
+import { isFlexible, racewayRecord, type Raceway } from "../../raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
 import { readRules, type RuleBook, type RuleName } from "../../rules/rules";
 import type { EndKind } from "./endKind";
@@ -62,13 +62,16 @@ interface OfSize {
  * @param listed false where neither the user's nor the built-in shoes have one for the run
  */
 export function elbowAngles({ raceway, size }: OfSize, rule: FittingRule, listed: boolean): readonly number[] {
-  const above = racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal;
-  return isAbove(above, size, listed) ? rule.angles : [];
+  if (isFlexible(raceway)) return [];
+  return isAbove(elbowsAbove(raceway, rule), size, listed) ? rule.angles : [];
 }
 
 /** True where a rule, not the lack of a shoe, says that the shop bends a run itself. */
 export const isBentInShop = ({ raceway }: OfSize, rule: FittingRule): boolean =>
-  (racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal) !== "no shoe";
+  elbowsAbove(raceway, rule) !== "no shoe";
+
+const elbowsAbove = (raceway: Raceway, rule: FittingRule): ElbowsAbove =>
+  racewayRecord(raceway).elbows === "PVC" ? rule.pvc : rule.metal;
 
 function isAbove(above: ElbowsAbove, size: TradeSize, listed: boolean): boolean {
   if (above === "none" || above === "all") return above === "all";

@@ -14,7 +14,7 @@ import { tailNeeded, type Shoe } from "../shoe/shoe";
 
 /** What the pulls of a run have in common. */
 export interface PullMaking {
-  /** Longest piece a stick gives [in]. */
+  /** Longest piece a stick gives [in]; Infinity for what is laid by hand, whose curves are no bends of the shop. */
   readonly stick: number;
   readonly shoe: Shoe;
   readonly taken: Taken;
@@ -27,8 +27,8 @@ export interface PullMaking {
 /** Works a part of a run between boxes out: its elbows, and the pieces before, between and after them. */
 export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, making: PullMaking): BuiltPull {
   const parts = pathParts(pullPath(pull));
-  const bends = placedBends(pull, parts);
-  const zones = joinZones(pull, parts, bends, besideBend(making));
+  const bends = making.stick === Infinity ? [] : placedBends(pull, parts);
+  const zones = joinZones(pull, parts, placedBends(pull, parts), besideBend(making));
   const pieces: Piece[] = [];
   const elbows: FactoryElbow[] = [];
   /** Developed positions where a piece or an elbow ends. */

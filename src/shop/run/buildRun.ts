@@ -1,5 +1,7 @@
 import { outsideDiameter } from "../../raceway/dimensions";
 import { usableStick } from "../../raceway/sticks";
+import { isFlexible } from "../../raceway/raceway";
+import { RouteError } from "../../route/text/routeError";
 import { endKind } from "../fittings/endKind";
 import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
@@ -17,6 +19,7 @@ import { buildPull } from "./buildPull";
 import type { BuiltPull, BuiltRun } from "./builtRun";
 import { isBentInShop, USUAL_FITTINGS, type FittingRule } from "../fittings/fittingRule";
 import {
+  byHand,
   elbowShoe,
   fittingsOf,
   isBought,
@@ -47,6 +50,7 @@ export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: FittingRule = US
   buildOnce(run, shoes, elbows);
 
 const buildOnce = remember((run: Run, shoes: ShoeBook, rule: FittingRule): BuiltRun => {
+  if (isFlexible(run.raceway)) return buildByHand(run, rule);
   const answer = shoes.lookUp(run.raceway, run.size);
   const elbows = fittingsOf(run, rule, !("notListed" in answer));
   const walked = walkOf(run);
@@ -69,6 +73,16 @@ const buildOnce = remember((run: Run, shoes: ShoeBook, rule: FittingRule): Built
   return built;
 });
 
+/** A run of what is laid by hand: measured along its curves, one length from box to box, nothing for the bender to do. */
+function buildByHand(run: Run, rule: FittingRule): BuiltRun {
+  const steps = readRoute(run.route);
+  const asked = steps.findIndex(({ kind }) => kind === "elbow");
+  if (asked >= 0) throw new RouteError(asked + 1, `${run.raceway} is laid by hand: it has no elbows.`);
+  const curves = steps.map((step) => (step.kind === "sweep" ? { ...step, shots: 1 } : step));
+  const walked = walkRoute(curves, outsideDiameter(run.raceway, run.size));
+  return buildWalked(run, walked, byHand(run), fittingsOf(run, rule, true));
+}
+
 const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));
 
@@ -76,7 +90,9 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
   const { pulls, endsInBox } = layOut(walked, (angle, elbow) =>
     isBought({ angle, corner: { elbow } }, fittings)
       ? radiusOfElbow(run, fittings, angle, elbow)
-      : radiusOf(shoe, angle),
+      : isFlexible(run.raceway)
+        ? shoe.radius
+        : radiusOf(shoe, angle),
   );
   refuseShortLegs(pulls, lengthsAsIn(walked.steps));
   const { bell } = fittings;
@@ -89,7 +105,12 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
   const built = pulls.map((pull, index) => {
     const [from, to] = [index === 0 ? run.from : "", index === pulls.length - 1 ? run.to : ""];
     const making = {
-      ...{ stick, shoe, start, joints: run.joints?.map((joint) => joint - start) },
+      ...{
+        stick: isFlexible(run.raceway) ? Infinity : stick,
+        shoe,
+        start,
+        joints: run.joints?.map((joint) => joint - start),
+      },
       taken: { fittings, start: takeOut(from), end: takeOut(to) },
     };
     const made = buildPull(pull, index + 1, pieceNumber, making);

@@ -1,4 +1,5 @@
 import { tidyDegrees } from "../../geometry/angle";
+import { isFlexible } from "../../raceway/raceway";
 import { remember } from "../../memory/remember";
 import { formatLength } from "../../units/length";
 import { linesOf, type Job } from "../job/job";
@@ -7,7 +8,7 @@ import { dialOrWords } from "../shoe/dialOrWords";
 import { bendKind } from "./lineUp";
 import { markFor } from "../shoe/marks";
 import { handbookSpacing } from "./handbook";
-import { elbowNote, endNotes, scheduleNote } from "./scheduleNotes";
+import { curveNotes, elbowNote, endNotes, scheduleNote } from "./scheduleNotes";
 import { pointWords, turnWords } from "./turnWords";
 import { usualStrokes } from "./usualStrokes";
 
@@ -67,7 +68,10 @@ export const scheduleRun: (built: BuiltRun) => readonly ScheduleRow[] = remember
 
 function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
   const common = pieceCells(built, piece);
-  if (piece.bends.length === 0) return [{ ...common, Kind: "straight", Note: endNotes(piece).join("; ") }];
+  if (piece.bends.length === 0) {
+    const kind = isFlexible(built.run.raceway) ? "laid by hand" : "straight";
+    return [{ ...common, Kind: kind, Note: [...curveNotes(built, piece), ...endNotes(piece)].join("; ") }];
+  }
   const strokes = usualStrokes(piece, built.shoe);
   return strokes.map(({ index, lineUp, hook, roll }, place): ScheduleRow => {
     const bend = piece.bends[index]!;

@@ -1,5 +1,6 @@
 import { toRadians } from "../../geometry/angle";
-import { showInches } from "../../units/show";
+import { isFlexible } from "../../raceway/raceway";
+import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
 import { handbookSpacing } from "./handbook";
@@ -69,6 +70,16 @@ export function shortTail(built: BuiltRun, piece: Piece, index: number): string 
   const needed = tailNeeded(built.shoe);
   if (tail >= needed) return undefined;
   return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
+}
+
+/** What is laid by hand is not bent on a shoe: how much it turns, and how tight. */
+export function curveNotes({ run, pulls }: BuiltRun, { pull }: Piece): string[] {
+  if (!isFlexible(run.raceway)) return [];
+  const { bends } = pulls[pull - 1]!.parts;
+  if (bends.length === 0) return ["not bent on a shoe"];
+  const degrees = bends.reduce((sum, { angle }) => sum + angle, 0);
+  const radius = Math.min(...bends.map((bend) => bend.radius));
+  return [`not bent on a shoe; its pull turns ${showDegrees(degrees)}, at ${showInches(radius)} radius or more`];
 }
 
 /** Which ends of a piece are coupled. */

@@ -1,7 +1,7 @@
 import { rememberTable } from "../../memory/tables";
 import { defaultShoe } from "../../raceway/defaultShoes";
 import { outsideDiameter } from "../../raceway/dimensions";
-import { readRaceway, type Raceway } from "../../raceway/raceway";
+import { isFlexible, readRaceway, type Raceway } from "../../raceway/raceway";
 import { readTradeSize, type TradeSize } from "../../raceway/tradeSize";
 import { readTable } from "../../table/headerTable";
 import { InputError, isUserError, NotListedError } from "../../units/errors";
@@ -41,6 +41,8 @@ export const readShoes: (range: unknown) => ShoeBook = rememberTable((range) => 
     try {
       const raceway = readRaceway(row.get("Raceway"));
       const size = readTradeSize(row.get("Size"));
+      if (isFlexible(raceway))
+        throw new InputError(`${raceway} is laid by hand and not bent on a shoe; leave the row out.`);
       key = keyOf(raceway, size);
       if (own.has(key) || spoilt.has(key)) {
         throw new InputError(`${raceway} ${size} stands twice in shoes; keep one row for each raceway and size.`);

@@ -1,4 +1,4 @@
-import { racewayRecord } from "../../raceway/raceway";
+import { isFlexible, racewayRecord } from "../../raceway/raceway";
 import { showDegrees } from "../../units/show";
 import { WHOLE_STICK } from "../../units/tolerances";
 import type { Run } from "../run/runsTable";
@@ -43,10 +43,11 @@ export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: str
 }
 
 /**
- * Which ends are threaded again or reamed. A stick's own thread goes to the datum end; a piece from the middle of a stick
+ * Which ends are threaded again, reamed or trimmed. A stick's own thread goes to the datum end; a piece from the middle of a stick
  * has none. Common practice, no source.
  */
 export function sawnEnds({ raceway, stick }: Run, { cutLength }: Piece): string {
+  if (isFlexible(raceway)) return "trim them";
   if (stick - cutLength < WHOLE_STICK) return "none: a whole stick";
   if (!racewayRecord(raceway).threaded) return "ream them";
   return "thread and ream the far end; the datum end too, unless it has the stick's own thread";

@@ -1,4 +1,4 @@
-import type { Raceway } from "../../raceway/raceway";
+import { isFlexible, type Raceway } from "../../raceway/raceway";
 import { nominalStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 
@@ -28,7 +28,7 @@ export interface Item {
   readonly name: string;
   readonly kind: ItemKind;
   readonly unit: "ft" | "each";
-  /** False for what is installed or made, but not bought: feet of conduit, bends, couplings that come with a stick. */
+  /** False for what is installed or made, but not bought: feet of conduit that comes in sticks, bends, couplings that come with a stick. */
   readonly bought: boolean;
   /** Absent for what belongs to no one raceway and size: named boxes, conductors, counted items. */
   readonly raceway?: Raceway;
@@ -55,7 +55,7 @@ export function sizedItem({ raceway, size }: OfSize, kind: ItemKind, words: stri
     name: `${raceway} ${size} ${words}`,
     kind,
     unit,
-    bought: kind !== "conduit" && kind !== "bend",
+    bought: kind === "conduit" ? isFlexible(raceway) : kind !== "bend",
     raceway,
     size,
   };

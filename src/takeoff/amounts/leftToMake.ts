@@ -1,3 +1,4 @@
+import { isFlexible } from "../../raceway/raceway";
 import { remember } from "../../memory/remember";
 import { runPieces } from "../../shop/run/builtRun";
 import type { BuiltRow, Job } from "../../shop/job/job";
@@ -19,8 +20,9 @@ export type LeftToMake = (job: Job) => {
   readonly told: readonly Told[];
 };
 
-/** True where a piece of it is still to be cut. */
-export const isToCut = ({ left }: RowWork): boolean => left === undefined || left.some((count) => count > 0);
+/** True where a piece of it is still to be cut from a stick. */
+export const isToCut = ({ left, run }: RowWork): boolean =>
+  !isFlexible(run.raceway) && (left === undefined || left.some((count) => count > 0));
 
 /**
  * The work of a job without the conduit, the bends and the cuts of what is made. What goes onto the finished pieces

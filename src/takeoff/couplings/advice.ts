@@ -3,6 +3,7 @@ import { jobOf, type Job } from "../../shop/job/job";
 import { racewayRecord } from "../../raceway/raceway";
 import { toInches } from "../../units/length";
 import { SAME_COUNT } from "../../units/tolerances";
+import { stickRule } from "../../rules/stickRules";
 import { stickItem } from "../amounts/item";
 import { jobWork, type RowWork } from "../amounts/jobWork";
 import type { CutLot } from "../cuts/cutLots";
@@ -62,7 +63,7 @@ export function couplingAdvice(lot: CutLot, plan: CutPlan, base: AdviceBase): Co
   const pieces = runPiecesOf(lot.works, asked.pieces, grid, base.prices);
   const rack = rackOf(plan, pieces, asked.request.kerf ?? 0);
   const worth = rack.sticks.map(({ kind, isBought }) => (isBought ? priceOf(plan.stocks[kind]!.length, true)! : 0));
-  const allowance = rules.number(`Cut allowance per piece, ${lot.raceway}`);
+  const allowance = rules.number(stickRule("Cut allowance per piece", lot.raceway));
   const more = (asked.request.kerf ?? 0) + Math.ceil(allowance / stepsToInches(1, grid) - SAME_COUNT);
   const removals = fewerSticks(rack, worth, { pieces, more, shortest: shortestPart(grid) });
   for (let some = removals.length; some > 0; some = Math.floor(some / 2)) {

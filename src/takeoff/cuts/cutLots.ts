@@ -7,6 +7,7 @@ import type { LabeledPiece } from "../saw/cutLabels";
 import type { Stick } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
 import { labelKey } from "../amounts/lineBook";
+import { stickRule } from "../../rules/stickRules";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 
@@ -56,7 +57,7 @@ function withoutBell({ run, row }: RowWork, sticks: readonly Stick[]): readonly 
  */
 export function lotPieces(works: readonly RowWork[], grid: CutGrid, rules: RuleBook): LabeledPiece[] {
   return works.flatMap(({ run, pieces, left }) => {
-    const allowance = rules.number(`Cut allowance per piece, ${run.raceway}`);
+    const allowance = rules.number(stickRule("Cut allowance per piece", run.raceway));
     return pieces.flatMap((piece, index): LabeledPiece[] => {
       const length =
         run.stick - piece < WHOLE_STICK ? wholeSteps(run.stick, grid) : nearestSteps(piece + allowance, grid);

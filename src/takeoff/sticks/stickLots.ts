@@ -1,7 +1,8 @@
-import type { Raceway } from "../../raceway/raceway";
+import { isFlexible, type Raceway } from "../../raceway/raceway";
 import type { TradeSize } from "../../raceway/tradeSize";
 import { stickItem } from "../amounts/item";
 import { labelKey, type LineBook, type TakeoffLine } from "../amounts/lineBook";
+import { stickRule } from "../../rules/stickRules";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 
@@ -35,7 +36,7 @@ export class StickLots {
 
   add(work: RowWork): void {
     const { row, run, joints, coupling, stickCouplingFits } = work;
-    this.works.push(work);
+    if (!isFlexible(run.raceway)) this.works.push(work);
     if (joints === 0) return;
     const line = this.book.add(this.group, coupling, { rows: [row], each: joints, times: run.quantity, note: "" });
     if (stickCouplingFits) this.joints.set(coupling.name, { line, raceway: run.raceway, size: run.size });
@@ -54,7 +55,7 @@ export class StickLots {
       const line = this.book.add(this.group, item, source);
       notes.forEach((note) => line.notes.add(note));
       const key = labelKey([run.raceway, run.size]);
-      const withThem = sticks * rules.number(`Couplings with each stick, ${run.raceway}`);
+      const withThem = sticks * rules.number(stickRule("Couplings with each stick", run.raceway));
       couplings.set(key, (couplings.get(key) ?? 0) + withThem);
     }
     for (const { line, raceway, size } of this.joints.values()) {

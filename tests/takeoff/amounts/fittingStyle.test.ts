@@ -7,11 +7,19 @@ const TAKES = {
   "Aluminum EMT": ["set-screw", "compression"],
   IMC: ["threaded", "set-screw", "compression"],
   RMC: ["threaded", "set-screw", "compression"],
+  "Aluminum RMC": ["threaded", "compression"],
+  "Stainless RMC": ["threaded"],
   "PVC-coated RMC": ["threaded"],
   "PVC 40": ["cement"],
   "PVC 80": ["cement"],
+  RTRC: ["cement"],
+  FMC: ["flex"],
+  LFMC: ["liquidtight"],
+  "LFNC-A": ["liquidtight"],
+  "LFNC-B": ["liquidtight"],
+  ENT: ["snap-on"],
 };
-const STYLES = ["set-screw", "compression", "threaded", "cement"];
+const STYLES = ["set-screw", "compression", "threaded", "cement", "flex", "liquidtight", "snap-on"];
 
 test.each(RACEWAYS)("%s takes its styles and no other; an empty cell is the usual one", (raceway) => {
   expect(readFittingStyle("", raceway)).toBe(TAKES[raceway][0]);
@@ -33,6 +41,9 @@ test.each([
   ["cemented", "PVC 40", "cement"],
   ["solvent-cement", "PVC 80", "cement"],
   ["glued", "PVC 40", "cement"],
+  ["squeeze", "FMC", "flex"],
+  ["snap on", "ENT", "snap-on"],
+  ["set-screw", "FMC", undefined],
   ["welded", "RMC", undefined],
 ] as const)("%s on %s: %s", (words, raceway, style) => {
   if (style) expect(readFittingStyle(words, raceway)).toBe(style);
