@@ -1,3 +1,5 @@
+import { takeoffInGroups } from "../../src/bid/takeoffInGroups";
+import { readYes } from "../cell/yesNo";
 import { bendCounts } from "../../src/takeoff/reports/bendCounts";
 import { changes } from "../../src/takeoff/reports/changes";
 import { leftToMake } from "../../src/made/counts/leftToMake";
@@ -11,7 +13,7 @@ import { answerInSlices } from "../cell/inSlices";
 /**
  * Material take-off of a whole job: conduit, sticks, couplings, fittings, straps, boxes, conductors, bends; priced when prices are given; spills with a header row.
  *
- * Sticks are counted within each group. A name under From or To is one box; with each before it, as each receptacle, one for every run of the row.
+ * Sticks are counted within each group; with subtotals they are bought for the whole job and shared, and the groups add up to it to the cent. A name under From or To is one box; with each before it, as each receptacle, one for every run of the row.
  * A run that cannot be counted and an item without a price are named, never zero.
  * Example: =CONDUIT.JOB.TAKEOFF(Runs[#All], Prices[#All], Shoes[#All], "Area") //=> Area, Item, Unit, Quantity, …
  * Source: derived from the routes; the rules and their sources stand in JOB.RULES.
@@ -27,6 +29,7 @@ import { answerInSlices } from "../cell/inSlices";
  * @param {any[][]} [stock] Stock table as for JOB.CUTS: sticks of its lengths are ordered, after what is on hand; with by, all are bought
  * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
  * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param {any} [subtotals] yes: one order for the whole job, told apart by groups, with a subtotal to each; omitted or no: each group has its own sticks
  * @param invocation lets a newer edit end it
  * @returns {any[][]} take-off with a header row
  */
@@ -40,13 +43,16 @@ export function jobTakeoff(
   stock?: any[][],
   made?: any[][],
   counts?: any[][],
+  subtotals?: any,
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, prices, shoes, by, labor, rules, stock, made, counts],
+    [runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals],
     invocation,
-    (runs, prices, shoes, by, labor, rules, stock, made, counts) =>
-      takeoff(runs, { prices, shoes, by, labor, rules, stock, counts, left: leftToMake(made) }),
+    (runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals) => {
+      const takeOff = readYes(subtotals, "subtotals") ? takeoffInGroups : takeoff;
+      return takeOff(runs, { prices, shoes, by, labor, rules, stock, counts, left: leftToMake(made) });
+    },
   );
 }
 

@@ -9,7 +9,11 @@ export type Group = readonly string[];
  * The groups of a job in their order, each once; one without cells where nothing is grouped by.
  * @param more groups of other tables
  */
-export function groupsOf({ works, counts }: PricedJob, by: readonly string[], more: readonly Group[] = []): Group[] {
+export function groupsOf(
+  { works, counts }: Pick<PricedJob, "works" | "counts">,
+  by: readonly string[],
+  more: readonly Group[] = [],
+): Group[] {
   const rows = [...works.map(({ row }) => row), ...counts.counts.map(({ row }) => row)];
   const all = [...rows.map((row) => by.map((column) => rowCell(row, column))), ...more];
   const groups = [...new Map(all.map((cells) => [labelKey(cells), cells])).values()];

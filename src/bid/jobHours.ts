@@ -1,5 +1,4 @@
 import { workName } from "../takeoff/lists/labor";
-import { sumOf } from "./amounts";
 import { addedTo } from "./labor/factors";
 import type { PricedJob } from "./pricedJob";
 import type { Shares } from "./shares";
@@ -34,15 +33,12 @@ export function jobHours({ job, lines, labor, factors }: PricedJob, shares: Shar
       };
       works.set(name, work);
       const part = addedTo(source.rows, factors, job.rules);
-      const weights = shares.ofSource(line, source);
-      const all = sumOf(weights);
-      weights.forEach((weight, place) => {
-        const quantity = (source.each * source.times * weight) / all;
+      for (const [place, quantity] of shares.quantities(line, source)) {
         const hours = (quantity * minutes) / 60;
         work.quantity[place]! += quantity;
         work.hours[place]! += hours;
         work.added[place]! += hours * part;
-      });
+      }
     }
   }
   return [...works.values()];

@@ -17,7 +17,7 @@ export type OrderLine = Readonly<Record<string, string | number>>;
 
 interface LineProps {
   line: OrderLine;
-  /** Column the order is grouped by; empty for none. */
+  /** Columns the order is grouped by, parted by commas; empty for none. */
   by: string;
   /** Columns after Quantity. */
   columns: readonly string[];
@@ -70,25 +70,37 @@ export function TakeoffLine({ line, by, columns, open, onOpen }: LineProps) {
   );
 }
 
-/** The runs behind a line, with what each takes. */
+/** The runs behind a line, with what each takes; behind a share of a whole, the runs behind the whole. */
 function Behind({ line, by }: { line: OrderLine; by: string }) {
   const { tables } = useLedger();
-  const order = orderTables(tables, by);
   const item = String(line.Item);
-  const rows = attempt(() => recordsOf(trace(tables.Runs?.cells, item, order)));
-  if (!rows.value) return <p className="rl-hint">{rows.problem}</p>;
+  const columns = by === "" ? [] : by.split(", ");
+  const tell = (grouped: string) =>
+    attempt(() => recordsOf(trace(tables.Runs?.cells, item, orderTables(tables, grouped))));
+  const own = tell(by);
+  const rows = own.value?.filter((row) => isPart(row) && columns.every((column) => row[column] === line[column])) ?? [];
+  const isShare = by !== "" && Math.abs(sumOf(rows) - Number(line.Quantity)) > NONE;
+  const told = isShare ? tell("") : own;
+  if (!told.value) return <p className="rl-hint">{told.problem}</p>;
   return (
-    <ul className="rl-behind" aria-label={t.behind(item)}>
-      {rows.value
-        .filter((row) => typeof row.Each === "number" && (by === "" || row[by] === line[by]))
-        .map((row, index) => (
+    <>
+      {isShare && <p className="rl-hint">{t.share}</p>}
+      <ul className="rl-behind" aria-label={t.behind(item)}>
+        {(isShare ? told.value.filter(isPart) : rows).map((row, index) => (
           <li key={index}>
             <RowLinks names={String(row.Run).split(", ")} /> <span className="rl-number">{amount(row)}</span>
           </li>
         ))}
-    </ul>
+      </ul>
+    </>
   );
 }
+
+/** Less of a quantity than this is none [ft or pieces]. */
+const NONE = 1e-6;
+
+const isPart = (row: OrderLine): boolean => typeof row.Each === "number";
+const sumOf = (rows: readonly OrderLine[]): number => rows.reduce((sum, { Amount }) => sum + Number(Amount), 0);
 
 const amount = (row: OrderLine): string =>
   `${show(Number(row.Each), 1)} × ${row.Times} = ${show(Number(row.Amount), 1)}`;

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { takeoffInParts } from "../../src/takeoff/lines/takeoff";
+import { groupedParts } from "../../src/bid/takeoffInGroups";
 import type { TakeoffPart as Headed } from "../../src/takeoff/lines/takeoffParts";
 import { LACKING } from "../../src/takeoff/lines/takeoffTable";
 import { attempt } from "../components/attempt";
@@ -17,7 +17,7 @@ import { TakeoffLine, type OrderLine } from "./TakeoffLine";
 import { isTotal, TakeoffTotal } from "./TakeoffTotal";
 
 const t = strings.totals.takeoff;
-const BY = ["Job", "Area", "Crew", "Date"] as const;
+const BY = ["Job", "Area", "Area, Phase", "Phase", "Crew", "Date"] as const;
 type By = (typeof BY)[number] | "";
 
 /** What to order, line by line, with its price and hours; a line opens to the runs behind its number. */
@@ -25,7 +25,7 @@ export function TakeoffPart() {
   const { tables } = useLedger();
   const [by, setBy] = useKept<By>("totals.by", "");
   const [open, setOpen] = useState("");
-  const found = useMemo(() => attempt(() => takeoffInParts(tables.Runs?.cells, orderTables(tables, by))), [tables, by]);
+  const found = useMemo(() => attempt(() => groupedParts(tables.Runs?.cells, orderTables(tables, by))), [tables, by]);
   const lines = recordsOf(found.value?.table ?? []);
   const total = lines.find(isTotal);
   const { sections, rest } = inSections(
@@ -53,7 +53,7 @@ export function TakeoffPart() {
         value={by}
         options={[{ value: "", text: t.noGroups }, ...BY]}
         onChange={setBy}
-        hint={by === "" ? undefined : t.ownSticks}
+        hint={by === "" ? undefined : t.oneOrder}
       />
       {found.problem && <Notice intent="error">{found.problem}</Notice>}
       {total && <TakeoffTotal line={total} />}
@@ -71,7 +71,11 @@ export function TakeoffPart() {
         </thead>
         {sections.map(({ part, lines: own }, place) => (
           <tbody key={place}>
-            <TakeoffHeading part={part} unnamed={by === "" ? t.ofNoSize : t.unnamed(by)} columns={columns} />
+            <TakeoffHeading
+              part={part}
+              unnamed={by === "" ? t.ofNoSize : t.unnamed(by.split(", ").join(" or "))}
+              columns={columns}
+            />
             {own.map((line, index) => lineOf(line, part.heading, index))}
           </tbody>
         ))}

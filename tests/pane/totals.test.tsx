@@ -149,6 +149,27 @@ test("the take-off in groups has a heading for each, and a line opens to the run
   expect(screen.getByRole("list", { name: "Runs behind RMC 3/4 bend" }).textContent).toBe("P-3 2 × 1 = 2");
 });
 
+test("groups of two columns add up to the total, and a share of the sticks opens to the runs of the whole order", async () => {
+  const { book, user, sheet } = await openTotals("Take-off");
+  await fill(book, "Prices", [
+    ["EMT 1/2 conduit, 10 ft stick", "each", 6],
+    ["RMC 3/4 conduit, 10 ft stick", "each", 30],
+  ]);
+  await act(async () => book.type(sheet, 2, 2, "Yard"));
+  await user.selectOptions(screen.getByRole("combobox", { name: "Group by" }), "Area, Phase");
+  await waitFor(() => expect(headings().map(([heading]) => heading?.slice(0, 4))).toEqual(["Hall", "Yard"]));
+  // Three EMT sticks, two RMC: 78.00 in all. Of the EMT 20 ft less two gains are in the hall, 7 ft in the yard.
+  const sums = headings().map(([, money]) => Number(money));
+  expect(sums[0]! + sums[1]!).toBeCloseTo(78, 9);
+  expect(sums[0]).toBeGreaterThan(13.2);
+  expect(sums[0]).toBeLessThan(13.4);
+  await user.click(screen.getAllByRole("button", { name: "EMT 1/2 conduit, 10 ft stick" })[0]!);
+  expect(screen.getByText(/A share of the whole job's/)).toBeTruthy();
+  expect(screen.getByRole("list", { name: "Runs behind EMT 1/2 conduit, 10 ft stick" }).textContent).toBe(
+    "P-1P-2 3 × 1 = 3",
+  );
+});
+
 test("bends are counted as the person asks, in words too", async () => {
   const { user } = await openTotals("Bends");
   const words = () => document.querySelector(".rl-figure desc")?.textContent;

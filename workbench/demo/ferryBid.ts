@@ -12,11 +12,11 @@ export const demoCosts: readonly (readonly DemoCell[])[] = [
 
 /** What hangs on no run. */
 export const demoCounts: readonly (readonly DemoCell[])[] = [
-  ["Item", "Unit", "Quantity", "Area", "Note"],
-  ["Gate reader", "each", 6, "Ticket hall", "invented"],
-  ["Exit sign", "each", 4, "Ticket hall", "invented"],
-  ["Floodlight on pole", "each", 5, "Dock lighting", "invented"],
-  ["Strut 1-5/8", "ft", 60, "Pump room", "invented"],
+  ["Item", "Unit", "Quantity", "Area", "Phase", "Note"],
+  ["Gate reader", "each", 6, "Ticket hall", "2", "invented"],
+  ["Exit sign", "each", 4, "Ticket hall", "2", "invented"],
+  ["Floodlight on pole", "each", 5, "Dock lighting", "1", "invented"],
+  ["Strut 1-5/8", "ft", 60, "Pump room", "1", "invented"],
 ];
 
 export const demoCrews: readonly (readonly DemoCell[])[] = [

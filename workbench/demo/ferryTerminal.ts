@@ -24,6 +24,7 @@ export const RUN_HEADERS = [
   "Ambient",
   "Breaker",
   "Check pull",
+  "Phase",
 ] as const;
 
 type DemoRun = readonly [
@@ -343,6 +344,10 @@ const TEMPERATURE_CHANGE: Readonly<Record<string, number>> = { "DL-09": 60 };
 const AMBIENT: Readonly<Record<string, number>> = { "PR-01": 40 };
 const CHECK_PULL: Readonly<Record<string, string>> = { "PR-07": "yes" };
 
+/** The ticket hall is wired in two phases: before the tiles and after them. */
+const SECOND_PHASE = ["TH-06", "TH-07", "TH-08", "TH-10", "TH-11"];
+const phaseOf = (run: string): string => (SECOND_PHASE.includes(run) ? "2" : "1");
+
 const JOB = "Ferry terminal";
 
 type RunCell = string | number | null;
@@ -354,7 +359,7 @@ const siteOf = (run: string): RunCell[] =>
 export const demoRuns: readonly (readonly RunCell[])[] = [
   RUN_HEADERS,
   ...RUNS.map(([run, area, ...rest]) => {
-    return [run, JOB, area, ...rest, ...BENDING[area], ...siteOf(run)];
+    return [run, JOB, area, ...rest, ...BENDING[area], ...siteOf(run), phaseOf(run)];
   }),
 ];
 

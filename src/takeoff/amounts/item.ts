@@ -35,6 +35,8 @@ export interface Item {
   readonly size?: TradeSize;
   /** Length of a stick [ft]; for sticks only. */
   readonly stickFeet?: number;
+  /** Name of the item it is taken in place of: a coupling that comes with a stick, of one to buy. */
+  readonly inPlaceOf?: string;
   /** What a stick costs by the user's Stock table; for sticks only. */
   readonly stockPrice?: number;
 }

@@ -21,12 +21,27 @@ export interface TakeoffView extends Lists {
  * The take-off as a table with a header row: the lines, a totals row when there are prices or labor, then whatever
  * could not be counted or read, in words.
  */
-export function takeoffTable(priced: readonly PricedLine[], job: JobWork, view: TakeoffView): Cell[][] {
+export const takeoffTable = (priced: readonly PricedLine[], job: JobWork, view: TakeoffView): Cell[][] =>
+  tableOfParts(priced, job, view, priced);
+
+/** Lines of a group added up: the cells of the group, as many as it has in common, and its lines. */
+export interface Subtotal {
+  readonly group: readonly string[];
+  readonly lines: readonly PricedLine[];
+}
+
+/** The same, with what stands in place of its lines where they are told apart by groups. */
+export function tableOfParts(
+  priced: readonly PricedLine[],
+  job: JobWork,
+  view: TakeoffView,
+  parts: readonly (PricedLine | Subtotal)[],
+): Cell[][] {
   const headers = [...view.by, "Item", "Unit", "Quantity", ...moneyHeaders(view), ...laborHeaders(view), "Note"];
   const row = (cells: Record<string, Cell | null>): Cell[] => headers.map((header) => cells[header] ?? "");
   return [
     headers,
-    ...priced.map((entry) => row(lineCells(entry, view))),
+    ...parts.map((part) => row("line" in part ? lineCells(part, view) : subtotalCells(part, view))),
     ...(view.prices || view.labor ? [row(totalCells(priced, job, view))] : []),
     ...lackingRows(priced).map(row),
     ...view.notes.map((words) => row({ Item: "in groups", Note: words })),
@@ -41,7 +56,7 @@ const laborHeaders = ({ labor }: TakeoffView): string[] => (labor ? ["Minutes", 
 
 function lineCells({ line, unitPrice, extension, hours, notes, noPrice }: PricedLine, view: TakeoffView) {
   return {
-    ...Object.fromEntries(view.by.map((column, index) => [column, line.group[index] ?? ""])),
+    ...groupCells(line.group, view),
     Item: line.item.name,
     Unit: line.item.unit,
     Quantity: line.quantity,
@@ -52,6 +67,23 @@ function lineCells({ line, unitPrice, extension, hours, notes, noPrice }: Priced
     Note: notes.join("; "),
   };
 }
+
+const groupCells = (group: readonly string[], { by }: TakeoffView): Record<string, Cell> =>
+  Object.fromEntries(by.map((column, index) => [column, group[index] ?? ""]));
+
+const subtotalCells = ({ group, lines }: Subtotal, view: TakeoffView): Record<string, Cell> => ({
+  ...groupCells(group, view),
+  Item: group.length === view.by.length ? SUBTOTAL : `${SUBTOTAL}, whole ${view.by[group.length - 1]!.toLowerCase()}`,
+  ...sums(lines, view),
+});
+
+/** How a row begins that adds up a group. */
+export const SUBTOTAL = "Subtotal";
+
+const sums = (priced: readonly PricedLine[], { prices, labor }: TakeoffView): Record<string, Cell> => ({
+  ...(prices ? { Extension: toCent(sum(priced.map((entry) => entry.extension ?? 0))) } : {}),
+  ...(labor ? { Hours: sum(priced.map((entry) => entry.hours ?? 0)) } : {}),
+});
 
 function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffView): Record<string, Cell> {
   const noPrice = [...new Set(priced.flatMap((entry) => entry.noPrice ?? []))];
@@ -64,8 +96,7 @@ function totalCells(priced: readonly PricedLine[], job: JobWork, view: TakeoffVi
   ];
   return {
     Item: notes.length > 0 ? "Total, without what the note names" : "Total",
-    ...(view.prices ? { Extension: toCent(sum(priced.map((entry) => entry.extension ?? 0))) } : {}),
-    ...(view.labor ? { Hours: sum(priced.map((entry) => entry.hours ?? 0)) } : {}),
+    ...sums(priced, view),
     Note: notes.join("; "),
   };
 }

@@ -68,7 +68,7 @@ function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): v
   const given = Math.min(line.quantity, withSticks);
   if (given === 0) return;
   const note = `${line.quantity} needed, ${withSticks} come with the sticks`;
-  const item = { ...line.item, name: `${line.item.name}, with the sticks`, bought: false };
+  const item = { ...line.item, name: `${line.item.name}, with the sticks`, bought: false, inPlaceOf: line.item.name };
   book.add(line.group, item, { rows: [], each: given, times: 1, note });
   book.add(line.group, line.item, { rows: [], each: -given, times: 1, note });
   line.notes.add(note);

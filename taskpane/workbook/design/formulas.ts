@@ -58,7 +58,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const counts = all("Counts");
   const [shoes, rules, labor, prices, stock] = [all("Shoes"), all("Rules"), all("Labor"), all("Prices"), all("Stock")];
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
-  const takeoff = (by: string) => job("TAKEOFF", own, prices, shoes, by, labor, rules, stock, "", counts);
+  const takeoff = (...by: string[]) =>
+    job("TAKEOFF", own, prices, shoes, by[0] ?? "", labor, rules, stock, "", counts, ...by.slice(1));
   const recap = (by: string) =>
     job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Costs"), all("Factors"), counts);
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
@@ -72,11 +73,11 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
     case "Cutting plan":
       return `=${job("CUTS", own, stock, shoes, "", "", rules)}`;
     case "Takeoff":
-      return `=${takeoff("")}`;
+      return `=${takeoff()}`;
     case "Missing":
       return `=${job("MISSING", own, prices, labor, shoes, rules, stock, counts)}`;
     case "Takeoff by area":
-      return `=${takeoff('"Area"')}`;
+      return `=${takeoff('"Area, Phase"', "TRUE")}`;
     case "Labor hours":
       return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock, counts)}`;
     case "Recap":

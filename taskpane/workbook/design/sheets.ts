@@ -148,7 +148,7 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Missing: [
     ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],
   ] as const,
-  "Takeoff by area": ["Area", ...takeoff],
+  "Takeoff by area": ["Area", "Phase", ...takeoff],
   "Labor hours": [
     ...["Area", "Work", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], "Hours", "By factors"],
     "Hours in all",

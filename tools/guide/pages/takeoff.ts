@@ -23,11 +23,13 @@ export const takeoff: Family = {
     "JOB.TAKEOFF": {
       more: [
         "=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],,,,Stock[#All])",
+        '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Area, Crew",Labor[#All],,Stock[#All],,,"yes")',
         `=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`,
       ],
       refused: [
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Color")',
+        '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Area",,,,,,"maybe")',
       ],
     },
     "JOB.TRACE": {
