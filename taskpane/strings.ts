@@ -82,6 +82,7 @@ export const strings = {
     intro: "Write each conduit run in one row. Bend marks, cut lengths, materials and bend counts follow by formula.",
     openOne: "Open a workbook, then open this pane again.",
     drawing: { title: "Runs from a drawing", button: "Open a DXF or a list of points" },
+    trial: { title: "Try out this Excel", button: "Look at what this Excel can do" },
     ready: "This workbook is set up. Write runs in the Runs sheet, or build them here.",
     toRun: "Build a run",
     about: {

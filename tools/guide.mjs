@@ -1,4 +1,5 @@
-// Writes the function guide into docs/ from the doc comments in functions/: `npm run guide`. With `--check` nothing is
+// Writes the function guide into docs/ from the doc comments in functions/, and beside the pane what a trial of an Excel
+// is held against: `npm run guide`. With `--check` nothing is
 // built or written: what stands in docs/ is held against what would be written, and a difference is an error.
 import fs from "node:fs";
 import { createRequire } from "node:module";

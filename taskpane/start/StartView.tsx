@@ -1,5 +1,5 @@
 import { Button, Checkbox, Spinner } from "@fluentui/react-components";
-import { lazy, Suspense, useState } from "react";
+import { lazy, Suspense, useState, type ReactNode } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
@@ -22,6 +22,8 @@ const t = strings.start;
 
 // What reads drawings comes when it is asked for.
 const FromDrawing = lazy(() => import(/* webpackChunkName: "pane-drawn" */ "../drawn/FromDrawing"));
+// So does what tries Excel out, with the guide's examples.
+const TrialView = lazy(() => import(/* webpackChunkName: "pane-trial" */ "../trial/TrialView"));
 
 /** Sets the workbook up: what is missing is made, what is there is left as it is. */
 export function StartView({ toRun }: { toRun(): void }) {
@@ -29,7 +31,6 @@ export function StartView({ toRun }: { toRun(): void }) {
   const setUp = useSetUp();
   const task = useTask();
   const [wanted, setWanted] = useState(false);
-  const [drawing, setDrawing] = useState(false);
   const { contents, plan } = setUp;
   if (state === "failed") return <p>{t.openOne}</p>;
   if (!contents) return <Spinner label={strings.common.reading} />;
@@ -83,22 +84,33 @@ export function StartView({ toRun }: { toRun(): void }) {
       <LoadWithWorkbook />
       <DemoJob setUp={setUp} />
       <MapTable setUp={setUp} />
-      <Section title={t.drawing.title}>
-        {drawing ? (
-          <Suspense fallback={<Spinner label={strings.common.opening} />}>
-            <FromDrawing />
-          </Suspense>
-        ) : (
-          <Button onClick={() => setDrawing(true)}>{t.drawing.button}</Button>
-        )}
-      </Section>
+      <WhenAsked {...t.drawing}>
+        <FromDrawing />
+      </WhenAsked>
       <Section title={t.units.title}>
         <UnitChoice />
       </Section>
       <Section title={t.currency.title}>
         <CurrencyEntry />
       </Section>
+      <WhenAsked {...t.trial}>
+        <TrialView />
+      </WhenAsked>
       <Cautions />
     </>
+  );
+}
+
+/** A part that loads once its button is pressed. */
+function WhenAsked({ title, button, children }: { title: string; button: string; children: ReactNode }) {
+  const [isAsked, setAsked] = useState(false);
+  return (
+    <Section title={title}>
+      {isAsked ? (
+        <Suspense fallback={<Spinner label={strings.common.opening} />}>{children}</Suspense>
+      ) : (
+        <Button onClick={() => setAsked(true)}>{button}</Button>
+      )}
+    </Section>
   );
 }

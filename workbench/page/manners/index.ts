@@ -4,6 +4,7 @@ import { copyResultsAsValues } from "./copyResults";
 import { drawListsAsColumns, openListsOnDemand } from "./lists";
 import { keepFormatsWhenPasting } from "./pasteFormats";
 import { pasteTextAsCells } from "./pasteText";
+import { leaveGoneSheetsAlone } from "./goneSheets";
 import { fitRowHeights } from "./rowHeights";
 import { returnFromTabs } from "./tabClicks";
 
@@ -15,5 +16,6 @@ export function teachManners(book: Book, container: HTMLElement): void {
   pasteTextAsCells(services);
   copyResultsAsValues(services);
   returnFromTabs(container, services);
+  leaveGoneSheetsAlone();
   fitRowHeights(book);
 }
