@@ -69,6 +69,7 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
 
   const translated = toModel(order);
   const { packing, work } = yield* packed(order, translated, request, limits);
+  yield progress(packing, work, "fewest sticks");
   packing.cuts = neededCuts(packing.cuts, (some) => provesBound(translated.model, packing, some, work));
   const rest = yield* polish(translated, packing, request.seed ?? 1, work);
   const plan = toPlan(order, translated, packing, {

@@ -3,8 +3,10 @@ import fc from "fast-check";
 import { bestFit } from "../../src/cutting/greedy/bestFit";
 import { binFor, thriftyOrder } from "../../src/cutting/greedy/binOrder";
 import { firstFit } from "../../src/cutting/greedy/firstFit";
+import { tightFills } from "../../src/cutting/greedy/tightFills";
 import type { FillCount, Model } from "../../src/cutting/model/model";
 import { NumberSet } from "../../src/cutting/greedy/numberSet";
+import { seededRandom } from "../../src/cutting/model/random";
 import { Work } from "../../src/cutting/model/work";
 
 const models = fc
@@ -103,6 +105,45 @@ describe("greedy plans", () => {
     expectWhole(model, bestFit(model, model.demands, [Infinity], [0], work));
     expect(work.spent).toBeLessThan(1000);
   });
+});
+
+/** Rooms left by any three pieces with one of `first` as the heaviest, and by two that no third fits beside. */
+function roomsByTrial({ weights, demands, bins }: Model, first: number): number[] {
+  const rooms: number[] = [];
+  const fits = (...pieces: number[]): boolean =>
+    pieces.every((item) => pieces.filter((other) => other === item).length <= demands[item]!) &&
+    pieces.reduce((sum, item) => sum + weights[item]!, 0) <= bins[0]!.capacity;
+  const room = (...pieces: number[]): number => pieces.reduce((left, item) => left - weights[item]!, bins[0]!.capacity);
+  for (let second = first; second < weights.length; second++) {
+    let alone = fits(first, second);
+    weights.forEach((_, third) => {
+      if (third < second || !fits(first, second, third)) return;
+      alone = false;
+      rooms.push(room(first, second, third));
+    });
+    if (alone) rooms.push(room(first, second));
+  }
+  return rooms.sort((a, b) => a - b);
+}
+
+test("the tightest fills of two and three pieces leave the least room that trying all of them finds", () => {
+  fc.assert(
+    fc.property(models, (model) => {
+      const fills = tightFills(model, seededRandom(1), new Work());
+      model.weights.forEach((_, first) => {
+        const mine = fills.filter(({ items }) => items[0] === first);
+        const rooms = mine.map(({ items, copies }) =>
+          items.reduce((room, item, k) => room - copies[k]! * model.weights[item]!, model.bins[0]!.capacity),
+        );
+        for (const { items, copies } of mine)
+          items.forEach((item, k) => expect(copies[k]).toBeLessThanOrEqual(model.demands[item]!));
+        expect(Math.min(...rooms)).toBeGreaterThanOrEqual(0);
+        expect(rooms.length).toBeLessThanOrEqual(4);
+        expect(rooms[0]).toBe(roomsByTrial(model, first)[0]);
+      });
+    }),
+    { numRuns: 300 },
+  );
 });
 
 test("a set of numbers finds the next one as a search through all of them does", () => {

@@ -16,8 +16,6 @@ const FILL_PIECES = 2.8;
 const FILL_STEPS = 40;
 /** … and a rest larger than this is not worth a dive. */
 const FILL_TAIL = 150;
-/** Covers to start the linear program with when little is known. */
-const COVERS = 3;
 
 export interface Reached {
   plan?: FillCount[];
@@ -76,7 +74,7 @@ export function* reach(
   if (plan || !suitsProgram(model)) return { plan, impossible: false };
 
   const master = new Master(model, work, random);
-  master.start([known], counts, COVERS, random);
+  master.start([known], counts, random);
   const aim = counts[0]!;
   const { end, cut, lower } = yield* generate(master, model.demands, counts, { enough: aim, most: aim }, work);
   if (lower > aim + 1e-9) return { impossible: true, cut };

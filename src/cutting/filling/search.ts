@@ -100,7 +100,7 @@ export class Search {
     const { model, best, work, cuts } = this;
     const tried = new Set<string>();
     const master = new Master(model, work, this.random);
-    master.start([...this.greedy, best.plan], first.counts, 5, this.random);
+    master.start([...this.greedy, best.plan], first.counts, this.random);
     for (
       let aim: BinCounts | undefined = first;
       aim && aim.cost < best.cost;

@@ -7,6 +7,9 @@ import type { Work } from "../model/work";
 
 /** Whole prices per main bin. The bound loses at most (pieces / SCALE) bins by rounding the prices down. */
 export const SCALE = 2 ** 26;
+/** Fills without common pieces that are added at a time: one for so many rows of the linear program, and the most. */
+const ROWS_EACH = 8;
+const MOST_DISJOINT = 20;
 /** The figures of the linear program are trusted this far [bins]. */
 export const BIN_TOLERANCE = 1e-3;
 
@@ -63,6 +66,7 @@ export function* generate(
       }
     });
     if (added === 0) return { end: "optimal", cut, lower };
+    addDisjoint(master, prices, bounds, work);
     yield;
     if (work.over()) return { end: "stopped", cut, lower };
   }
@@ -88,4 +92,17 @@ function priceFills(
       ? tableKnapsack(goods, capacities, above, work)
       : capacities.map((capacity, k) => knapsack(goods, capacity, above[k]!, work));
   return { prices, answers };
+}
+
+/** More fills of the main bin that are worth more than it, each without the items of those before. */
+function addDisjoint(master: Master, prices: Float64Array, bounds: Int32Array, work: Work): void {
+  const { weights, bins } = master.model;
+  const left = Int32Array.from(bounds);
+  const most = Math.min(MOST_DISJOINT, weights.length / ROWS_EACH);
+  for (let n = 0; n < most; n++) {
+    const best = knapsack({ weights, prices, bounds: left }, bins[0]!.capacity, SCALE, work).choices.at(-1);
+    if (!best) return;
+    master.addFill({ bin: 0, items: best.items, copies: best.copies });
+    for (const item of best.items) left[item] = 0;
+  }
 }

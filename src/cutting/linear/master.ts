@@ -1,4 +1,4 @@
-import { noisyCover } from "../greedy/covers";
+import { tightFills } from "../greedy/tightFills";
 import type { BinFill, FillCount, Model } from "../model/model";
 import { Simplex } from "./simplex";
 import type { Work } from "../model/work";
@@ -44,13 +44,8 @@ export class Master {
     return column;
   }
 
-  /** First columns: single-weight fills as the basis, whole plans, and a few greedy covers. */
-  start(
-    plans: readonly (readonly FillCount[])[],
-    counts: readonly number[],
-    covers: number,
-    random: () => number,
-  ): void {
+  /** First columns: single-weight fills as the basis, whole plans, and fills that leave little room. */
+  start(plans: readonly (readonly FillCount[])[], counts: readonly number[], random: () => number): void {
     const { model } = this;
     const first = model.bins[0]!;
     const basis = new Int32Array(this.simplex.rows);
@@ -62,9 +57,7 @@ export class Master {
     this.setCounts(counts);
     this.simplex.setBasis(basis);
     for (const plan of plans) for (const { fill } of plan) this.addFill(fill);
-    for (let n = 0; n < covers; n++) {
-      for (const { fill } of noisyCover(model, n / covers, random, this.work)) this.addFill(fill);
-    }
+    for (const fill of tightFills(model, random, this.work)) this.addFill(fill);
   }
 
   /** Sets the right side: every piece wanted, `counts[bin]` of every bin but the main one. */

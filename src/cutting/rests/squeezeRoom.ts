@@ -10,9 +10,6 @@ import { squeeze } from "../filling/squeeze";
 import { squeezeSteps } from "../filling/squeezeInto";
 import type { Work } from "../model/work";
 
-/** Covers to start the linear program with. */
-const COVERS = 3;
-
 /**
  * Empties one bin by squeezing its pieces into the others, again and again; meanwhile the linear program raises what is
  * known to be needed at least.
@@ -52,7 +49,7 @@ function* raiseLeast(
   while (search.open && !work.over()) {
     const { model, counts } = search.withRoom(search.least);
     const master = new Master(model, work, random);
-    master.start(plans, counts, COVERS, random);
+    master.start(plans, counts, random);
     const aim = counts[0]!;
     const { cut, lower } = yield* generate(master, model.demands, counts, { enough: aim, most: aim }, work);
     if (!cut || lower <= aim + 1e-9) return;

@@ -39,7 +39,8 @@ function run(instance: Instance): Run {
   for (;;) {
     const step = steps.next();
     if (!step.done) {
-      if (step.value.doing !== "fewest sticks") proofMs ??= now() - start;
+      const { cost, bound, doing } = step.value;
+      if (cost === bound || doing !== "fewest sticks") proofMs ??= now() - start;
       continue;
     }
     const totalMs = now() - start;
