@@ -69,7 +69,6 @@ export function* planCutsInSteps(request: CutRequest, limits: WorkLimits = {}): 
 
   const translated = toModel(order);
   const { packing, work } = yield* packed(order, translated, request, limits);
-  yield progress(packing, work, "fewest sticks");
   packing.cuts = neededCuts(packing.cuts, (some) => provesBound(translated.model, packing, some, work));
   const rest = yield* polish(translated, packing, request.seed ?? 1, work);
   const plan = toPlan(order, translated, packing, {
@@ -123,6 +122,7 @@ function* packed(
   let step = search.next();
   for (; !step.done; step = search.next()) yield progress(step.value, work, "fewest sticks");
   const packing = step.value;
+  yield progress(packing, work, "fewest sticks");
   if (work.repeatable) packings.keep(asked, { ...work.outcome, value: { ...packing }, size: sizeOf(packing) });
   return { packing, work };
 }
