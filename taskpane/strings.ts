@@ -109,6 +109,9 @@ export const strings = {
       Crews: "wages, fringes and burden; CREW.RATE makes an hour's rate of them",
       "Labor hours": "hours by area and work, with what conditions add",
       Costs: "permits, lifts, trailers and other costs of the job",
+      Allowances: "waste, minimums and lump sums, each a line of its own in the take-off",
+      Order: "what to buy without prices: needed, on hand, packages",
+      "Change order": "what a change adds and takes off, priced by the bid",
       Bid: "tax, labor rate, overhead, profit and bond, line by line",
       Recap: "from material and labor to the price",
       "Recap by area": "the same by area, which add up to it",
@@ -498,7 +501,12 @@ export const strings = {
     },
     changes: {
       title: "Changes",
-      about: "A snapshot keeps the runs as they are now on a sheet of its own. Later you see here what changed since.",
+      about:
+        "A snapshot keeps the runs and counts as they are now on sheets of their own. Later you see here what changed since.",
+      name: "Name",
+      nameHint: "Such as For permit; empty: the day",
+      priced: "What the change comes to, by the Bid table",
+      without: (count: number) => `without ${many(count, "thing", "things")} that the sheet Change order names`,
       button: "Take a snapshot",
       since: "Since",
       gone: (table: string) => `The snapshot table ${table} is no longer in the workbook.`,

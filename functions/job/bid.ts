@@ -1,3 +1,5 @@
+import { changeOrder } from "../../src/bid/change/changeOrder";
+import { standing } from "../../src/made/standing/standing";
 import { hoursTable } from "../../src/bid/hoursTable";
 import { crewRate } from "../../src/bid/labor/crews";
 import { recapTable } from "../../src/bid/recap";
@@ -25,6 +27,7 @@ import { answerInSlices } from "../cell/inSlices";
  * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Area
  * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
  * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
  * @param invocation lets a newer edit end it
  * @returns {any[][]} recap with a header row
  */
@@ -40,13 +43,83 @@ export function jobRecap(
   costs?: any[][],
   factors?: any[][],
   counts?: any[][],
+  allowances?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts],
+    [runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts, allowances],
     invocation,
-    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts) =>
-      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors, counts }),
+    (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts, allowances) =>
+      recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors, counts, allowances }),
+  );
+}
+
+/**
+ * A priced change between two states of the runs: what was added and deducted, labor, every line of the recap that moved, what is made already and left over; spills with a header row.
+ *
+ * Only what moved is listed; the lines are the difference of two JOB.RECAPs to the cent, overhead and profit by the rules of the bid.
+ * Example: =CONDUIT.JOB.CHANGE.ORDER(Issued[#All], Runs[#All], {"Line","Value","Unit";"Material","","material"}, Prices[#All]) //=> Change, Item or line, Unit, Before, After, Difference, Unit price, Amount, Hours, Note
+ * Source: derived, as JOB.RECAP; what is made as JOB.STANDING.
+ * @customfunction JOB.CHANGE.ORDER
+ * @helpurl https://raceway-ledger.example/help/job.change.order.html
+ * @cancelable
+ * @param {any[][]} before Runs table as it was, with its header row, at most 20,000 rows
+ * @param {any[][]} after Runs table as it is, with its header row, at most 20,000 rows
+ * @param {any[][]} bid Bid table with its header row: Line, Value, Unit, Of; its words (job, number, date) stand on top
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes or Hours, Unit
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table both take-offs start from
+ * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Area
+ * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent
+ * @param {any[][]} [countsBefore] Counts table as it was; omitted: as it is
+ * @param {any[][]} [counts] Counts table as it is, with its header row: Item, Quantity, Unit, Area
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit
+ * @param {any[][]} [made] Made table with its header row: what of it is left over stands with the change
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} change with a header row
+ */
+export function jobChangeOrder(
+  before: any[][],
+  after: any[][],
+  bid: any[][],
+  prices?: any[][],
+  labor?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  costs?: any[][],
+  factors?: any[][],
+  countsBefore?: any[][],
+  counts?: any[][],
+  allowances?: any[][],
+  made?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [before, after, bid, prices, labor, shoes, rules, stock, costs, factors, countsBefore, counts, allowances, made],
+    invocation,
+    (
+      before,
+      after,
+      bid,
+      prices,
+      labor,
+      shoes,
+      rules,
+      stock,
+      costs,
+      factors,
+      countsBefore,
+      counts,
+      allowances,
+      made,
+    ) => {
+      const lists = { prices, labor, shoes, rules, stock, costs, factors, countsBefore, counts, allowances };
+      const left = made ? standing(after, made, { issued: before, shoes, rules }) : undefined;
+      return changeOrder(before, after, bid, { ...lists, standing: left });
+    },
   );
 }
 

@@ -5,6 +5,7 @@ import { changes } from "../../src/takeoff/reports/changes";
 import { leftToMake } from "../../src/made/counts/leftToMake";
 import { readRules, rulesTable } from "../../src/rules/rules";
 import { missingTable } from "../../src/takeoff/reports/missing";
+import { orderForm } from "../../src/takeoff/reports/orderForm";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { trace } from "../../src/takeoff/reports/trace";
 import { answer } from "../cell/answer";
@@ -30,6 +31,7 @@ import { answerInSlices } from "../cell/inSlices";
  * @param {any[][]} [made] Made table with its header row: the conduit, cuts and bends of what is made are left out
  * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param {any} [subtotals] yes: one order for the whole job, told apart by groups, with a subtotal to each; omitted or no: each group has its own sticks
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
  * @param invocation lets a newer edit end it
  * @returns {any[][]} take-off with a header row
  */
@@ -44,15 +46,55 @@ export function jobTakeoff(
   made?: any[][],
   counts?: any[][],
   subtotals?: any,
+  allowances?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals],
+    [runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals, allowances],
     invocation,
-    (runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals) => {
+    (runs, prices, shoes, by, labor, rules, stock, made, counts, subtotals, allowances) => {
       const takeOff = readYes(subtotals, "subtotals") ? takeoffInGroups : takeoff;
-      return takeOff(runs, { prices, shoes, by, labor, rules, stock, counts, left: leftToMake(made) });
+      return takeOff(runs, { prices, shoes, by, labor, rules, stock, counts, allowances, left: leftToMake(made) });
     },
+  );
+}
+
+/**
+ * What to order for a job, without prices: needed with its allowances, on hand, to buy, the packages that hold it and what is left over; spills with a header row.
+ *
+ * On hand and packages (500, 1000) of an item stand in Prices, sticks on hand in Stock. Of all packages that hold what to buy those that leave least are taken.
+ * Example: =CONDUIT.JOB.ORDER(Runs[#All], {"Item","Price","Package","On hand";"EMT 1/2 strap",0.31,50,10}) //=> Item, Unit, Needed, On hand, To buy, Packages, Left over, Note
+ * Source: derived, as JOB.TAKEOFF.
+ * @customfunction JOB.ORDER
+ * @helpurl https://raceway-ledger.example/help/job.order.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} [prices] Prices table with its header row: Item, Price, Package, On hand; no price is shown
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the order starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
+ * @param {any[][]} [made] Made table with its header row: the conduit and cuts of what is made are left out
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} order with a header row
+ */
+export function jobOrder(
+  runs: any[][],
+  prices?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  counts?: any[][],
+  allowances?: any[][],
+  made?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, prices, shoes, rules, stock, counts, allowances, made],
+    invocation,
+    (runs, prices, shoes, rules, stock, counts, allowances, made) =>
+      orderForm(runs, { prices, shoes, rules, stock, counts, allowances, left: leftToMake(made) }),
   );
 }
 

@@ -23,6 +23,8 @@ export function jobHours({ job, lines, labor, factors }: PricedJob, shares: Shar
   const works = new Map<string, WorkHours>();
   for (const { line } of lines) {
     const { item } = line;
+    // No work goes with an allowance.
+    if (line.operations.size === 0) continue;
     for (const source of line.sources) {
       const minutes = labor.minutesFor(item, source.operation);
       if (minutes === undefined) continue;

@@ -1,4 +1,6 @@
 import { buildJob, type Job } from "../shop/job/job";
+import { addAllowances, idleAllowances } from "../takeoff/allowances/addAllowances";
+import { readAllowances } from "../takeoff/allowances/allowanceTable";
 import { readCounts, type CountBook } from "../takeoff/amounts/counts";
 import { jobWork, type RowWork } from "../takeoff/amounts/jobWork";
 import { stockIn } from "../takeoff/cuts/cutStock";
@@ -19,6 +21,7 @@ export interface JobLists {
   readonly stock?: unknown;
   readonly factors?: unknown;
   readonly counts?: unknown;
+  readonly allowances?: unknown;
 }
 
 /** The take-off of a whole job in no groups, each line with its price and hours. */
@@ -45,14 +48,19 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
   const factors = readFactors(ranges.factors);
   const counts = readCounts(ranges.counts);
   const { works, problems } = jobWork(job);
-  const lines = takeoffLines(works, [], job.rules, stock, counts).map((line) => priceLine(line, { prices, labor }));
+  const allowances = readAllowances(ranges.allowances);
+  const taken = takeoffLines(works, [], job.rules, stock, counts);
+  const lines = addAllowances(taken, allowances, prices).map((line) => priceLine(line, { prices, labor }));
   return {
     ...{ job, works, lines, labor, factors, counts },
     problems: [
       ...lacking(LACKING.prices, lines.flatMap((entry) => entry.noPrice ?? [])), // prettier-ignore
       ...lacking(LACKING.labor, lines.flatMap((entry) => entry.noLabor)), // prettier-ignore
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
-      ...notRead(job, job.rules, stock, prices, labor, factors, counts).map((words) => `not read: ${words}`),
+      ...notRead(job, job.rules, stock, prices, labor, factors, counts, allowances).map(
+        (words) => `not read: ${words}`,
+      ),
+      ...idleAllowances(taken, allowances).map((words) => `not read: ${words}`),
     ],
   };
 }

@@ -73,8 +73,11 @@ function partsOf(
     }
   }
   return lines.map((part, place) => {
-    if (part.operations.size === 0 && !money?.[place]) return undefined;
-    const hours = labor && part.operations.size > 0 ? lineHours(line.item, part.operations, labor).hours : null;
+    if (part.quantity === 0 && !money?.[place]) return undefined;
+    const hours =
+      labor && line.operations.size > 0 && part.operations.size > 0
+        ? lineHours(line.item, part.operations, labor).hours
+        : null;
     return { ...whole, line: part, extension: money?.[place] ?? null, hours };
   });
 }

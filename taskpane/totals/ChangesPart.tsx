@@ -1,3 +1,4 @@
+import { Field, Input } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { changes } from "../../src/takeoff/reports/changes";
 import { show } from "../../src/units/show";
@@ -13,6 +14,7 @@ import { untilRead } from "../hooks/untilRead";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import { recordsOf } from "../workbook/recordsOf";
+import { PricedChange } from "./PricedChange";
 import { RowLinks } from "./RowLinks";
 import { orderTables, type OrderTables } from "./orderTables";
 import { readSnapshots, snapshotTable, SNAPSHOTS, type Snapshot } from "./snapshots";
@@ -26,7 +28,8 @@ export function ChangesPart() {
   const task = useTask();
   const [snapshots, setSnapshots] = useState<Snapshot[]>([]);
   const [chosen, setChosen] = useState("");
-  const [before, setBefore] = useState<TableCells>();
+  const [before, setBefore] = useState<Before>();
+  const [name, setName] = useState("");
 
   useEffect(
     () =>
@@ -41,24 +44,37 @@ export function ChangesPart() {
     setBefore(undefined);
     if (!latest) return;
     return untilRead(
-      () => workbook.readTables([latest.table]),
-      ([cells]) => setBefore(cells),
+      () => workbook.readTables([latest.table, ...(latest.counts ? [latest.counts] : [])]),
+      ([runs, counts]) => setBefore(runs && { runs, counts }),
     );
   }, [workbook, latest, tables]);
 
   const take = async () => {
     if (!tables.Runs) return;
     const taken = new Date();
-    const made = snapshotTable(tables.Runs, await workbook.readContents(), taken.toISOString().slice(0, 10));
-    const next = [...snapshots, { table: made.table, taken: taken.toISOString() }];
-    await workbook.setUp([made], { settings: { [SNAPSHOTS]: next } });
+    const contents = await workbook.readContents();
+    const called = name.trim();
+    const title = called || taken.toISOString().slice(0, 10);
+    const made = snapshotTable(tables.Runs, contents, `Runs ${title}`);
+    const counts = tables.Counts && snapshotTable(tables.Counts, contents, `Counts ${title}`);
+    const snapshot: Snapshot = {
+      ...{ table: made.table, taken: taken.toISOString() },
+      ...(counts && { counts: counts.table }),
+      ...(called !== "" && { name: called }),
+    };
+    const next = [...snapshots, snapshot];
+    await workbook.setUp([made, ...(counts ? [counts] : [])], { settings: { [SNAPSHOTS]: next }, stay: true });
     setSnapshots(next);
     setChosen(made.table);
+    setName("");
   };
 
   return (
     <Section title={t.title}>
       <p>{t.about}</p>
+      <Field label={t.name} hint={t.nameHint}>
+        <Input value={name} maxLength={18} onChange={(_, { value }) => setName(value)} />
+      </Field>
       <SheetButton disabledFocusable={task.busy} onClick={() => void task.run(take)}>
         {t.button}
       </SheetButton>
@@ -67,7 +83,7 @@ export function ChangesPart() {
         <Choice
           label={t.since}
           value={latest?.table ?? ""}
-          options={[...snapshots].reverse().map(({ table, taken }) => ({ value: table, text: when(taken) }))}
+          options={[...snapshots].reverse().map((each) => ({ value: each.table, text: called(each) }))}
           onChange={setChosen}
         />
       )}
@@ -77,10 +93,17 @@ export function ChangesPart() {
   );
 }
 
-function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells }) {
+/** The tables of a snapshot. */
+interface Before {
+  runs: TableCells;
+  counts: TableCells | undefined;
+}
+
+function Changed({ snapshot, before }: { snapshot: Snapshot; before: Before }) {
   const { tables } = useLedger();
   const found = useMemo(
-    () => attempt(() => recordsOf(changes(before.cells, tables.Runs?.cells, runsAlone(orderTables(tables))))),
+    () =>
+      attempt(() => recordsOf(changes(before.runs.cells, tables.Runs?.cells, orderSince(orderTables(tables), before)))),
     [before, tables],
   );
   if (!found.value) return <Notice intent="error">{found.problem}</Notice>;
@@ -88,10 +111,11 @@ function Changed({ snapshot, before }: { snapshot: Snapshot; before: TableCells 
   const items = found.value.filter(
     ({ Change, Difference }) => Change === "quantity" && Math.abs(Number(Difference)) > 1e-9,
   );
-  if (runs.length + items.length === 0) return <Notice intent="success">{t.nothing(when(snapshot.taken))}</Notice>;
+  if (runs.length + items.length === 0) return <Notice intent="success">{t.nothing(called(snapshot))}</Notice>;
   return (
     <>
-      <p>{t.found(when(snapshot.taken))}</p>
+      <p>{t.found(called(snapshot))}</p>
+      <PricedChange before={before} />
       <ul className="rl-behind">
         {runs.map((row, index) => (
           <li key={index}>
@@ -142,5 +166,9 @@ const signed = (value: number): string => `${value > 0 ? "+" : ""}${show(value, 
 const when = (iso: string): string =>
   new Date(iso).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
 
-/** A snapshot keeps the runs: what hangs on none has no state before. */
-const runsAlone = ({ counts: _, ...order }: OrderTables): Omit<OrderTables, "counts"> => order;
+/** A snapshot by its name, or by when it was taken. */
+const called = ({ name, taken }: Snapshot): string => (name ? `${name}, ${when(taken)}` : when(taken));
+
+/** An older snapshot keeps the runs alone: what hangs on none has no state before, and is left out. */
+const orderSince = ({ counts, ...order }: OrderTables, before: Before) =>
+  before.counts ? { ...order, counts, countsBefore: before.counts.cells } : order;

@@ -9,11 +9,15 @@ export interface OrderTables {
   rules: Cell[][] | undefined;
   stock: Cell[][] | undefined;
   counts: Cell[][] | undefined;
+  allowances: Cell[][] | undefined;
   by: string;
 }
 
 /** @param by columns of Runs to group by; empty for none */
-export function orderTables({ Shoes, Prices, Labor, Rules, Stock, Counts }: Ledger["tables"], by = ""): OrderTables {
+export function orderTables(
+  { Shoes, Prices, Labor, Rules, Stock, Counts, Allowances }: Ledger["tables"],
+  by = "",
+): OrderTables {
   return {
     shoes: Shoes?.cells,
     prices: Prices?.cells,
@@ -21,6 +25,7 @@ export function orderTables({ Shoes, Prices, Labor, Rules, Stock, Counts }: Ledg
     rules: Rules?.cells,
     stock: Stock?.cells,
     counts: Counts?.cells,
+    allowances: Allowances?.cells,
     by,
   };
 }

@@ -4,9 +4,13 @@ import type { Cell } from "../workbook/items";
 import { freeSheetName, tableName } from "../workbook/plan";
 import type { Contents } from "../excel";
 
-/** Runs as they were once, kept as a table on a sheet of its own. */
+/** Runs, and what hangs on none, as they were once, each kept as a table on a sheet of its own. */
 export interface Snapshot {
   table: string;
+  /** Table of the counts; absent where there were none, and in older snapshots. */
+  counts?: string;
+  /** What the person called it. */
+  name?: string;
   /** When it was taken, ISO 8601. */
   taken: string;
 }
@@ -19,13 +23,26 @@ export function readSnapshots(stored: unknown): Snapshot[] {
   return stored.filter((item): item is Snapshot => typeof item?.table === "string" && typeof item?.taken === "string");
 }
 
-/** A sheet to make that holds the runs as they are now: values, no formulas. */
-export function snapshotTable(runs: TableCells, contents: Contents, day: string): NewSheet & { table: string } {
-  const sheet = freeSheetName(`Runs ${day}`, contents);
+/** What a sheet's name cannot hold, and its longest [letters]. */
+const [NOT_IN_NAMES, LONGEST] = [/[[\]:*?/\\']/g, 31];
+
+/**
+ * A sheet to make that holds a table as it is now: values, no formulas.
+ * @param title what the sheet is called, such as Runs 2026-12-01, as far as it is free and fits
+ */
+export function snapshotTable(kept: TableCells, contents: Contents, title: string): NewSheet & { table: string } {
+  // Room for a number behind it.
+  const sheet = freeSheetName(
+    title
+      .replace(NOT_IN_NAMES, " ")
+      .slice(0, LONGEST - 4)
+      .trim(),
+    contents,
+  );
   return keptTable(
     sheet,
     tableName(sheet),
-    runs.cells.map((row) => row.map(asValue)),
+    kept.cells.map((row) => row.map(asValue)),
   );
 }
 

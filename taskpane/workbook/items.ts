@@ -3,13 +3,13 @@ export type Cell = string | number | boolean;
 
 export const TABLES = [
   ...(["Runs", "Made", "Issued", "Shoes", "Bench", "Stock", "Prices", "Labor", "Rules", "One bend"] as const),
-  ...(["Counts", "Factors", "Crews", "Costs", "Bid"] as const),
+  ...(["Counts", "Factors", "Crews", "Costs", "Bid", "Allowances"] as const),
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
 export const RESULTS = [
   ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Traced", "Labor hours", "Recap", "Recap by area"] as const),
+  ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Recap", "Recap by area", "Change order"] as const),
   ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
 ] as const;
 export type ResultName = (typeof RESULTS)[number];
@@ -19,13 +19,15 @@ export type ItemName = TableName | ResultName;
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
   ...(["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Traced", "Labor hours", "Costs", "Bid", "Recap", "Recap by area"] as const),
-  ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Standing"] as const),
+  ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Costs", "Bid", "Recap", "Recap by area"] as const),
+  ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Change order"] as const),
   ...([
+    "Standing",
     "Shoes",
     "Bench",
     "Stock",
     "Prices",
+    "Allowances",
     "Labor",
     "Factors",
     "Crews",
@@ -39,6 +41,9 @@ export const TABS: readonly ItemName[] = [
 export const EXTRAS: readonly ItemName[] = [
   ...(["Missing", "Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
   ...([
+    "Order",
+    "Change order",
+    "Allowances",
     "Factors",
     "Crews",
     "Labor hours",

@@ -96,6 +96,7 @@ const NEEDED: Record<Exclude<TableName, "Runs" | "Shoes" | "Made" | "Issued">, r
   Bench: ["Setting", "Value"],
   "One bend": ["Result"],
   Costs: ["Job cost", "Price"],
+  Allowances: ["Allowance", "Value", "Unit"],
   Bid: ["Line", "Value", "Unit"],
 };
 

@@ -212,11 +212,14 @@ test("a plan can be canceled, and one that the sheet has left behind says so", a
 
 test("a snapshot keeps the runs as they are, and changes are told with their difference", async () => {
   const { book, user, sheet } = await openTotals("Changes");
+  const onSheet = book.active.name;
   await user.click(await screen.findByRole("button", { name: "Take a snapshot" }));
   await screen.findByText(/^Nothing has changed since/);
-  const copy = book.tables.at(-1);
+  const [copy, counts] = book.tables.slice(-2);
+  expect(book.active.name).toBe(onSheet);
   expect(copy?.sheet.name).toMatch(/^Runs \d{4}-\d\d-\d\d$/);
-  expect(book.settings.get("raceway-ledger.snapshots")).toMatchObject([{ table: copy?.name }]);
+  expect(counts?.sheet.name).toMatch(/^Counts \d{4}-\d\d-\d\d$/);
+  expect(book.settings.get("raceway-ledger.snapshots")).toMatchObject([{ table: copy?.name, counts: counts?.name }]);
   await act(async () => book.type(sheet, 1, 6, 3));
   const line = await screen.findByRole("row", { name: /^EMT 1\/2 bend/ });
   expect(

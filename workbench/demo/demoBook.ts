@@ -1,7 +1,16 @@
 import { TABS, type Cell, type TableName } from "../../taskpane/workbook/items";
 import { recordsIn, setUpContent } from "../workbook/content/jobContent";
 import type { SheetContent } from "../workbook/content/sheetContent";
-import { demoBid, demoCosts, demoCounts, demoCrews, demoFactors, demoRates } from "./ferryBid";
+import {
+  demoAllowances,
+  demoBid,
+  demoCosts,
+  demoCounts,
+  demoCrews,
+  demoFactors,
+  demoRates,
+  demoSupplies,
+} from "./ferryBid";
 import { demoBench, demoLabor, demoMade, demoPrices, demoRules, demoStock } from "./ferryTables";
 import { demoRuns, issuedRuns } from "./ferryTerminal";
 
@@ -13,7 +22,7 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Made: recordsIn(demoMade),
   Issued: recordsIn(issuedRuns),
   Stock: recordsIn(demoStock),
-  Prices: recordsIn(demoPrices),
+  Prices: recordsIn(demoPrices).map((row) => ({ ...row, ...demoSupplies[String(row["Item"])] })),
   Labor: recordsIn(demoLabor),
   Rules: recordsIn(demoRules),
   Bench: recordsIn(demoBench),
@@ -21,6 +30,7 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Factors: recordsIn(demoFactors),
   Crews: recordsIn(demoCrews),
   Costs: recordsIn(demoCosts),
+  Allowances: recordsIn(demoAllowances),
   Bid: recordsIn(demoBid).map((row) => {
     const rate = demoRates[String(row["Line"])];
     return rate ? { ...row, Value: rate } : row;

@@ -19,6 +19,30 @@ export const demoCounts: readonly (readonly DemoCell[])[] = [
   ["Strut 1-5/8", "ft", 60, "Pump room", "1", "invented"],
 ];
 
+export const demoAllowances: readonly (readonly DemoCell[])[] = [
+  ["Allowance", "Of", "Value", "Unit", "Note"],
+  ["Waste", "wire", 5, "%", "invented"],
+  ["Lost", "fittings", 3, "%", "invented"],
+  ["Spare", "Gate reader", 7, "minimum", "invented: one stays in the box"],
+  ["Small hardware", null, 180, "lump sum", "invented"],
+];
+
+/** Packages, what lies in the store, and offers of two vendors, by item; invented. */
+export const demoSupplies: Readonly<Record<string, Readonly<Record<string, string | number>>>> = {
+  "#12 THHN conductor": {
+    ...{ Package: "500, 1000, 2500", Vendor: "lowest", "Price by Vendor A": 0.155, "Quoted by Vendor A": "2026-04-02" },
+    ...{ "Price by Vendor B": 0.149, "Quoted by Vendor B": "2026-03-20" },
+  },
+  "#10 THHN conductor": { Package: "500, 1000" },
+  "EMT 1/2 strap": { Package: 50, "On hand": 35 },
+  "EMT 1/2 set-screw connector": { Package: 25 },
+  "RMC 3/4 locknut": { Package: 100, "On hand": 12 },
+  "Exit sign": {
+    ...{ Vendor: "Vendor A", "Price by Vendor A": 43.2, "Quoted by Vendor A": "2026-04-02" },
+    ...{ "Price by Vendor B": 40.9, "Quoted by Vendor B": "2025-11-14" },
+  },
+};
+
 export const demoCrews: readonly (readonly DemoCell[])[] = [
   ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   ["A", "Bender", 1, 34, 11.2, 4, 9.1, "invented"],

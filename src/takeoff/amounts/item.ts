@@ -19,6 +19,7 @@ export const ITEM_KINDS = [
   "box",
   "conductor",
   "counted item",
+  "allowance",
 ] as const;
 
 export type ItemKind = (typeof ITEM_KINDS)[number];
@@ -37,6 +38,10 @@ export interface Item {
   readonly stickFeet?: number;
   /** Name of the item it is taken in place of: a coupling that comes with a stick, of one to buy. */
   readonly inPlaceOf?: string;
+  /** Name of the item whose price it has, where that is another: an allowance of it. */
+  readonly pricedAs?: string;
+  /** Its price, where it is said with it: a lump sum. */
+  readonly setPrice?: number;
   /** What a stick costs by the user's Stock table; for sticks only. */
   readonly stockPrice?: number;
 }

@@ -30,6 +30,8 @@ export interface TakeoffLine {
   readonly group: readonly string[];
   readonly item: Item;
   quantity: number;
+  /** Of sticks: how many are used besides that are on hand. */
+  onHand?: number;
   /** The quantity by what the work is called in the Labor table. */
   readonly operations: Map<string, number>;
   readonly sources: Source[];

@@ -34,7 +34,7 @@ export function priceLine(line: TakeoffLine, { prices, labor }: Lists): PricedLi
     extension: unitPrice === null ? null : toCent(unitPrice * line.quantity),
     hours: work?.hours ?? null,
     notes: [...line.notes, ...(price?.note ? [price.note] : [])],
-    noPrice: price && unitPrice === null ? line.item.name : null,
+    noPrice: price && unitPrice === null ? (line.item.pricedAs ?? line.item.name) : null,
     noLabor: line.item.kind === "stick" ? [] : (work?.missing ?? []),
   };
 }

@@ -1,4 +1,6 @@
 import { buildJob } from "../../shop/job/job";
+import { addAllowances, idleAllowances } from "../allowances/addAllowances";
+import { readAllowances } from "../allowances/allowanceTable";
 import { readCounts, type CountBook } from "../amounts/counts";
 import { jobWork, type JobWork } from "../amounts/jobWork";
 import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
@@ -21,6 +23,7 @@ export interface TakeoffRanges {
   readonly rules?: unknown;
   readonly stock?: unknown;
   readonly counts?: unknown;
+  readonly allowances?: unknown;
   readonly left?: LeftToMake | undefined;
 }
 
@@ -58,8 +61,13 @@ export function takeOff(runs: unknown, ranges: TakeoffRanges, { by, stock, notes
   const labor = listIn(ranges.labor, readLabor);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
   const counts = readCounts(ranges.counts);
-  const problems = notRead(job, job.rules, stock, prices, labor, counts);
-  const lines = takeoffLines(work.works, by, job.rules, stock, counts);
+  const allowances = readAllowances(ranges.allowances);
+  const taken = takeoffLines(work.works, by, job.rules, stock, counts);
+  const lines = addAllowances(taken, allowances, prices);
   const priced = lines.map((line) => priceLine(line, { prices, labor }));
+  const problems = [
+    ...notRead(job, job.rules, stock, prices, labor, counts, allowances),
+    ...idleAllowances(taken, allowances),
+  ];
   return { priced, work, counts, view: { by, prices, labor, told, notes, problems } };
 }

@@ -1,14 +1,24 @@
 import { rememberTable } from "../../memory/tables";
-import { toNumber } from "../../units/number";
+import { InputError, quoteValue } from "../../units/errors";
+import { asNumber, toNumber } from "../../units/number";
+import type { TableRow } from "../../table/headerTable";
 import type { Item } from "../amounts/item";
 import { readPriceUnit, type PriceUnit } from "./priceUnit";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { isUnfilled, readValueList, type ValueList } from "./valueList";
+import { chosenOffer, offerColumns, readOffers, vendorsOf, type Offer } from "./vendors";
 
-/** A price as the user wrote it. */
-interface Price {
-  readonly price: number;
+/** What a row of prices says of an item. */
+interface PriceRow {
+  /** The price to count with; undefined where it waits to be filled in. */
+  readonly price: Offer | undefined;
+  /** Why there is none although there are offers; else how it was chosen. */
+  readonly words: string;
   readonly unit: PriceUnit;
+  /** [pieces or feet] */
+  readonly onHand: number;
+  /** Whole sizes of its packages; empty where none is said. */
+  readonly packages: readonly number[];
 }
 
 /** What one of an item costs, or why that cannot be told. */
@@ -20,52 +30,96 @@ export interface UnitPrice {
 
 export interface PriceBook {
   priceOf(item: Item): UnitPrice;
+  /** Sizes of an item's packages; undefined where no item of the list has any. */
+  readonly packagesOf?: (item: Item) => readonly number[];
+  /** How many or how many feet of it are there already. */
+  onHandOf(item: Item): number;
   readonly names: ValueList<unknown>["names"];
   readonly problems: readonly string[];
   readonly empty: boolean;
 }
 
+export const PRICE_COLUMNS = [
+  { name: "Item", required: true },
+  { name: "Unit" },
+  { name: "Price", required: true, also: ["Unit price"], zero: true },
+  { name: "Package", also: ["Packages"] },
+  { name: "On hand" },
+  { name: "Vendor" },
+];
+
 /**
- * Reads a Prices range: Item, Unit, Price. An item goes by the name it has in the take-off. A stick without a price of
- * its own takes the one in Stock, else the price of a foot of its conduit. A Price that is empty or 0 waits to be filled
- * in; what costs nothing is `free` or `by others`.
+ * Reads a Prices range: Item, Unit, Price, and as one likes Package, On hand, Vendor and prices of several vendors (Price by
+ * Acme, Quoted by Acme). An item goes by the name it has in the take-off. A stick without a price of its own takes the one
+ * in Stock, else the price of a foot of its conduit. A Price that is empty or 0 waits to be filled in, and the lowest offer
+ * stands for it; what costs nothing is `free` or `by others`.
  */
 export const readPrices: (range: unknown) => PriceBook = rememberTable((range) => {
-  const list: ValueList<Price> = readValueList(
-    range,
-    "prices",
-    "Item",
-    [{ name: "Unit" }, { name: "Price", required: true, also: ["Unit price"], zero: true }],
-    (row) => {
-      const cell = row.get("Price");
-      const unit = readPriceUnit(row.get("Unit"));
-      if (isUnfilled(cell)) return undefined;
-      return { unit, price: COSTS_NOTHING.includes(lookUpKey(cell)) ? 0 : toNumber(cell, "Price", { min: 0 }) };
-    },
-  );
-  return { ...list, priceOf: (item) => priceOf(item, list) };
+  const vendors = vendorsOf(range);
+  const columns = [...PRICE_COLUMNS.slice(1), ...offerColumns(vendors)];
+  let hasPackages = false;
+  const list: ValueList<PriceRow> = readValueList(range, "prices", "Item", columns, (row) => {
+    const unit = readPriceUnit(row.get("Unit"));
+    const packages = readPackages(row.get("Package"));
+    hasPackages ||= packages.length > 0;
+    const [onHand, own] = [row.get("On hand"), ownPrice(row)];
+    const { offer, words } = chosenOffer(row.get("Vendor"), own, readOffers(row, vendors, readPrice), vendors);
+    const there = onHand === null ? 0 : toNumber(onHand, "On hand", { min: 0 });
+    return { price: offer, words, unit, packages, onHand: there };
+  });
+  return {
+    ...list,
+    priceOf: (item) => priceOf(item, list),
+    onHandOf: (item) => list.find(item.name)?.onHand ?? 0,
+    ...(hasPackages ? { packagesOf: (item: Item) => list.find(item.name)?.packages ?? [] } : {}),
+  };
 });
+
+const ownPrice = (row: TableRow): number | undefined => {
+  const cell = row.get("Price");
+  return isUnfilled(cell) ? undefined : readPrice(cell, "Price");
+};
+
+const readPrice = (cell: unknown, name: string): number =>
+  COSTS_NOTHING.includes(lookUpKey(cell)) ? 0 : toNumber(cell, name, { min: 0 });
 
 const COSTS_NOTHING = ["free", "by others"];
 
-function priceOf(item: Item, list: ValueList<Price>): UnitPrice {
-  const own = list.find(item.name);
-  if (own) return inUnit(own, item);
+/** Most sizes of one item's packages, and the largest. */
+const [MOST_SIZES, LARGEST] = [6, 100_000];
+
+/** Whole numbers parted by commas or the word or. */
+function readPackages(cell: unknown): number[] {
+  if (cell === null) return [];
+  const sizes = String(cell).split(/[,;]|\bor\b/).map((part) => asNumber(part.trim())); // prettier-ignore
+  const isSize = (size: number | undefined): size is number =>
+    size !== undefined && Number.isInteger(size) && size >= 1 && size <= LARGEST;
+  if (sizes.every(isSize) && sizes.length <= MOST_SIZES) return [...new Set(sizes)];
+  throw new InputError(
+    `Package must be at most ${MOST_SIZES} whole numbers from 1 to ${LARGEST}, as 500, 1000; got ${quoteValue(cell)}.`,
+  );
+}
+
+function priceOf(item: Item, list: ValueList<PriceRow>): UnitPrice {
+  if (item.setPrice !== undefined) return { unitPrice: item.setPrice, note: "" };
+  const name = item.pricedAs ?? item.name;
+  const own = list.find(name);
+  if (own?.price) return inUnit(own.price, own, { name, unit: item.unit });
   if (item.stockPrice !== undefined) return { unitPrice: item.stockPrice, note: "price from Stock" };
-  const none = { unitPrice: null, note: `no price for ${item.name}` };
+  const none = { unitPrice: null, note: own?.words || `no price for ${name}` };
   if (item.stickFeet === undefined) return none;
   const conduit = `${item.raceway} ${item.size} conduit`;
   const foot = list.find(conduit);
-  if (!foot) return none;
-  const { unitPrice, note } = inUnit(foot, { name: conduit, unit: "ft" });
+  if (!foot?.price) return none;
+  const { unitPrice, note } = inUnit(foot.price, foot, { name: conduit, unit: "ft" });
   return unitPrice === null
     ? { unitPrice, note }
     : { unitPrice: unitPrice * item.stickFeet, note: note || "priced by the foot" };
 }
 
-function inUnit({ price, unit }: Price, { name, unit: wanted }: Pick<Item, "name" | "unit">): UnitPrice {
-  if (unit.of !== null && unit.of !== wanted) {
-    return { unitPrice: null, note: `no price for ${name} per ${wanted}: prices has it per ${unit.of}` };
+function inUnit({ price }: Offer, { unit, words }: PriceRow, item: Pick<Item, "name" | "unit">): UnitPrice {
+  if (unit.of !== null && unit.of !== item.unit) {
+    return { unitPrice: null, note: `no price for ${item.name} per ${item.unit}: prices has it per ${unit.of}` };
   }
-  return { unitPrice: price / unit.per, note: price === 0 ? "costs nothing" : "" };
+  return { unitPrice: price / unit.per, note: price === 0 ? "costs nothing" : words };
 }

@@ -13,6 +13,8 @@ export interface CountedSticks {
   readonly length: number;
   readonly sticks: number;
   readonly notes: readonly string[];
+  /** How many that are on hand are used besides. */
+  readonly onHand?: number;
   /** What one costs by the user's stock. */
   readonly price?: number;
 }
@@ -45,7 +47,7 @@ export class StickLots {
   /** Adds the lines of the sticks and of the couplings that come with them. */
   addSticks(counted: readonly CountedSticks[], rules: RuleBook): void {
     const couplings = new Map<string, number>();
-    for (const { works, length, sticks, notes, price } of counted) {
+    for (const { works, length, sticks, notes, price, onHand = 0 } of counted) {
       const { run, row } = works[0]!;
       const source = { rows: works.map((work) => work.row), each: sticks, times: 1, note: "" };
       const item = {
@@ -54,6 +56,7 @@ export class StickLots {
       };
       const line = this.book.add(this.group, item, source);
       notes.forEach((note) => line.notes.add(note));
+      if (onHand > 0) line.onHand = (line.onHand ?? 0) + onHand;
       const key = labelKey([run.raceway, run.size]);
       const withThem = sticks * rules.number(stickRule("Couplings with each stick", run.raceway));
       couplings.set(key, (couplings.get(key) ?? 0) + withThem);

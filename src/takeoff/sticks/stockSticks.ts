@@ -59,6 +59,7 @@ function boughtSticks(lot: CutLot, plan: CutPlan, grid: CutGrid, priced: boolean
     const prices = sold.flatMap(({ price }) => price ?? []);
     return {
       ...{ works: lot.works, length: sold[0]?.length ?? inches, sticks, notes: place === 0 ? notes : [] },
+      onHand: place === 0 ? plan.onHand : 0,
       // The least price the stock has for it.
       ...(prices.length > 0 ? { price: Math.min(...prices) } : {}),
     };

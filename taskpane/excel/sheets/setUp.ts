@@ -13,6 +13,8 @@ export interface AlsoSetUp {
   leftOver?: string | undefined;
   /** Settings of the workbook to store once everything stands. */
   settings?: Readonly<Record<string, unknown>>;
+  /** The person stays on the sheet where they are. */
+  stay?: boolean;
 }
 
 /**
@@ -20,7 +22,10 @@ export interface AlsoSetUp {
  * before any cell gets a formula: Excel refuses a formula that names a table it does not know. When it breaks half way,
  * what was made is taken away again, so that it can be begun anew.
  */
-export async function setUp(sheets: readonly NewSheet[], { leftOver, settings = {} }: AlsoSetUp = {}): Promise<void> {
+export async function setUp(
+  sheets: readonly NewSheet[],
+  { leftOver, settings = {}, stay = false }: AlsoSetUp = {},
+): Promise<void> {
   let begun: string[] = [];
   try {
     await batch(async (context, commit) => {
@@ -31,6 +36,7 @@ export async function setUp(sheets: readonly NewSheet[], { leftOver, settings = 
       if (taken) throw new ExcelProblem(strings.start.names.sheetTaken(taken.sheet));
       begun = sheets.map(({ sheet }) => sheet);
       make(context, sheets);
+      if (!stay) show(context, sheets[0]);
       for (const [key, value] of Object.entries(settings)) context.workbook.settings.add(key, value);
       await commit();
       begun = [];
@@ -51,8 +57,13 @@ function make(context: Excel.RequestContext, sheets: readonly NewSheet[]): void 
     if (item.table !== undefined) addTable(sheet, item);
   }
   for (const { item, sheet } of made) fill(sheet, item);
-  made[0]?.sheet.activate();
-  made[0]?.sheet.getRange("A2").select();
+}
+
+function show(context: Excel.RequestContext, item: NewSheet | undefined): void {
+  if (!item) return;
+  const sheet = context.workbook.worksheets.getItem(item.sheet);
+  sheet.activate();
+  sheet.getRange("A2").select();
 }
 
 function dress(sheet: Excel.Worksheet, { columns, tab, frozenColumns, cells }: NewSheet): void {

@@ -59,9 +59,23 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   const [shoes, rules, labor, prices, stock] = [all("Shoes"), all("Rules"), all("Labor"), all("Prices"), all("Stock")];
   const job = (name: string, ...given: string[]) => `CONDUIT.JOB.${name}(${given.join(",")})`;
   const takeoff = (...by: string[]) =>
-    job("TAKEOFF", own, prices, shoes, by[0] ?? "", labor, rules, stock, "", counts, ...by.slice(1));
+    job("TAKEOFF", own, prices, shoes, by[0] ?? "", labor, rules, stock, "", counts, by[1] ?? "", all("Allowances"));
   const recap = (by: string) =>
-    job("RECAP", own, all("Bid"), prices, labor, shoes, rules, stock, by, all("Costs"), all("Factors"), counts);
+    job(
+      "RECAP",
+      own,
+      all("Bid"),
+      prices,
+      labor,
+      shoes,
+      rules,
+      stock,
+      by,
+      all("Costs"),
+      all("Factors"),
+      counts,
+      all("Allowances"),
+    );
   const isIssued = `COUNTA(${tables.Issued.name}[Run])=0`;
   switch (result) {
     case "Checks":
@@ -78,6 +92,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
       return `=${job("MISSING", own, prices, labor, shoes, rules, stock, counts)}`;
     case "Takeoff by area":
       return `=${takeoff('"Area, Phase"', "TRUE")}`;
+    case "Order":
+      return `=${job("ORDER", own, prices, shoes, rules, stock, counts, all("Allowances"))}`;
     case "Labor hours":
       return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock, counts)}`;
     case "Recap":
@@ -101,6 +117,11 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
     case "Changes": {
       const words = "Copy the rows of Runs into Issued when you issue them: what changes after that is told here.";
       return onceIn(tables.Issued, "Run", words, job("CHANGES", issued, own, shoes, rules, stock));
+    }
+    case "Change order": {
+      const words = "Copy the rows of Runs into Issued when you issue them: what changes after that is priced here.";
+      const lists = [prices, labor, shoes, rules, stock, all("Costs"), all("Factors"), "", counts, all("Allowances")];
+      return onceIn(tables.Issued, "Run", words, job("CHANGE.ORDER", issued, own, all("Bid"), ...lists, made));
     }
     case "Rules in force":
       return `=${job("RULES", rules)}`;

@@ -3,6 +3,7 @@ import { SHOE_COLUMNS } from "../../../src/shop/shoe/readShoe";
 import { RUN_GROUP_NAMES } from "../../../src/takeoff/amounts/groupBy";
 import { MADE_COLUMNS } from "../../../src/made/records/madeTable";
 import type { ItemName, TableName } from "../items";
+import { ALLOWANCE_UNITS } from "../../../src/takeoff/allowances/allowanceTable";
 import { BID_UNITS } from "../../../src/bid/bidTable";
 import { RUN_FORMULAS } from "./formulas";
 import { columnDesign, type Change, type ColumnDesign } from "./columns";
@@ -44,7 +45,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Shoes: inOrder(["Raceway", "Size", "Made for", "Radius", "Deduct"], SHOE_COLUMNS),
   Bench: ["Setting", "Value", "Note"],
   Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
-  Prices: ["Item", "Unit", "Price"],
+  Prices: ["Item", "Unit", "Price", "Package", "On hand", "Vendor"],
   Labor: ["Operation", "Minutes", "Hours", "Unit"],
   Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Note"],
   Factors: ["Column", "Is", "Percent", "Note"],
@@ -52,6 +53,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Rules: ["Rule", "Value", "Unit", "Source"],
   Costs: ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
   Bid: ["Line", "Value", "Unit", "Of", "Note"],
+  Allowances: ["Allowance", "Of", "Value", "Unit", "Note"],
   "One bend": ["What it is", "Result", "As it is written"],
 };
 
@@ -85,7 +87,28 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Shoes: INPUTS.Shoes.map((header) => (header === "Source" ? wide(header, 330) : header)),
   Bench: [...INPUTS.Bench.slice(0, 2), wide("Note", 420)],
   Stock: INPUTS.Stock,
-  Prices: ["Item", ["Unit", { list: UNITS, note: "each, ft, C (100), M (1000); C ft and M ft by the foot" }], "Price"],
+  Prices: [
+    "Item",
+    ["Unit", { list: UNITS, note: "each, ft, C (100), M (1000); C ft and M ft by the foot" }],
+    "Price",
+    [
+      "Package",
+      {
+        width: 110,
+        hidden: true,
+        note: "Sizes it is sold in, whole: 50, or 500, 1000. What is left over has a line of its own",
+      },
+    ],
+    ["On hand", { hidden: true, note: "How many or how many feet are there; the order takes them off" }],
+    [
+      "Vendor",
+      {
+        hidden: true,
+        width: 110,
+        note: "A vendor or lowest, out of your columns Price by …; their quotes' days stand in Quoted by …",
+      },
+    ],
+  ],
   Labor: [
     ["Operation", { width: 240 }],
     "Minutes",
@@ -119,6 +142,16 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     "Of",
     wide("Note", 360),
   ],
+  Allowances: [
+    ["Allowance", { width: 170 }],
+    ["Of", { note: "An item by its name, or its class: wire, fittings, straps, boxes, conduit; empty: all" }],
+    [
+      "Value",
+      { width: 90, look: { align: "right" }, note: "5 for 5 %; pieces or feet for a minimum; money for a lump sum" },
+    ],
+    ["Unit", { width: 100, list: ALLOWANCE_UNITS }],
+    wide("Note", 320),
+  ],
   "One bend": INPUTS["One bend"],
   Checks: [wide("Run", 90), "Weight", wide("Rule", 230), "Finding", "Fix"],
   Schedule: [
@@ -149,6 +182,27 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     ...["List", "Name", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], wide("Finding", 380), "Near"],
   ] as const,
   "Takeoff by area": ["Area", "Phase", ...takeoff],
+  Order: [
+    ...["Item", "Unit"],
+    ...["Needed", "On hand", "To buy"].map((header): Listed => [
+      header,
+      { width: 85, look: { format: FORMATS.quantity, align: "right" } },
+    ]),
+    wide("Packages", 190),
+    ["Left over", { width: 85, look: { format: FORMATS.quantity, align: "right" } }],
+    wide("Note", 380),
+  ] as readonly Listed[],
+  "Change order": [
+    ...["Change", wide("Item or line", 290), "Unit"],
+    ...["Before", "After", "Difference"].map((header): Listed => [
+      header,
+      { width: 90, look: { format: FORMATS.hours, align: "right" } },
+    ]),
+    ["Unit price", {}],
+    ["Amount", { width: 100, money: true }],
+    "Hours",
+    wide("Note", 330),
+  ] as readonly Listed[],
   "Labor hours": [
     ...["Area", "Work", "Unit", ["Quantity", { look: { format: FORMATS.quantity } }], "Hours", "By factors"],
     "Hours in all",

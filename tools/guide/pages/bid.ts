@@ -27,6 +27,16 @@ export const bid: Family = {
         '=CONDUIT.JOB.RECAP(Runs[#All],Bid[#All],,,,,,"Color")',
       ],
     },
+    "JOB.CHANGE.ORDER": {
+      formula: ["difference of a line = its amount in the recap after less its amount in the recap before"],
+      more: [
+        `=CONDUIT.JOB.CHANGE.ORDER(${ONE_RUN},${ONE_RUN.replace("60", "190")},${BID},{"Item","Unit","Price";"EMT 1/2 conduit, 10 ft stick","each",6.4;"EMT 1/2 strap","C",31})`,
+      ],
+      refused: [
+        `=CONDUIT.JOB.CHANGE.ORDER(${WITHOUT_SIZE},Runs[#All],Bid[#All])`,
+        '=CONDUIT.JOB.CHANGE.ORDER(Issued[#All],Runs[#All],{"Line","Value";"Material",""})',
+      ],
+    },
     "JOB.HOURS": {
       formula: [
         "hours in all = Σ quantity · minutes / 60 · (1 + p₁) · (1 + p₂) …, or · (1 + p₁ + p₂ …) where a rule says added",

@@ -25,12 +25,20 @@ export const takeoff: Family = {
         "=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],,,,Stock[#All])",
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Area, Crew",Labor[#All],,Stock[#All],,,"yes")',
         `=CONDUIT.JOB.TAKEOFF(${ONE_RUN})`,
+        `=CONDUIT.JOB.TAKEOFF(${ONE_RUN},{"Item","Unit","Price";"EMT 1/2 strap","C",31},,,,,,,,,{"Allowance","Of","Value","Unit";"Spare","straps",10,"%";"Small tools","",25,"lump sum"})`,
       ],
       refused: [
         `=CONDUIT.JOB.TAKEOFF(${WITHOUT_SIZE})`,
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Color")',
         '=CONDUIT.JOB.TAKEOFF(Runs[#All],Prices[#All],Shoes[#All],"Area",,,,,,"maybe")',
       ],
+    },
+    "JOB.ORDER": {
+      formula: ["of all sums of packages that hold what to buy the least, and of those the fewest packages"],
+      more: [
+        `=CONDUIT.JOB.ORDER(${ONE_RUN},{"Item","Price","Package","On hand";"EMT 1/2 strap","","50, 100",1},,,,,{"Allowance","Of","Value","Unit";"Spare","straps",10,"%"})`,
+      ],
+      refused: [`=CONDUIT.JOB.ORDER(${WITHOUT_SIZE})`, '=CONDUIT.JOB.ORDER(Runs[#All],{"Item","Package";"Box",10})'],
     },
     "JOB.TRACE": {
       more: [
