@@ -1,7 +1,7 @@
 /** What the steps say, before bends take their room: straight stretches, and what joins one stretch to the next. */
 import type { Degrees } from "../geometry/angle";
 import type { Vec3 } from "../geometry/vector";
-import type { AskedElbow } from "./text/types";
+import type { AskedElbow, JointFitting, PullEnd, Whip } from "./text/types";
 
 export interface Stretch {
   direction: Vec3;
@@ -52,4 +52,8 @@ export interface Course {
   start: Vec3;
   stretches: Stretch[];
   joints: Joint[];
+  end: PullEnd;
+  /** Fittings on a stretch: how far from where it begins [in]. */
+  fittings: { stretch: number; at: number; fitting: JointFitting; step: number }[];
+  whip?: Whip;
 }

@@ -74,7 +74,7 @@ function aboveZero(radius: number): number {
 type ShowLength = ReturnType<typeof lengthsAsIn>;
 
 function pullOf(
-  { start, stretches, joints }: Course,
+  { start, stretches, joints, end, fittings, whip }: Course,
   radiusAt: RadiusAt,
   groupsBefore: number,
   showLength: ShowLength,
@@ -83,9 +83,13 @@ function pullOf(
     jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radiusAt),
   );
   const corners: RouteCorner[] = [];
+  const placed: Pull["joints"][number][] = [];
   let base: Vec3 = start;
   stretches.forEach((stretch, index) => {
     checkRoom(stretch, made[index - 1], made[index], showLength);
+    for (const { stretch: place, at, fitting, step } of fittings) {
+      if (place === index) placed.push({ point: along(base, stretch.direction, at), fitting, step });
+    }
     base = along(base, stretch.direction, stretch.length);
     const joint = made[index];
     if (!joint) return;
@@ -105,7 +109,8 @@ function pullOf(
     });
     base = add(base, shift);
   });
-  return { points: [start, ...corners.map(({ point }) => point), base], corners };
+  const points = [start, ...corners.map(({ point }) => point), base];
+  return { points, corners, end, joints: placed, ...(whip && { whip }) };
 }
 
 /** A saddle and a sweep stand on the stretches beside them: refuses when they take a stretch whole. */

@@ -1,13 +1,15 @@
 import { SAME_DIRECTION, SAME_PLACE } from "../units/tolerances";
-import { tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
+import { isAngle, tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
 import { along, angleBetween, norm, ORIGIN, subtract, unit, type Vec3 } from "../geometry/vector";
-import { show } from "../units/show";
+import { show, showInches } from "../units/show";
 import type { Course, Joint, OffsetJoint, Sweep } from "./courses";
 import { directionVector, directionWord } from "./directions";
 import { offsetSide, sideToward, turnToward } from "./sideways";
 import { wordsOf } from "./text/ownWords";
 import { RouteError, stepError } from "./text/routeError";
-import type { AskedElbow, Rise, RouteStep } from "./text/types";
+import type { AskedElbow, Body, PullEnd, Rise, RouteStep } from "./text/types";
+
+const courseFrom = (start: Vec3): Course => ({ start, stretches: [], joints: [], end: "open", fittings: [] });
 
 const NO_TURN = toRadians(0);
 /** Least turn that counts as a bend [°]: less cannot be read on a dial. As much is kept from 180°. */
@@ -19,7 +21,9 @@ const LEAST_TURN = 0.05;
  */
 export class Walk {
   private readonly courses: Course[] = [];
-  private course: Course = { start: ORIGIN, stretches: [], joints: [] };
+  private course: Course = courseFrom(ORIGIN);
+  /** The body that the next leg comes out of, and where the leg before it went. */
+  private body: { readonly body: Body; readonly step: number; readonly heading: Vec3 } | null = null;
   private position = ORIGIN;
   private heading: Vec3 | undefined;
   private sweep: Sweep | null = null;
@@ -59,22 +63,43 @@ export class Walk {
         this.needNoneAsked();
         this.elbow = { radius: step.radius, step: this.number };
         return;
-      case "box":
-        return this.closeCourse();
+      case "box": {
+        const last = this.course.stretches.length === 0 ? this.courses.at(-1) : undefined;
+        if (!last?.whip || last.whip.toBox) return this.closeCourse("box");
+        last.whip = { ...last.whip, toBox: true };
+        return;
+      }
+      case "body": {
+        const heading = this.headingOfLeg();
+        this.closeCourse(step.body);
+        this.body = { body: step.body, step: this.number, heading };
+        return;
+      }
+      case "joint": {
+        this.headingOfLeg();
+        this.needNoneAsked();
+        const { stretches, fittings } = this.course;
+        const at = stretches.at(-1)!.length;
+        fittings.push({ stretch: stretches.length - 1, at, fitting: step.fitting, step: this.number });
+        return;
+      }
+      case "whip":
+        return this.whip(step);
     }
   }
 
   /** The courses walked. Called once, after the last step. A run may end in a box: no course follows it. */
   finish(): Course[] {
     this.step = null;
-    const endsInBox = this.courses.length > 0 && this.course.stretches.length === 0;
-    if (endsInBox) this.needNoneAsked();
-    else this.closeCourse();
+    const isClosed = this.courses.length > 0 && this.course.stretches.length === 0;
+    if (isClosed) this.needNoneAsked();
+    else this.closeCourse("open");
     return this.courses;
   }
 
   private go(direction: Vec3, length: number): void {
     const { stretches } = this.course;
+    if (stretches.length === 0) this.outOfBody(direction);
     const last = stretches.at(-1);
     const turn = last ? angleBetween(this.heading!, direction) : NO_TURN;
     if (last && turn < SAME_DIRECTION) direction = this.heading!;
@@ -123,11 +148,46 @@ export class Walk {
     [this.sweep, this.elbow] = [null, null];
   }
 
-  private closeCourse(): void {
+  private closeCourse(end: PullEnd): void {
     this.headingOfLeg();
     this.needNoneAsked();
+    this.course.end = end;
     this.courses.push(this.course);
-    this.course = { start: this.position, stretches: [], joints: [] };
+    this.course = courseFrom(this.position);
+  }
+
+  /** A conduit body turns a run by 90°, or lets it go straight on. */
+  private outOfBody(direction: Vec3): void {
+    if (!this.body) return;
+    const { body, step, heading } = this.body;
+    this.body = null;
+    const turn = toDegrees(angleBetween(heading, direction));
+    const straight = turn < LEAST_TURN;
+    const square = isAngle(turn, 90);
+    const takes = { C: straight, T: straight || square, X: straight || square, LB: square, LL: square, LR: square }[
+      body
+    ];
+    if (takes) return;
+    const way = { C: "straight on", T: "straight on or by 90°", X: "straight on or by 90°" }[body as "C"] ?? "by 90°";
+    throw this.expected(`the run to go on ${way} from the ${body} of step ${step}, not turned by ${show(turn, 4)}°`);
+  }
+
+  /** Ends the pull, unless a box ended it, and stands at the far end of the flexible piece. */
+  private whip({ flex, length, moves, point }: RouteStep & { kind: "whip" }): void {
+    if (this.course.stretches.length > 0) this.closeCourse("whip");
+    const last = this.courses.at(-1);
+    if (!last || last.whip || this.body) this.headingOfLeg();
+    const from = this.position;
+    const to = point ?? moves.reduce((at, { rise, toward }) => along(at, directionVector(toward), rise), from);
+    const apart = norm(subtract(to, from));
+    if (apart < SAME_PLACE) throw this.expected("the flexible piece to go somewhere");
+    if (length < apart - SAME_PLACE) {
+      throw this.expected(`a length of at least ${showInches(apart)}: so far away is where it goes`);
+    }
+    last!.whip = { flex, length, from, to, step: this.number, toBox: false };
+    this.position = to;
+    this.heading = undefined;
+    this.course = courseFrom(to);
   }
 
   /** True at a joint: the stretch after it is still to come. */
@@ -140,7 +200,8 @@ export class Walk {
     const before: Joint | undefined = this.waits() ? this.course.joints.at(-1) : undefined;
     if (before) throw this.expected(`a leg first after step ${before.step}, as in ahead 24`);
     if (!this.heading || this.course.stretches.length === 0) {
-      throw this.expected(`a leg first after ${this.courses.length > 0 ? "the box" : "the start"}, as in up 24`);
+      const after = this.body ? `the ${this.body.body}` : this.courses.at(-1)?.whip ? "the flexible piece" : "the box";
+      throw this.expected(`a leg first after ${this.courses.length > 0 ? after : "the start"}, as in up 24`);
     }
     return this.heading;
   }

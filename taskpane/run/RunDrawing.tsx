@@ -1,11 +1,13 @@
 import { useRef, useState, type PointerEvent } from "react";
 import { drawRun } from "../../src/drawing/run/drawRun";
-import type { RunPull } from "../../src/drawing/run/runDrawing";
+import type { RunEnd, RunPull } from "../../src/drawing/run/runDrawing";
 import type { RunView } from "../../src/drawing/run/projection";
 import { readEdition } from "../../src/raceway/code/edition";
 import { supportPlaces, supportRule } from "../../src/raceway/code/supports";
 import { pullPath } from "../../src/route/problems";
+import type { Pull, PullEnd } from "../../src/route/text/types";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
+import { bodyOf, runWhips } from "../../src/shop/run/pullEnds";
 import { Choice } from "../components/Choice";
 import { Drawing } from "../components/Drawing";
 import { Section } from "../components/Section";
@@ -16,6 +18,11 @@ import { strings } from "../strings";
 const t = strings.run.view;
 
 type Seen = "isometric" | "plan" | "elevation" | "turned";
+
+const endDrawn = (end: PullEnd): RunEnd => (bodyOf(end) ? "body" : end === "whip" ? "open" : "box");
+
+/** A pull starts at what the one before it ends at, or where its flexible piece goes. */
+const startDrawn = ({ end, whip }: Pull): RunEnd => (whip ? (whip.toBox ? "box" : "open") : endDrawn(end));
 
 /** Half a turn of the drawing for a drag across it [°/px]. */
 const DRAG = 0.6;
@@ -45,8 +52,11 @@ export function RunDrawing({
     {
       name: built.run.name,
       outsideDiameter: built.shoe.outsideDiameter,
-      pulls: built.pulls.map(({ pull, parts, joints, elbows }): RunPull => ({
+      whips: runWhips(built),
+      pulls: built.pulls.map(({ pull, parts, joints, elbows }, index): RunPull => ({
         path: pullPath(pull),
+        start: index === 0 ? "box" : startDrawn(built.pulls[index - 1]!.pull),
+        end: endDrawn(pull.end),
         couplings: joints,
         elbows: elbows.map(({ place }) => place),
         straps: supportPlaces(parts.developed, supports),

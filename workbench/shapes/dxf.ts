@@ -1,4 +1,5 @@
 import { Colors, DxfWriter, point3d, PolylineFlags, Units } from "@tarikjabiri/dxf";
+import { add, ORIGIN } from "../../src/geometry/vector";
 import { placedPulls } from "../../src/shop/run/placed";
 import type { BuiltRun, Piece } from "../../src/shop/run/builtRun";
 import { differentNames, plainName } from "./names";
@@ -17,8 +18,10 @@ export function runsDxf(runs: readonly BuiltRun[]): string {
     dxf.addLayer(layerName, Colors.White, "Continuous");
     const paths = placedPulls(built);
     for (const path of paths) curve(dxf, curveOf(path), layerName);
-    const ends = paths.map(({ points }) => points.at(-1)!);
-    for (const box of built.endsInBox ? ends : ends.slice(0, -1)) dxf.addPoint(...box, { layerName });
+    built.pulls.forEach(({ pull: { end, whip } }, index) => {
+      if (end === "box") dxf.addPoint(...paths[index]!.points.at(-1)!, { layerName });
+      if (whip?.toBox) dxf.addPoint(...add(whip.to, built.run.start ?? ORIGIN), { layerName });
+    });
   }
   return dxf.stringify();
 }

@@ -7,6 +7,7 @@ import { fitTo } from "../paper/fit";
 import { projection, viewWords, type AxisNames, type Projection, type RunView } from "./projection";
 import { labelLegs, numberBends } from "./runLabels";
 import { drawAxes, drawKey } from "./runKey";
+import { drawWhip } from "./drawWhip";
 import type { Scene, Spot } from "../paper/scene";
 import { Sketch } from "../paper/sketch";
 import { move, perpendicular, spread, toward } from "../paper/spots";
@@ -50,7 +51,8 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
   } = options;
   const sketch = new Sketch(width);
   const eye = projection(view);
-  const points = run.pulls.flatMap(({ path }) => samplePath(path, STEP)).map(eye.flat);
+  const ends = (run.whips ?? []).flatMap(({ from, to }) => [from, to]);
+  const points = [...run.pulls.flatMap(({ path }) => samplePath(path, STEP)), ...ends].map(eye.flat);
   sketch.paragraph(heading, "strong");
   const fit = fitTo(points, {
     left: MARGIN,
@@ -63,13 +65,14 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
   const thickness = Math.min(THICKEST, Math.max(THINNEST, run.outsideDiameter * fit.scale));
   drawSpans(sketch, run, eye, page, thickness);
   pointOut(sketch, run, highlight, page, thickness);
+  for (const { from, to } of run.whips ?? []) drawWhip(sketch, page(from), page(to));
   for (const pull of run.pulls) drawFittings(sketch, pull, page, thickness);
   labelStart(sketch, run, page);
   numberBends(sketch, run.pulls, page);
   const left = labelLegs(sketch, run.pulls, page, show);
   if (left.length && listUnlabeled) sketch.paragraph(sentence(`Not labeled: ${left.join("; ")}`));
   if (axes !== null) drawAxes(sketch, eye, fit, show, axes);
-  drawKey(sketch, run.pulls);
+  drawKey(sketch, run.pulls, (run.whips ?? []).length > 0);
   return sketch.finish(`${run.name}: ${heading}`, describe(run, show));
 }
 
@@ -129,6 +132,8 @@ function drawFittings(sketch: Sketch, pull: RunPull, page: (point: Vec3) => Spot
   for (const distance of joined) across(distance, thickness / 2 + 3, "solid", 5);
   const boxes = [...(start === "box" ? [path.points[0]!] : []), ...(end === "box" ? [path.points.at(-1)!] : [])];
   for (const point of boxes) drawBox(sketch, page(point));
+  const bodies = [...(start === "body" ? [path.points[0]!] : []), ...(end === "body" ? [path.points.at(-1)!] : [])];
+  for (const point of bodies) sketch.circle(page(point), thickness / 2 + 4, "shape");
 }
 
 const BOX = 6;

@@ -1,7 +1,8 @@
+import type { Vec3 } from "../../geometry/vector";
 import type { Path } from "../../geometry/path";
 
 /** What is at an end of a stretch of conduit. */
-export type RunEnd = "box" | "coupling" | "open";
+export type RunEnd = "box" | "coupling" | "body" | "open";
 
 /** A stretch of conduit, box to box, or a single piece. */
 export interface RunPull {
@@ -19,6 +20,8 @@ export interface RunPull {
 export interface RunDrawing {
   readonly name: string;
   readonly pulls: readonly RunPull[];
+  /** Flexible pieces, from end to end [in]. */
+  readonly whips?: readonly { readonly from: Vec3; readonly to: Vec3 }[];
   /** [in] */
   readonly outsideDiameter: number;
 }

@@ -5,6 +5,7 @@ import type { RunPull } from "./runDrawing";
 import type { PageFit } from "../paper/fit";
 import { AXES, BUILDING_AXES, type AxisNames, type Projection } from "./projection";
 import type { Spot } from "../paper/scene";
+import { drawWhip } from "./drawWhip";
 import { EDGE, type Sketch } from "../paper/sketch";
 import { move, spread, toward } from "../paper/spots";
 import { LINE_HEIGHT, textWidth } from "../paper/textBox";
@@ -74,7 +75,7 @@ function scaleBar(sketch: Sketch, [x, y]: Spot, length: number, scale: number, s
 }
 
 /** What the signs on the run mean; only those that are there. */
-export function drawKey(sketch: Sketch, pulls: readonly RunPull[]): void {
+export function drawKey(sketch: Sketch, pulls: readonly RunPull[], hasWhips: boolean): void {
   const y = sketch.bottom + LINE_HEIGHT;
   let x = EDGE + 6;
   const entry = (word: string, sign: (spot: Spot) => void): void => {
@@ -96,6 +97,10 @@ export function drawKey(sketch: Sketch, pulls: readonly RunPull[]): void {
       ),
     );
   }
+  if (pulls.some(({ start, end }) => start === "body" || end === "body")) {
+    entry("body", (spot) => sketch.circle(spot, 5, "shape"));
+  }
+  if (hasWhips) entry("flexible", ([a, b]) => drawWhip(sketch, [a - 9, b], [a + 7, b]));
   if (pulls.some(({ couplings, start, end }) => couplings?.length || start === "coupling" || end === "coupling")) {
     entry("coupling", ([a, b]) =>
       sketch.line(

@@ -18,7 +18,8 @@ const LONGEST_STEP = 120;
 const MOST_SHOTS = 90;
 
 const ANY_STEP =
-  "up, down, north, south, east or west with a length, ahead, to, bend, kick, offset, saddle, sweep, elbow, stub or box";
+  "up, down, north, south, east or west with a length, ahead, to, bend, kick, offset, saddle, sweep, elbow, stub, box, " +
+  "LB (or another conduit body), union, coupling, expansion or flex";
 const PARTED = `${ANY_STEP} (commas part steps: write 12.5 for twelve and a half)`;
 
 /**

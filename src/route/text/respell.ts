@@ -2,7 +2,23 @@ import { lettersApart } from "../../units/names/lettersApart";
 import { DIRECTIONS } from "./types";
 
 const WAY = DIRECTIONS.join("|");
-const STEP_WORDS = [...DIRECTIONS, "ahead", "bend", "kick", "box", "elbow", "offset", "saddle", "stub", "sweep", "to"];
+const STEP_WORDS = [
+  ...DIRECTIONS,
+  "ahead",
+  "bend",
+  "kick",
+  "box",
+  "coupling",
+  "elbow",
+  "expansion",
+  "flex",
+  "offset",
+  "saddle",
+  "stub",
+  "sweep",
+  "to",
+  "union",
+];
 const INNER_WORDS = ["at", "over", "in", "shots", "back"];
 
 /** Words that others use, and ours for them. */

@@ -1,5 +1,5 @@
 /** The grammar of one step: which word takes what. The values themselves are read through {@link StepReaders}. */
-import { DIRECTIONS, type Direction, type Rise, type RouteStep } from "./types";
+import { DIRECTIONS, type Body, type Direction, type JointFitting, type Rise, type RouteStep } from "./types";
 
 /** Angle of each bend of a box offset when none is given [°]: Modern Residential Wiring (2015), p. 91. */
 const BOX_OFFSET_ANGLE = 5;
@@ -130,8 +130,37 @@ export const STEP_FORMS: readonly StepForm[] = [
       point: [v.coordinate(m[1], "east"), v.coordinate(m[2], "north"), v.coordinate(m[3], "up")],
     }),
   ),
+  form("(lb|ll|lr|t|c|x)(?![a-z])", "", "a conduit body alone: LB, LL, LR, T, C or X", (m) => ({
+    kind: "body",
+    body: m[1]!.toUpperCase() as Body,
+  })),
+  form("(union|coupling|expansion)(?:\\s*fitting)?", "", "union, coupling or expansion alone", (m) => ({
+    kind: "joint",
+    fitting: m[1] as JointFitting,
+  })),
+  form(
+    "(flex|liquidtight)",
+    `\\s*(\\S.*?)\\s*(?:\\bto\\s+(\\S+)\\s+(\\S+)\\s+(\\S+)|${DIRECTION}\\s*(\\S.*?)(?:\\s*${DIRECTION}\\s*(\\S.*?))?(?:\\s*${DIRECTION}\\s*(\\S.*?))?)`,
+    "a length and where it goes, as in flex 3' up 12 east 8 or flex 36 to 60 0 24",
+    (m, v) => ({
+      kind: "whip",
+      flex: m[1] === "flex" ? "FMC" : "LFMC",
+      length: v.length(m[2], "whip length"),
+      point:
+        m[3] === undefined ? null : [v.coordinate(m[3], "east"), v.coordinate(m[4], "north"), v.coordinate(m[5], "up")],
+      moves: readMoves(m.slice(6, 12), v),
+    }),
+  ),
   form("box", "", "box alone, or box offset 1/2 up at 5", () => ({ kind: "box" })),
 ];
+
+/** Each way and how far, as they stand in turn. */
+const readMoves = (texts: readonly (string | undefined)[], values: StepReaders): Rise[] =>
+  texts.flatMap((way, place) =>
+    place % 2 === 1 || way === undefined
+      ? []
+      : [{ rise: values.length(texts[place + 1], way), toward: way as Direction }],
+  );
 
 const readRise = (length: string | undefined, toward: string | undefined, values: StepReaders): Rise => ({
   rise: values.length(length, "rise"),

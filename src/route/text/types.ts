@@ -31,7 +31,33 @@ export type RouteStep =
   | { kind: "sweep"; radius: number; shots: number | null }
   /** The next corner is a factory elbow; without a radius [in], of the one that is standard. */
   | { kind: "elbow"; radius: number | null }
-  | { kind: "box" };
+  | { kind: "box" }
+  /** A conduit body, where a run turns or goes on. */
+  | { kind: "body"; body: Body }
+  /** A fitting between two conduits, where the run stands. */
+  | { kind: "joint"; fitting: JointFitting }
+  /** A flexible piece from where the run stands: so far each way, or to a point of the datum [in]. */
+  | { kind: "whip"; flex: Whip["flex"]; length: number; moves: Rise[]; point: Vec3 | null };
+
+/** The trade's letters for conduit bodies. */
+export const BODIES = ["LB", "LL", "LR", "T", "C", "X"] as const;
+export type Body = (typeof BODIES)[number];
+
+export type JointFitting = "union" | "coupling" | "expansion";
+
+/** A flexible piece that goes on where a pull ends. Lengths and points [in]. */
+export interface Whip {
+  readonly flex: "FMC" | "LFMC";
+  readonly length: number;
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly step: number;
+  /** True when a box follows it. */
+  readonly toBox: boolean;
+}
+
+/** What a pull ends at: a box, a conduit body, a flexible piece; "open" at the end of the run. */
+export type PullEnd = "box" | Body | "whip" | "open";
 
 export type CornerKind =
   "bend" | "offset" | "rolling offset" | "box offset" | "three-bend saddle" | "four-bend saddle" | "sweep";
@@ -65,6 +91,11 @@ export interface RouteCorner {
 export interface Pull {
   points: Vec3[];
   corners: RouteCorner[];
+  end: PullEnd;
+  /** Fittings between two conduits, where the route has them. */
+  joints: readonly { readonly point: Vec3; readonly fitting: JointFitting; readonly step: number }[];
+  /** What goes on from its end, or from the box there. */
+  whip?: Whip;
 }
 
 /** Finished centerline radius [in] of a bend by its angle, and by the elbow where the route asks for one. */

@@ -32,6 +32,17 @@ export function writeStep(step: RouteStep): string {
       return step.radius === null ? "elbow" : `elbow ${plain(step.radius)}`;
     case "box":
       return "box";
+    case "body":
+      return step.body;
+    case "joint":
+      return step.fitting;
+    case "whip": {
+      const word = step.flex === "FMC" ? "flex" : "liquidtight";
+      const to = step.point
+        ? `to ${step.point.map(plain).join(" ")}`
+        : step.moves.map(({ rise, toward }) => `${toward} ${plain(rise)}`).join(" ");
+      return `${word} ${plain(step.length)} ${to}`;
+    }
   }
 }
 

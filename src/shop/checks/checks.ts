@@ -10,6 +10,7 @@ import { tooShallow } from "../code/coverChecks";
 import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";
 import { expansionNeeded } from "../code/movementChecks";
+import { takeOutsUnknown } from "./bodyChecks";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
@@ -91,6 +92,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...meetsItself(built),
       ...elbowFindings(built),
       ...unionsNeeded(built),
+      ...takeOutsUnknown(built),
       ...coarseSweeps(built),
       ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
     ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),

@@ -1,5 +1,6 @@
 import { racewayRecord } from "../../raceway/raceway";
 import type { BuiltRun } from "../run/builtRun";
+import { jointBefore } from "../run/pieceJoints";
 import type { Finding } from "../code/finding";
 
 /**
@@ -8,8 +9,10 @@ import type { Finding } from "../code/finding";
  */
 export function unionsNeeded({ run, pulls }: BuiltRun): Finding[] {
   if (!racewayRecord(run.raceway).threaded || /set-?screw|compression/i.test(run.fittings)) return [];
-  const turned = pulls.flatMap(({ pieces }) =>
-    pieces.filter(({ bends, coupledBefore }) => coupledBefore && bends.length > 0),
+  const turned = pulls.flatMap((pull) =>
+    pull.pieces.filter(
+      (piece) => piece.coupledBefore && piece.bends.length > 0 && jointBefore(pull, piece) !== "union",
+    ),
   );
   if (turned.length === 0) return [];
   const numbers = turned.map(({ number }) => number).join(", ");
@@ -19,7 +22,7 @@ export function unionsNeeded({ run, pulls }: BuiltRun): Finding[] {
       weight: "look",
       rule: "threaded bent pieces between fixed ends need a union (common practice)",
       finding: `${turned.length === 1 ? "piece" : "pieces"} ${numbers}: bent, threaded and joined to conduit that is held by a box; turned onto its coupling, its free end swings.`,
-      fix: "Leave room to swing it, make the joint with a union, or couple it with threadless fittings (column Fittings).",
+      fix: "Leave room to swing it, make the joint with a union (a step of the route), or couple it with threadless fittings (column Fittings).",
     },
   ];
 }

@@ -5,10 +5,11 @@ import type { Finding } from "./finding";
 import { readFittingStyle } from "./fittingStyle";
 
 /** Cells about a run's ends that the take-off cannot read: it then leaves the whole run out. */
-export const unreadableEnds = ({ run, pulls }: BuiltRun): Finding[] =>
-  [
+export function unreadableEnds(built: BuiltRun): Finding[] {
+  const { run } = built;
+  return [
     () => readFittingStyle(run.fittings, run.raceway),
-    () => groundingBushings(run.groundingBushing, endsOf(run, pulls.length).ends),
+    () => groundingBushings(run.groundingBushing, endsOf(built).ends),
   ].flatMap((read): Finding[] => {
     try {
       read();
@@ -26,3 +27,4 @@ export const unreadableEnds = ({ run, pulls }: BuiltRun): Finding[] =>
       ];
     }
   });
+}

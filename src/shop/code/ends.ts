@@ -2,12 +2,14 @@ import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
 import { isOpen } from "../fittings/endKind";
-import type { Run } from "../run/runsTable";
+import type { BuiltRun } from "../run/builtRun";
+import { heldEnds } from "../run/pullEnds";
 
-/** How many ends of a run are left open, and how many are terminated: two for each pull, less those. */
-export function endsOf(run: Pick<Run, "from" | "to">, pulls: number): { open: number; ends: number } {
+/** How many ends of a run are left open, and how many are held by a fitting: the others, but for those in bodies and at flexible pieces. */
+export function endsOf(built: BuiltRun): { open: number; ends: number } {
+  const { run } = built;
   const open = [run.from, run.to].filter(isOpen).length;
-  return { open, ends: 2 * pulls - open };
+  return { open, ends: Math.max(0, heldEnds(built) - open) };
 }
 
 /** Grounding bushings by the word in the cell. */

@@ -7,13 +7,18 @@ import { pullPath } from "../../route/problems";
 import { showInches } from "../../units/show";
 import { needsThroat } from "../../wiring/roles";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
+import { bodyOf } from "../run/pullEnds";
 import type { Finding } from "./finding";
 import { runConductors } from "./runConductors";
 
 /** Boxes along a run whose conductors are 4 AWG or larger: how large each must be, by how the conduit goes on from it. */
 export function pullBoxSizes({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
   if (pulls.length < 2 || !needsThroat(runConductors(run))) return [];
-  return pulls.slice(1).map((after, index): Finding => {
+  let boxes = 0;
+  return pulls.slice(1).flatMap((after, index): Finding[] => {
+    const { end, whip } = pulls[index]!.pull;
+    if (whip) return [];
+    const name = bodyOf(end) ?? `box ${(boxes += 1)}`;
     const turn = turnBetween(pulls[index]!, after);
     const size = (rows: readonly (typeof run.size)[]) =>
       showInches(pullBoxDimension([rows], turn === "straight" ? "straight" : "angle"));
@@ -23,13 +28,15 @@ export function pullBoxSizes({ run, pulls }: BuiltRun, edition: Edition): Findin
         `an angle pull: at least ${size([run.size])} from each entry to the wall across and between the entries`,
       U: () => `a U pull: at least ${size([run.size, run.size])} from the wall of the entries to the one across`,
     }[turn]();
-    return {
-      run: run.name,
-      weight: "look",
-      rule: nameRule(commonRule(turn === "straight" ? "straightPull" : "anglePull", edition)),
-      finding: `box ${index + 1} of ${run.raceway} ${run.size}, ${words}.`,
-      fix: "Smaller ones only where the box or body is listed for these conductors, or an entry faces a removable cover (PULLBOX).",
-    };
+    return [
+      {
+        run: run.name,
+        weight: "look",
+        rule: nameRule(commonRule(turn === "straight" ? "straightPull" : "anglePull", edition)),
+        finding: `${name} of ${run.raceway} ${run.size}, ${words}.`,
+        fix: "Smaller ones only where the box or body is listed for these conductors, or an entry faces a removable cover (PULLBOX).",
+      },
+    ];
   });
 }
 

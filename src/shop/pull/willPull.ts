@@ -7,6 +7,7 @@ import { conductorsWeight } from "../../wiring/cableWeight";
 import { gripLimit, mayJam, pullingLimit, usualLay, weightCorrection } from "../../wiring/pulling";
 import { circularMils } from "../../wiring/wireSizes";
 import type { BuiltRun } from "../run/builtRun";
+import { bodyOf } from "../run/pullEnds";
 import type { Finding } from "../code/finding";
 import { waysToPull, type PulledCables, type PullLimits, type Way } from "./pullTension";
 import { runConductors } from "../code/runConductors";
@@ -99,8 +100,9 @@ const wayInWords = ({ tension, sidewall }: Way): string =>
 
 /** An end of a pull by its name, where the run's cells name it. */
 function endName({ run, pulls }: BuiltRun, place: number, from: Way["from"]): string {
-  if (from === "datum") return place === 0 ? run.from || "the datum end" : `box ${place}`;
-  return place === pulls.length - 1 ? run.to || "the far end" : `box ${place + 1}`;
+  const named = (before: number): string => bodyOf(pulls[before]!.pull.end) ?? `box ${before + 1}`;
+  if (from === "datum") return place === 0 ? run.from || "the datum end" : named(place - 1);
+  return place === pulls.length - 1 ? run.to || "the far end" : named(place);
 }
 
 function jams({ run, pulls }: BuiltRun, { count, diameter, cables }: Pulling): Finding[] {

@@ -6,6 +6,7 @@ import type { Pull } from "../../route/text/types";
 import { InputError } from "../../units/errors";
 import { showInches } from "../../units/show";
 import type { RunFittings } from "../fittings/factoryElbows";
+import { askedJoints } from "./askedJoints";
 import type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend } from "./builtRun";
 import { joinZones, placedBends } from "./joinZones";
 import { stretches, type Stretch, type Taken } from "./stretches";
@@ -33,9 +34,11 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
   const elbows: FactoryElbow[] = [];
   /** Developed positions where a piece or an elbow ends. */
   const ends: number[] = [];
+  const asked = askedJoints(pull, parts, zones);
+  const forced = asked.map(({ at }) => at);
   for (const stretch of stretches(bends, parts, making.taken)) {
     const { elbow } = stretch;
-    for (const { from, to, after, bends } of pieceSpans(stretch, zones, making)) {
+    for (const { from, to, after, bends } of pieceSpans(stretch, zones, making, forced)) {
       pieces.push({
         number: piecesBefore + pieces.length + 1,
         pull: pullNumber,
@@ -51,7 +54,7 @@ export function buildPull(pull: Pull, pullNumber: number, piecesBefore: number, 
     elbows.push({ corner, angle, radius, plane, place, straight, afterPiece: piecesBefore + pieces.length });
     ends.push(elbow.to);
   }
-  return { pull, parts, pieces, elbows, joints: ends.slice(0, -1) };
+  return { pull, parts, pieces, elbows, joints: ends.slice(0, -1), asked };
 }
 
 /** Where couplings may stand on a pull of a run that is built already, in developed positions [in]. */
@@ -67,7 +70,12 @@ interface PieceSpan {
 }
 
 /** The pieces of a stretch; none where elbows leave no conduit between them. */
-function pieceSpans(stretch: Stretch, zones: readonly CouplingZone[], making: PullMaking): PieceSpan[] {
+function pieceSpans(
+  stretch: Stretch,
+  zones: readonly CouplingZone[],
+  making: PullMaking,
+  forced: readonly number[],
+): PieceSpan[] {
   const { from, to, lead, trail, bends, elbow } = stretch;
   const { fittings } = making.taken;
   const besideElbow = from > 0 || elbow !== undefined;
@@ -84,7 +92,8 @@ function pieceSpans(stretch: Stretch, zones: readonly CouplingZone[], making: Pu
       to: Math.min(zone.to, to - clear) - begin,
     }))
     .filter((zone) => zone.from <= zone.to);
-  const places = [...jointsIn(stretch, begin, end, own, making), end];
+  const here = forced.filter((at) => at > from && at < to);
+  const places = [...jointsIn(stretch, [begin, end], own, making, here), end];
   return places.map((after, index): PieceSpan => {
     const before = places[index - 1] ?? begin;
     // Beside an elbow a bend may be right at the end.
@@ -93,8 +102,23 @@ function pieceSpans(stretch: Stretch, zones: readonly CouplingZone[], making: Pu
   });
 }
 
-/** Where the couplings of a stretch are, in developed positions [in]. */
-function jointsIn(stretch: Stretch, begin: number, end: number, zones: CouplingZone[], making: PullMaking): number[] {
+/** Where the joints of a stretch are, in developed positions [in]: those the route asks for, and couplings between them. */
+function jointsIn(
+  stretch: Stretch,
+  [begin, end]: readonly [number, number],
+  zones: readonly CouplingZone[],
+  making: PullMaking,
+  forced: readonly number[],
+): number[] {
+  if (forced.length > 0) {
+    const ends = [begin, ...forced, end];
+    return ends.slice(1).flatMap((to, index) => {
+      const from = ends[index]!;
+      const own = zones.flatMap((zone) => clipped(zone, from - begin, to - begin));
+      const joints = jointsIn({ ...stretch, from, to }, [from, to], own, making, []);
+      return to === end ? joints : [...joints, to];
+    });
+  }
   const { gap } = making.taken.fittings;
   const stick = making.stick + gap;
   const fixed = making.joints
@@ -110,6 +134,12 @@ function jointsIn(stretch: Stretch, begin: number, end: number, zones: CouplingZ
       `stand too close together for a coupling in between. Make a leg longer or use a longer stick.`,
   );
 }
+
+/** A zone between two joints, measured from the first. */
+const clipped = (zone: CouplingZone, from: number, to: number): CouplingZone[] => {
+  const [low, high] = [Math.max(zone.from, from) - from, Math.min(zone.to, to) - from];
+  return low > high ? [] : [{ ...zone, from: low, to: high }];
+};
 
 /** @throws InputError where the fittings at the ends of a pull take more than the straight conduit there */
 function refuseTakeOut({ from, to, lead, trail, bends, elbow }: Stretch): void {

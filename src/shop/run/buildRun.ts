@@ -7,6 +7,7 @@ import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/text/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
+import type { PullEnd, Whip } from "../../route/text/types";
 import { readRoute } from "../../route/text/readRoute";
 import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
 import { InputError, NotListedError } from "../../units/errors";
@@ -101,9 +102,15 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
     const kind = endKind(name);
     return kind ? fittings.takeOut[kind] : 0;
   };
+  /** What the fitting takes where a pull ends, or where the next one starts. */
+  const atEnd = (end: PullEnd, name: string, whip?: Whip): number => {
+    if (whip) return whip.toBox ? takeOut("") : 0;
+    if (end === "whip") return 0;
+    return end === "box" || end === "open" ? takeOut(name) : fittings.takeOut.body;
+  };
   let [pieceNumber, start] = [0, 0];
   const built = pulls.map((pull, index) => {
-    const [from, to] = [index === 0 ? run.from : "", index === pulls.length - 1 ? run.to : ""];
+    const before = pulls[index - 1];
     const making = {
       ...{
         stick: isFlexible(run.raceway) ? Infinity : stick,
@@ -111,7 +118,11 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
         start,
         joints: run.joints?.map((joint) => joint - start),
       },
-      taken: { fittings, start: takeOut(from), end: takeOut(to) },
+      taken: {
+        fittings,
+        start: before ? atEnd(before.end, "", before.whip) : takeOut(run.from),
+        end: atEnd(pull.end, index === pulls.length - 1 ? run.to : ""),
+      },
     };
     const made = buildPull(pull, index + 1, pieceNumber, making);
     pieceNumber += made.pieces.length;

@@ -1,6 +1,6 @@
 import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
-import type { Pull, RouteCorner } from "../../route/text/types";
+import type { JointFitting, Pull, RouteCorner } from "../../route/text/types";
 import type { Run } from "./runsTable";
 import type { RunFittings } from "../fittings/factoryElbows";
 import type { Shoe } from "../shoe/shoe";
@@ -54,6 +54,15 @@ export interface BuiltPull {
   readonly elbows: readonly FactoryElbow[];
   /** Developed positions of the couplings [in]: wherever two pieces or elbows meet. */
   readonly joints: readonly number[];
+  /** Those of them that the route asks for, with their fitting. */
+  readonly asked: readonly AskedJoint[];
+}
+
+/** A joint that the route asks for: its developed position [in]. */
+export interface AskedJoint {
+  readonly at: number;
+  readonly fitting: JointFitting;
+  readonly step: number;
 }
 
 /** A run worked out with its shoe. */

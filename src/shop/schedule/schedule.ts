@@ -70,7 +70,7 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
   const common = pieceCells(built, piece);
   if (piece.bends.length === 0) {
     const kind = isFlexible(built.run.raceway) ? "laid by hand" : "straight";
-    return [{ ...common, Kind: kind, Note: [...curveNotes(built, piece), ...endNotes(piece)].join("; ") }];
+    return [{ ...common, Kind: kind, Note: [...curveNotes(built, piece), ...endNotes(built, piece)].join("; ") }];
   }
   const strokes = usualStrokes(piece, built.shoe);
   return strokes.map(({ index, lineUp, hook, roll }, place): ScheduleRow => {

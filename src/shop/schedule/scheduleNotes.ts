@@ -3,6 +3,9 @@ import { isFlexible } from "../../raceway/raceway";
 import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
+import { endInWords } from "../run/pullEnds";
+import { jointAfter, jointBefore } from "../run/pieceJoints";
+import type { Pull } from "../../route/text/types";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
 import { tailNeeded } from "../shoe/shoe";
@@ -15,9 +18,11 @@ const WORTH_SAYING = 0.001;
 export function scheduleNote(built: BuiltRun, piece: Piece, strokes: readonly Stroke[], place: number): string {
   const { index } = strokes[place]!;
   const center = index > place && isSaddleCenter(piece, index) ? ["the center first"] : [];
-  return [...center, ...bendNotes(built, piece, index), ...(place === strokes.length - 1 ? endNotes(piece) : [])].join(
-    "; ",
-  );
+  return [
+    ...center,
+    ...bendNotes(built, piece, index),
+    ...(place === strokes.length - 1 ? endNotes(built, piece) : []),
+  ].join("; ");
 }
 
 function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
@@ -82,9 +87,31 @@ export function curveNotes({ run, pulls }: BuiltRun, { pull }: Piece): string[] 
   return [`not bent on a shoe; its pull turns ${showDegrees(degrees)}, at ${showInches(radius)} radius or more`];
 }
 
-/** Which ends of a piece are coupled. */
-export function endNotes(piece: Piece): string[] {
+/** What is on the ends of a piece: couplings, unions, a conduit body, a flexible piece. */
+export function endNotes({ pulls }: BuiltRun, piece: Piece): string[] {
+  const pull = pulls[piece.pull - 1]!;
+  if (pull.asked.length === 0) return [...couplingNotes(piece), ...fittingNotes(pulls, piece)];
+  const [before, after] = [jointBefore(pull, piece), jointAfter(pull, piece)];
+  return [
+    ...(before ? [`${before} on the datum end`] : []),
+    ...(after ? [`${after} on the far end`] : []),
+    ...fittingNotes(pulls, piece),
+  ];
+}
+
+function couplingNotes(piece: Piece): string[] {
   if (piece.coupledBefore && piece.coupledAfter) return ["couplings on both ends"];
   if (piece.coupledBefore) return ["coupling on the datum end"];
   return piece.coupledAfter ? ["coupling on the far end"] : [];
 }
+
+function fittingNotes(pulls: BuiltRun["pulls"], piece: Piece): string[] {
+  const [before, own] = [pulls[piece.pull - 2]?.pull, pulls[piece.pull - 1]!.pull];
+  const starts = before && !piece.coupledBefore && isFitting(before);
+  return [
+    ...(starts ? [`datum end at ${endInWords(before)}`] : []),
+    ...(!piece.coupledAfter && isFitting(own) ? [`far end at ${endInWords(own)}`] : []),
+  ];
+}
+
+const isFitting = ({ end }: Pull): boolean => end !== "box" && end !== "open";

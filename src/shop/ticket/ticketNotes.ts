@@ -6,6 +6,8 @@ import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "
 import { dialOrWords } from "../shoe/dialOrWords";
 import { untested } from "../shoe/springback";
 import { shortTail } from "../schedule/scheduleNotes";
+import { endInWords } from "../run/pullEnds";
+import type { Pull } from "../../route/text/types";
 import type { Setup } from "../bench/setupSearch";
 
 /** What the person at the bench should know where the end to hold is short. */
@@ -35,12 +37,24 @@ export function benchNotes({ steps, order }: Setup, place: number): string[] {
 export function endsOf(built: BuiltRun, piece: Piece): { datum: string; far: string } {
   const { from, to } = built.run;
   const [isFirst, isLast] = [piece.pull === 1, piece.pull === built.pulls.length];
+  const { pull } = built.pulls[piece.pull - 1]!;
   const { before, after } = partsBeside(built, piece);
   return {
-    datum: piece.coupledBefore ? couples(before.at(-1)!) : isFirst ? from : "a box",
-    far: piece.coupledAfter ? couples(after[0]!) : isLast ? to : "a box",
+    datum: piece.coupledBefore
+      ? couples(before.at(-1)!)
+      : isFirst
+        ? from
+        : startInWords(built.pulls[piece.pull - 2]!.pull),
+    far: piece.coupledAfter ? couples(after[0]!) : isLast && isEnd(pull) ? to : endInWords(pull),
   };
 }
+
+/** True where nothing goes on after a pull but what To names. */
+const isEnd = ({ end, whip }: Pull): boolean => (end === "box" || end === "open") && !whip;
+
+/** What a pull starts at: the box after a flexible piece, or what the pull before it ends at. */
+const startInWords = (before: Pull): string =>
+  before.whip?.toBox ? "a box" : endInWords(before.whip ? { ...before, end: "whip" } : before);
 
 /**
  * Which ends are threaded again, reamed or trimmed. A stick's own thread goes to the datum end; a piece from the middle of a stick

@@ -10,13 +10,13 @@ import type { RuleBook } from "../../rules/rules";
  * Conductors of a run [ft]: its length, and make-up at its two ends and at each box between.
  *
  * @param length developed length of the conduit [in]
- * @param pulls parts of the run between boxes
+ * @param between boxes between its ends
  * @throws InputError or NotListedError when the Conductors cell cannot be read
  */
-export function conductorAmounts(run: Run, length: number, pulls: number, rules: RuleBook): Amount[] {
+export function conductorAmounts(run: Run, length: number, between: number, rules: RuleBook): Amount[] {
   if (run.conductors === "") return [];
   const ends = 2 * rules.number("Conductor make-up at each end");
-  const boxes = (pulls - 1) * rules.number("Conductor make-up at each pull box");
+  const boxes = between * rules.number("Conductor make-up at each pull box");
   const feet = (length + ends + boxes) / 12;
   return readConductors(run.conductors, "Conductors").map((kind) => ({
     item: conductorItem(kind),

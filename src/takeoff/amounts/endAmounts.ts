@@ -1,3 +1,4 @@
+import type { BuiltRun } from "../../shop/run/builtRun";
 import type { Run } from "../../shop/run/runsTable";
 import { endsOf, groundingBushings } from "../../shop/code/ends";
 import { hasThroats } from "../../shop/code/throats";
@@ -8,13 +9,13 @@ import { endRule, type EndPart } from "../../rules/endRules";
 import type { RuleBook } from "../../rules/rules";
 
 /**
- * Fittings at the ends of a run: two terminations for each pull, less the ends that are left open.
+ * Fittings at the ends of a run: two terminations for each pull, less the ends that are left open, in a body or at a flexible piece.
  *
- * @param pulls parts of the run between boxes
  * @throws InputError when the Grounding bushing cell cannot be read or asks for more than there are ends
  */
-export function endAmounts(run: Run, pulls: number, style: FittingStyle, rules: RuleBook): Amount[] {
-  const { open, ends } = endsOf(run, pulls);
+export function endAmounts(built: BuiltRun, style: FittingStyle, rules: RuleBook): Amount[] {
+  const { run } = built;
+  const { open, ends } = endsOf(built);
   const grounding = groundingBushings(run.groundingBushing, ends);
   const perEnd = (part: EndPart): number => rules.number(endRule(part, run.raceway, style));
   const throats = hasThroats(run);

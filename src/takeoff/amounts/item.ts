@@ -8,6 +8,8 @@ export const ITEM_KINDS = [
   "stick",
   "coupling",
   "elbow",
+  "body",
+  "union",
   "expansion fitting",
   "connector",
   "locknut",

@@ -12,6 +12,8 @@ import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
 import { expansionAmounts } from "./expansionFittings";
 import { readFittingStyle } from "../../shop/code/fittingStyle";
+import { innerBoxes, runWhips } from "../../shop/run/pullEnds";
+import { notCoupled, routeFittings } from "./routeFittings";
 import { sizedItem } from "./item";
 import { pullMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "../../rules/rules";
@@ -48,14 +50,15 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
     run,
     pieces,
     bends,
-    joints: materials.reduce((sum, material) => sum + material.joints, 0),
+    joints: materials.reduce((sum, material) => sum + material.joints, 0) - notCoupled(built),
     coupling: couplingItem(run, style),
     stickCouplingFits: style === "threaded" || style === "cement",
     amounts: [
       { item: sizedItem(run, "conduit"), each: pieces.reduce((sum, piece) => sum + piece, 0) / 12 },
       ...elbows.map((elbow) => elbowAmount(built, elbow)),
       ...expansionAmounts(built, rules),
-      ...endAmounts(run, built.pulls.length, style, rules),
+      ...routeFittings(built),
+      ...endAmounts(built, style, rules),
       ...strapAmounts(built, rules),
       ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
       ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
@@ -68,7 +71,8 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
 /** The conductors of a run, or why they cannot be read. */
 function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string {
   try {
-    return conductorAmounts(built.run, runLength(built), built.pulls.length, rules);
+    const whips = runWhips(built).reduce((sum, { length }) => sum + length, 0);
+    return conductorAmounts(built.run, runLength(built) + whips, innerBoxes(built), rules);
   } catch (error) {
     if (!isUserError(error)) throw error;
     return error.message;
@@ -76,8 +80,7 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
 }
 
 /** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
-const pullBoxes = ({ run, pulls, endsInBox }: BuiltRun): number =>
-  pulls.length - 1 + (run.to === "" && endsInBox ? 1 : 0);
+const pullBoxes = (built: BuiltRun): number => innerBoxes(built) + (built.run.to === "" && built.endsInBox ? 1 : 0);
 
 /** An elbow of another radius than the standard one is an item of its own. */
 function elbowAmount({ run }: BuiltRun, { angle, radius }: FactoryElbow): Amount {
