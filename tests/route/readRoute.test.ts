@@ -84,7 +84,7 @@ test("empty steps are passed over and not counted", () => {
 });
 
 const ANY =
-  "up, down, north, south, east or west with a length, ahead, to, bend, kick, offset, saddle, sweep, elbow, stub or box";
+  "up, down, north, south, east or west with a length, ahead, to, bend, kick, offset, saddle, sweep, elbow, stub, box, LB (or another conduit body), union, coupling, expansion or flex";
 test.each([
   [null, `route must be text, as in up 4', east 12' 6"; got an empty cell.`],
   ["  \n ", `route must be text, as in up 4', east 12' 6"; got "  \n ".`],

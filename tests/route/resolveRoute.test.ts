@@ -19,7 +19,7 @@ test("each of the six directions goes its way", () => {
 });
 
 test("a single leg is a pull without corners", () => {
-  expect(resolve("east 36")).toEqual([{ points: [[0, 0, 0], [36, 0, 0]], corners: [] }]); // prettier-ignore
+  expect(resolve("east 36")).toEqual([{ points: [[0, 0, 0], [36, 0, 0]], corners: [], end: "open", joints: [] }]); // prettier-ignore
 });
 
 test("the steps come back with the pulls", () => {

@@ -22,7 +22,7 @@ export function unionsNeeded({ run, pulls }: BuiltRun): Finding[] {
       weight: "look",
       rule: "threaded bent pieces between fixed ends need a union (common practice)",
       finding: `${turned.length === 1 ? "piece" : "pieces"} ${numbers}: bent, threaded and joined to conduit that is held by a box; turned onto its coupling, its free end swings.`,
-      fix: "Leave room to swing it, make the joint with a union (a step of the route), or couple it with threadless fittings (column Fittings).",
+      fix: "Leave room to swing it, make the joint with a union, or couple it with threadless fittings (column Fittings).",
     },
   ];
 }

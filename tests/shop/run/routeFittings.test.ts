@@ -59,6 +59,11 @@ test("a union parts the pieces where it stands and takes the place of a coupling
   expect(items("east 50, coupling, ahead 60")).toMatchObject({ "EMT 1/2 set-screw coupling": 2 });
 });
 
+test("past a bend it stands where the leg says, less what the bend saves", () => {
+  // R 4: the quarter saves 8 - 2π.
+  expect(cuts("up 40, east 50, union, ahead 60")).toEqual([expect.closeTo(40 + 50 - 8 + 2 * Math.PI, 9), 60]);
+});
+
 test("a union is told on the pieces beside it, and no other is asked for then", () => {
   const built = buildOneRun("east 50, union, ahead 30, up 40", "RMC", "1/2", null);
   expect(scheduleRun(built).map(({ Note }) => Note)).toEqual([
