@@ -1,6 +1,6 @@
 import { racewayRecord } from "../../raceway/raceway";
 import type { BuiltRun } from "../run/builtRun";
-import { jointBefore } from "../run/pieceJoints";
+import { jointBefore } from "../run/builtRun";
 import type { Finding } from "../code/finding";
 
 /**

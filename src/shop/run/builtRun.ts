@@ -2,6 +2,7 @@ import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
 import type { JointFitting, Pull, RouteCorner } from "../../route/text/types";
 import type { Run } from "./runsTable";
+import { ROUNDING } from "../../units/tolerances";
 import type { RunFittings } from "../fittings/factoryElbows";
 import type { Shoe } from "../shoe/shoe";
 
@@ -103,3 +104,19 @@ export function partsBeside({ pulls }: BuiltRun, { number, pull }: Piece): { bef
 
 /** Every piece of a run. */
 export const runPieces = ({ pulls }: BuiltRun): Piece[] => pulls.flatMap(({ pieces }) => pieces);
+
+/** What joins a piece to what comes before it in its pull; undefined where its pull begins. */
+export const jointBefore = (pull: BuiltPull, piece: Piece): JointFitting | undefined =>
+  jointAt(pull, partPlace(pull, piece) - 1);
+
+/** What joins a piece to what comes after it in its pull; undefined where its pull ends. */
+export const jointAfter = (pull: BuiltPull, piece: Piece): JointFitting | undefined =>
+  jointAt(pull, partPlace(pull, piece));
+
+const partPlace = (pull: BuiltPull, piece: Piece): number => pullParts(pull).indexOf(piece);
+
+function jointAt({ joints, asked }: BuiltPull, place: number): JointFitting | undefined {
+  const joint = joints[place];
+  if (joint === undefined) return undefined;
+  return asked.find(({ at }) => Math.abs(at - joint) < ROUNDING)?.fitting ?? "coupling";
+}

@@ -4,7 +4,7 @@ import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
 import { endInWords } from "../run/pullEnds";
-import { jointAfter, jointBefore } from "../run/pieceJoints";
+import { jointAfter, jointBefore } from "../run/builtRun";
 import type { Pull } from "../../route/text/types";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
