@@ -1,6 +1,5 @@
 import { racewayRecord } from "../../raceway/raceway";
-import type { BuiltRun } from "../run/builtRun";
-import { jointBefore } from "../run/builtRun";
+import { jointBefore, type BuiltRun } from "../run/builtRun";
 import type { Finding } from "../code/finding";
 
 /**

@@ -2,9 +2,15 @@ import { toRadians } from "../../geometry/angle";
 import { isFlexible } from "../../raceway/raceway";
 import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
-import type { BuiltRun, FactoryElbow, Piece, PieceBend } from "../run/builtRun";
+import {
+  jointAfter,
+  jointBefore,
+  type BuiltRun,
+  type FactoryElbow,
+  type Piece,
+  type PieceBend,
+} from "../run/builtRun";
 import { endInWords } from "../run/pullEnds";
-import { jointAfter, jointBefore } from "../run/builtRun";
 import type { Pull } from "../../route/text/types";
 import { handbookSpacing } from "./handbook";
 import { settingFor } from "./lineUp";
