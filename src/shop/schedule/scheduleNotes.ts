@@ -2,14 +2,7 @@ import { toRadians } from "../../geometry/angle";
 import { isFlexible } from "../../raceway/raceway";
 import { showDegrees, showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
-import {
-  jointAfter,
-  jointBefore,
-  type BuiltRun,
-  type FactoryElbow,
-  type Piece,
-  type PieceBend,
-} from "../run/builtRun";
+import { jointAfter, jointBefore, type BuiltRun, type FactoryElbow, type Piece, type PieceBend } from "../run/builtRun";
 import { endInWords } from "../run/pullEnds";
 import type { Pull } from "../../route/text/types";
 import { handbookSpacing } from "./handbook";
