@@ -3,7 +3,7 @@ import { readEdition } from "../../src/raceway/code/rules";
 import { checkJob } from "../../src/shop/checks/checks";
 import { findingsTable } from "../../src/shop/checks/findings";
 import { buildJob } from "../../src/shop/job/job";
-import { scheduleJob, scheduleTable } from "../../src/shop/schedule/schedule";
+import { jobScheduleTable } from "../../src/shop/schedule/schedule";
 import { setupTable } from "../../src/shop/bench/setupTable";
 import { answer } from "../cell/answer";
 
@@ -23,9 +23,7 @@ import { answer } from "../cell/answer";
  * @returns {any[][]} schedule with a header row
  */
 export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): any[][] {
-  return answer([runs, shoes, rules], (runs, shoes, rules) =>
-    scheduleTable(scheduleJob(buildJob({ runs, shoes, rules }))),
-  );
+  return answer([runs, shoes, rules], (runs, shoes, rules) => jobScheduleTable(buildJob({ runs, shoes, rules })));
 }
 
 /**

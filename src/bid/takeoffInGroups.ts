@@ -63,7 +63,7 @@ function partsOf(
 ): (PricedLine | undefined)[] {
   const { line, extension } = whole;
   const money = extension === null ? undefined : sharedCents(extension, shares.ofLine(line)).map(moneyOf);
-  const lines = groups.map((group): TakeoffLine => ({ ...line, group, quantity: 0, operations: new Map() }));
+  const lines = groups.map((group) => ({ ...line, group, quantity: 0, operations: new Map<string, number>() }));
   for (const source of line.sources) {
     for (const [place, quantity] of shares.quantities(line, source)) {
       if (Math.abs(quantity) < NONE) continue;

@@ -1,3 +1,5 @@
+import { remember } from "../memory/remember";
+
 /** A search that is put off. */
 type Search = Generator<unknown, unknown>;
 
@@ -6,6 +8,11 @@ let putOff: Search[] | undefined;
 
 /** True while planning ahead: what is worked out now stands on makeshift plans, and must not be kept. */
 export const isAhead = (): boolean => putOff !== undefined;
+
+/** Work that stands on cutting plans, done once; what it comes to while planning ahead is not kept. */
+export const rememberPlanned = <First extends object, Rest extends unknown[], T>(
+  work: (first: First, ...rest: Rest) => T,
+): ((first: First, ...rest: Rest) => T) => remember(work, { keeps: () => !isAhead() });
 
 /** Puts a search off until the work that asks for it has been gone through. */
 export const putOffSearch = (search: Search): void => void putOff?.push(search);

@@ -7,7 +7,7 @@
  * if it holds).
  */
 export { leastCost, planCuts, planCutsInSteps } from "./solve";
-export { isAhead, planAhead } from "./ahead";
+export { planAhead, rememberPlanned } from "./ahead";
 export { verifyPlan } from "./checking/verify";
 export { roundUpToSteps, showSteps, stepsToInches, toSteps, type CutGrid } from "./model/grid";
 export type { CutPiece, CutRequest, CutStock } from "./model/request";

@@ -15,7 +15,7 @@ export interface Column {
 export interface TableRow {
   /** Place of the row in the range that was given, 1 for the first row of the range. */
   readonly rowNumber: number;
-  /** The cells under the columns that were looked for, in their order; null where a column is absent. */
+  /** The names of the columns that the table has, the same text for every row; then the row's cells under them. */
   readonly cells: readonly unknown[];
   /**
    * The cell under a header; null when the cell is empty or the column is absent.
@@ -63,25 +63,42 @@ export function readTable(range: unknown, argument: string, columns: readonly Co
   if (headerRow < 0) throw new InputError(`${argument} must have a header row; the range is empty.`);
   const places = findColumns(cells[headerRow] ?? [], argument, columns);
   const zeros = new Set(columns.flatMap(({ name, zero }) => (zero ? [name] : [])));
-  const used = [...places.values()];
-  const asked = columns.map(({ name }) => places.get(name));
+  const found: FoundColumns = { places, zeros, used: [...places.values()], names: [...places.keys()].join("\u0001") };
   const rows: TableRow[] = [];
   for (let index = headerRow + 1; index < cells.length; index++) {
     const row = cells[index] ?? [];
-    if (used.every((place) => isBlankOrZero(row[place]))) continue;
-    rows.push({
-      rowNumber: index + 1,
-      cells: asked.map((place) => (place === undefined ? null : row[place])),
-      get: (column) => cellAt(column, row, places.get(column), zeros.has(column)),
-    });
+    if (!found.used.every((place) => isBlankOrZero(row[place]))) rows.push(new RangeRow(index + 1, row, found));
   }
   return { rows, has: (column) => places.has(column) };
 }
 
-function cellAt(column: string, row: readonly unknown[], place: number | undefined, zero: boolean): unknown {
-  const cell = place === undefined ? null : row[place];
-  if (cell instanceof CellFault) throw new InputError(`${column} holds the error ${cell.code}.`);
-  return isBlank(cell) || (cell === 0 && !zero) ? null : cell;
+/** The columns of a table that were looked for and found, in the order asked. */
+interface FoundColumns {
+  readonly places: ReadonlyMap<string, number>;
+  readonly zeros: ReadonlySet<string>;
+  readonly used: readonly number[];
+  /** All names in one text. */
+  readonly names: string;
+}
+
+/** A row as it stands in its range: a job has thousands, so nothing is copied. */
+class RangeRow implements TableRow {
+  constructor(
+    readonly rowNumber: number,
+    private readonly row: readonly unknown[],
+    private readonly columns: FoundColumns,
+  ) {}
+
+  get cells(): readonly unknown[] {
+    return [this.columns.names, ...this.columns.used.map((place) => this.row[place])];
+  }
+
+  get(column: string): unknown {
+    const place = this.columns.places.get(column);
+    const cell = place === undefined ? null : this.row[place];
+    if (cell instanceof CellFault) throw new InputError(`${column} holds the error ${cell.code}.`);
+    return isBlank(cell) || (cell === 0 && !this.columns.zeros.has(column)) ? null : cell;
+  }
 }
 
 function asRange(range: unknown, argument: string): readonly (readonly unknown[])[] {

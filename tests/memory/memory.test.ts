@@ -1,5 +1,6 @@
 /** What remembering is: the same for the same, told apart what differs, bounded. */
 import { sameCell, cellsKey } from "../../src/memory/cells";
+import { sameList, sameParts } from "../../src/memory/lists";
 import { rememberLatest } from "../../src/memory/latest";
 import { remember } from "../../src/memory/remember";
 import { rememberRows, type CellRow } from "../../src/memory/rows";
@@ -45,6 +46,41 @@ test("work on the same objects is done once, an error too; trailing arguments co
   expect(() => known(less)).toThrow("below 0");
   expect(() => known(less)).toThrow("below 0");
   expect(work).toHaveBeenCalledTimes(6);
+});
+
+test("of one first argument the newest outcomes are kept; what must not be kept is not, but what is kept still holds", () => {
+  const work = jest.fn((of: object, n: number) => ({ of, n }));
+  let keeps = true;
+  const known = remember(work, { most: 2, keeps: () => keeps });
+  const one = {};
+  const first = known(one, 1);
+  known(one, 2);
+  expect(known(one, 1)).toBe(first);
+  known(one, 3);
+  expect(known(one, 1)).toBe(first);
+  expect(work).toHaveBeenCalledTimes(3);
+  known(one, 2);
+  expect(work).toHaveBeenCalledTimes(4);
+  keeps = false;
+  expect(known(one, 2).n).toBe(2);
+  known(one, 4);
+  known(one, 4);
+  expect(work).toHaveBeenCalledTimes(6);
+});
+
+test("the same elements in the same order are the same list and the same parts, others are not", () => {
+  const [a, b, c] = [{ n: 1 }, { n: 2 }, { n: 1 }];
+  const list = sameList([a, b, c]);
+  expect(sameList([a, b, c])).toBe(list);
+  for (const other of [[a, b], [a, c, b], [b, c], [a, b, { ...c }], []]) {
+    expect(sameList(other)).not.toBe(list);
+    expect(sameList(other)).toEqual(other);
+  }
+  const parts = sameParts(list, ({ n }) => String(n));
+  expect(parts).toEqual([[a, c], [b]]);
+  const later = sameParts([b, a, c, { n: 2 }], ({ n }) => String(n));
+  expect(later[0]).toEqual([b, { n: 2 }]);
+  expect(later[1]).toBe(parts[0]);
 });
 
 const rowsOf = (...cells: unknown[][]): CellRow[] => cells.map((row) => ({ cells: row }));

@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { show } from "../../units/show";
@@ -53,10 +54,7 @@ export function boxesTooFull(job: Job, edition: Edition): Finding[] {
 function boxesInUse(job: Job): BoxInUse[] {
   const boxes = new Map<string, BoxInUse>();
   for (const { run } of builtRows(job)) {
-    for (const name of [run.from, run.to]) {
-      const volume = boxVolumeOf(name);
-      if (volume === undefined) continue;
-      const key = JSON.stringify([lookUpKey(run.job), lookUpKey(name)]);
+    for (const { key, name, volume } of namedBoxes(run)) {
       const box = boxes.get(key) ?? { name, volume, runs: [] };
       boxes.set(key, box);
       box.runs.push(run);
@@ -64,3 +62,11 @@ function boxesInUse(job: Job): BoxInUse[] {
   }
   return [...boxes.values()];
 }
+
+/** The ends of a run that are boxes of known volume, each with a key that its box has in every run of the job. */
+const namedBoxes = remember(({ job, from, to }: Run) =>
+  [from, to].flatMap((name) => {
+    const volume = boxVolumeOf(name);
+    return volume === undefined ? [] : [{ key: JSON.stringify([lookUpKey(job), lookUpKey(name)]), name, volume }];
+  }),
+);

@@ -64,7 +64,7 @@ export const builtRows = ({ rows }: Job): BuiltRow[] => rows.filter(isBuilt);
 export const unbuiltRows = ({ rows }: Job): UnbuiltRow[] => rows.flatMap((row) => (isBuilt(row) ? [] : [row]));
 
 /** The cells of every row whose cells could be read. */
-export const readableRuns = ({ rows }: Job): Run[] => rows.flatMap(({ run }) => run ?? []);
+export const readableRuns: (job: Job) => readonly Run[] = remember(({ rows }) => rows.flatMap(({ run }) => run ?? []));
 
 /**
  * Reads a job and works every run of it out. A row that cannot be read or built keeps its place and hides no other.
@@ -85,11 +85,17 @@ export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook) 
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
   buildRow({ rowNumber: 1, name: run.name, run }, readShoes(shoes), fittingRule(readRules(rules)));
 
-function buildRow(row: RunRow, shoes: ShoeBook, elbows: FittingRule): JobRow {
-  if (!row.run) return row;
-  const { rowNumber, name, run } = row;
-  return { rowNumber, name, run, ...buildOrWords(run, shoes, elbows) };
-}
+/** Jobs of a row that are kept: with other shoes and rules it is built otherwise. */
+const KEPT = 3;
+
+const buildRow = remember(
+  (row: RunRow, shoes: ShoeBook, elbows: FittingRule): JobRow => {
+    if (!row.run) return row;
+    const { rowNumber, name, run } = row;
+    return { rowNumber, name, run, ...buildOrWords(run, shoes, elbows) };
+  },
+  { most: KEPT },
+);
 
 function buildOrWords(run: Run, shoes: ShoeBook, elbows: FittingRule): Built | NotBuilt {
   try {
@@ -102,8 +108,15 @@ function buildOrWords(run: Run, shoes: ShoeBook, elbows: FittingRule): Built | N
 }
 
 /** The lines of every row of a job: those of a built one, or the one line that says why a row has none. */
-export const linesOf = <T>(
+export function linesOf<T>(
   { rows }: Job,
   lines: (built: BuiltRun) => readonly T[],
   words: (row: UnbuiltRow) => T,
-): T[] => rows.flatMap((row) => (isBuilt(row) ? lines(row.built) : [words(row)]));
+): T[] {
+  const all: T[] = [];
+  for (const row of rows) {
+    if (!isBuilt(row)) all.push(words(row));
+    else for (const line of lines(row.built)) all.push(line);
+  }
+  return all;
+}

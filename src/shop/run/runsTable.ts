@@ -1,4 +1,5 @@
 import type { Vec3 } from "../../geometry/vector";
+import { remember } from "../../memory/remember";
 import { rememberRows, type CellRow } from "../../memory/rows";
 import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
@@ -93,9 +94,17 @@ export const readRuns: (range: unknown, argument?: string) => readonly RunRow[] 
       return { row, name, cells: [name, ...row.cells] };
     });
     const read = readRows(rows);
-    return rows.map(({ row: { rowNumber }, name }, index) => ({ rowNumber, name, ...read[index]! }));
+    return rows.map(({ row: { rowNumber }, name }, index) => placed(read[index]!, rowNumber, name));
   },
 );
+
+/** Places of a row that are kept: where it stands, and where before the last rows were put in. */
+const PLACES = 2;
+
+/** A row in its place; the same object for a row that stands where it stood. */
+const placed = remember((row: ReadRow, rowNumber: number, name: string): RunRow => ({ rowNumber, name, ...row }), {
+  most: PLACES,
+});
 
 /** A row but for its place: the same cells give the same run. */
 const readRows = rememberRows(({ row, name }: NamedRow): ReadRow => {

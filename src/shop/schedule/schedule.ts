@@ -2,7 +2,7 @@ import { tidyDegrees } from "../../geometry/angle";
 import { isFlexible } from "../../raceway/raceway";
 import { remember } from "../../memory/remember";
 import { formatLength } from "../../units/length";
-import { linesOf, type Job } from "../job/job";
+import { linesOf, type Job, type UnbuiltRow } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
 import { bendKind } from "./lineUp";
@@ -48,10 +48,12 @@ export type ScheduleRow = Record<ScheduleHeader, string | number>;
  * The schedule of a whole job. A run that cannot be read or built has one line that says why; so has, at the end, a rule
  * that cannot be read.
  */
-export const scheduleJob = (job: Job): ScheduleRow[] => [
-  ...linesOf(job, scheduleRun, ({ name, problem }) => wordsRow(name, "not built", problem)),
-  ...job.rules.problems.map((problem) => wordsRow("Rules", "not read", problem)),
-];
+export const scheduleJob = (job: Job): ScheduleRow[] => [...linesOf(job, scheduleRun, notBuilt), ...notRead(job)];
+
+const notBuilt = ({ name, problem }: UnbuiltRow): ScheduleRow => wordsRow(name, "not built", problem);
+
+const notRead = ({ rules }: Job): ScheduleRow[] =>
+  rules.problems.map((problem) => wordsRow("Rules", "not read", problem));
 
 /**
  * The schedule of one run: a line for each bend, in bending order (Step), Bend its number along the piece; a piece
@@ -142,13 +144,21 @@ const wordsRow = (name: string, kind: string, message: string): ScheduleRow => (
   Note: message,
 });
 
+type Cell = string | number;
+
 /** A table with its header row, ready for a sheet. */
-export const scheduleTable = (rows: readonly ScheduleRow[]): (string | number)[][] => [
+export const scheduleTable = (rows: readonly ScheduleRow[]): Cell[][] => [[...SCHEDULE_HEADERS], ...rows.map(cellsOf)];
+
+const cellsOf = (row: ScheduleRow): Cell[] => SCHEDULE_HEADERS.map((header) => row[header]);
+
+/** The schedule of a whole job as a table; the cells of a run that did not change are the same arrays. */
+export const jobScheduleTable = (job: Job): Cell[][] => [
   [...SCHEDULE_HEADERS],
-  ...rows.map(scheduleCells),
+  ...linesOf(job, runCellsOnce, (row) => cellsOf(notBuilt(row))),
+  ...notRead(job).map(cellsOf),
 ];
 
-const scheduleCells = remember((row: ScheduleRow) => SCHEDULE_HEADERS.map((header) => row[header]));
+const runCellsOnce = remember((built: BuiltRun) => scheduleRun(built).map(cellsOf));
 
 /** Handbook spacing less exact spacing [in]; empty for a bend that no handbook spaces. */
 function handbookOff(built: BuiltRun, piece: Piece, index: number): number | string {

@@ -1,4 +1,6 @@
+import { sameList } from "../../memory/lists";
 import { remember } from "../../memory/remember";
+import type { RuleBook } from "../../rules/rules";
 import { builtRows, unbuiltRows, type BuiltRow, type Job } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isUserError } from "../../units/errors";
@@ -35,8 +37,8 @@ export const jobWork: (job: Job) => JobWork = remember((job) => {
   for (const row of builtRows(job)) {
     const { rowNumber, name } = row;
     try {
-      const work = runWork(row.built, job.rules);
-      works.push({ ...work, row });
+      const work = rowWork(row, job.rules);
+      works.push(work);
       if (work.noConductors)
         problems.push({ rowNumber, name: `conductors of ${name}`, part: "conductors", message: work.noConductors });
     } catch (error) {
@@ -46,9 +48,16 @@ export const jobWork: (job: Job) => JobWork = remember((job) => {
   }
   const sorted = works.map((work) => ({ work, key: runKey(work.run) })).sort((a, b) => compareText(a.key, b.key));
   return {
-    works: sorted.map(({ work }) => work),
+    works: sameList(sorted.map(({ work }) => work)),
     problems: problems.sort((a, b) => a.rowNumber - b.rowNumber),
   };
+});
+
+/** Rules of a row that are kept: with others it takes something else. */
+const KEPT = 3;
+
+const rowWork = remember((row: BuiltRow, rules: RuleBook): RowWork => ({ ...runWork(row.built, rules), row }), {
+  most: KEPT,
 });
 
 /** Every cell of a run. */

@@ -29,13 +29,41 @@ export interface Source {
 export interface TakeoffLine {
   readonly group: readonly string[];
   readonly item: Item;
-  quantity: number;
+  readonly quantity: number;
   /** Of sticks: how many are used besides that are on hand. */
-  onHand?: number;
+  readonly onHand?: number;
   /** The quantity by what the work is called in the Labor table. */
+  readonly operations: ReadonlyMap<string, number>;
+  readonly sources: readonly Source[];
+  readonly notes: ReadonlySet<string>;
+}
+
+/** A line that is still added to. */
+class OpenLine implements TakeoffLine {
+  quantity = 0;
+  onHand?: number;
   readonly operations: Map<string, number>;
   readonly sources: Source[];
   readonly notes: Set<string>;
+
+  constructor(
+    readonly group: readonly string[],
+    readonly item: Item,
+    begun?: TakeoffLine,
+  ) {
+    this.quantity = begun?.quantity ?? 0;
+    if (begun?.onHand !== undefined) this.onHand = begun.onHand;
+    this.operations = new Map(begun?.operations);
+    this.sources = begun ? [...begun.sources] : [];
+    this.notes = new Set(begun?.notes);
+  }
+
+  add(source: Source): void {
+    const { operation, each, times } = source;
+    this.quantity += each * times;
+    this.operations.set(operation, (this.operations.get(operation) ?? 0) + each * times);
+    this.sources.push(source);
+  }
 }
 
 /** Key of a list of labels: nothing that is typed into a cell holds the parting character. */
@@ -45,24 +73,43 @@ export const labelKey = (labels: readonly string[]): string => labels.join("\u00
 export class LineBook {
   /** By the name of the item, within each group. */
   private readonly groups = new Map<string, Map<string, TakeoffLine>>();
+  /** Its own lines; others were taken over. */
+  private readonly open = new Set<TakeoffLine>();
 
-  /** A source without an operation of its own is called as its item's kind. */
-  add(group: readonly string[], item: Item, from: Omit<Source, "operation"> & Partial<Source>): TakeoffLine {
-    const line = this.lineOf(group, item);
-    const source = from.operation === undefined ? { ...from, operation: item.kind } : (from as Source);
-    const { operation, each, times } = source;
-    line.quantity += each * times;
-    line.operations.set(operation, (line.operations.get(operation) ?? 0) + each * times);
-    line.sources.push(source);
-    return line;
+  /**
+   * A source without an operation of its own is called as its item's kind.
+   * @param told of the line: notes, of which the same stands once, and what is on hand besides
+   */
+  add(
+    group: readonly string[],
+    item: Item,
+    from: Omit<Source, "operation"> & Partial<Source>,
+    { notes = [], onHand = 0 }: { readonly notes?: readonly string[]; readonly onHand?: number } = {},
+  ): void {
+    const line = this.openLine(group, item);
+    line.add(from.operation === undefined ? { ...from, operation: item.kind } : (from as Source));
+    for (const note of notes) line.notes.add(note);
+    if (onHand > 0) line.onHand = (line.onHand ?? 0) + onHand;
   }
 
-  private lineOf(group: readonly string[], item: Item): TakeoffLine {
+  /** Takes over lines that were added up elsewhere, for a group that has none of these items yet. */
+  take(group: readonly string[], lines: readonly TakeoffLine[]): void {
+    const own = this.linesOf(group);
+    for (const line of lines) own.set(line.item.name, line.group === group ? line : { ...line, group });
+  }
+
+  find(group: readonly string[], item: Item): TakeoffLine | undefined {
+    return this.linesOf(group).get(item.name);
+  }
+
+  /** A line that may be added to: one that was taken over stays as it is where it comes from. */
+  private openLine(group: readonly string[], item: Item): OpenLine {
     const lines = this.linesOf(group);
     const found = lines.get(item.name);
-    if (found) return found;
-    const line = { group, item, quantity: 0, operations: new Map(), sources: [], notes: new Set<string>() };
+    if (found && this.open.has(found)) return found as OpenLine;
+    const line = new OpenLine(found?.group ?? group, found?.item ?? item, found);
     lines.set(item.name, line);
+    this.open.add(line);
     return line;
   }
 

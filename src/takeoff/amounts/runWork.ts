@@ -15,6 +15,7 @@ import { readFittingStyle } from "../../shop/code/fittingStyle";
 import { innerBoxes, runWhips } from "../../shop/run/pullEnds";
 import { notCoupled, routeFittings } from "./routeFittings";
 import { sizedItem } from "./item";
+import { labelKey } from "./lineBook";
 import { pullMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "../../rules/rules";
 import { strapAmounts } from "./strapAmounts";
@@ -22,7 +23,11 @@ import { strapAmounts } from "./strapAmounts";
 /** What one run takes, before its Quantity multiplies it. */
 export interface RunWork {
   readonly run: Run;
+  /** Its raceway and size in one text. */
+  readonly sizeKey: string;
+  /** What is of its raceway and size. */
   readonly amounts: readonly Amount[];
+  readonly conductors: readonly Amount[];
   /** Cut lengths [in]. */
   readonly pieces: readonly number[];
   readonly bends: readonly ShopBend[];
@@ -30,7 +35,7 @@ export interface RunWork {
   readonly joints: number;
   readonly coupling: Amount["item"];
   readonly stickCouplingFits: boolean;
-  /** Why the conductors are not among the amounts, when their cell cannot be read. */
+  /** Why the conductors are not counted, when their cell cannot be read. */
   readonly noConductors?: string;
 }
 
@@ -48,6 +53,7 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
   const conductors = readableConductors(built, rules);
   return {
     run,
+    sizeKey: labelKey([run.raceway, run.size]),
     pieces,
     bends,
     joints: materials.reduce((sum, material) => sum + material.joints, 0) - notCoupled(built),
@@ -62,8 +68,8 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
       ...strapAmounts(built, rules),
       ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
       ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
-      ...(typeof conductors === "string" ? [] : conductors),
     ],
+    conductors: typeof conductors === "string" ? [] : conductors,
     ...(typeof conductors === "string" ? { noConductors: conductors } : {}),
   };
 });

@@ -1,13 +1,14 @@
 import { WHOLE_STICK } from "../../units/tolerances";
 import { roundUpToSteps, type CutGrid } from "../../cutting";
+import { remember } from "../../memory/remember";
 import type { Raceway } from "../../raceway/raceway";
 import { usableStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 import type { LabeledPiece } from "../saw/cutLabels";
-import type { Stick } from "./cutStock";
+import type { Stick, StockBook } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
-import { labelKey } from "../amounts/lineBook";
 import { stickRule } from "../../rules/stickRules";
+import { partsBySize, partsByStick } from "../amounts/partsBySize";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 
@@ -15,7 +16,7 @@ import type { RowWork } from "../amounts/jobWork";
 export interface CutLot {
   readonly raceway: Raceway;
   readonly size: TradeSize;
-  readonly works: RowWork[];
+  readonly works: readonly RowWork[];
   readonly sticks: readonly Stick[];
 }
 
@@ -23,26 +24,27 @@ export interface CutLot {
  * Runs by the sticks they are cut from, in the trade's order: by raceway and size; where the user's stock has nothing
  * for these, also by the stick the runs ask for. Stock that is only on hand is filled up with the runs' sticks.
  */
-export function cutLots(
-  works: readonly RowWork[],
-  sticksFor: (raceway: Raceway, size: TradeSize) => readonly Stick[],
-): CutLot[] {
-  const lots = new Map<string, CutLot & { sticks: Stick[] }>();
-  for (const work of works) {
-    const { raceway, size, stick } = work.run;
-    const stock = withoutBell(work, sticksFor(raceway, size));
-    const key = labelKey([raceway, size, stock.length > 0 ? "" : String(stick)]);
-    const lot = lots.get(key) ?? { raceway, size, works: [], sticks: [...stock] };
-    lots.set(key, lot);
-    lot.works.push(work);
-    const known = lot.sticks.some(({ length, onHand }) => onHand === null && length === stick);
-    const bought = stock.some(({ onHand }) => onHand === null);
-    if (!bought && !known) lot.sticks.push({ length: stick, onHand: null, price: null });
-  }
+export function cutLots(works: readonly RowWork[], stock: Stock): CutLot[] {
+  const parts = partsBySize(works).flatMap((part) => {
+    const { raceway, size } = part[0]!.run;
+    return stock.sticksFor(raceway, size).length > 0 ? [part] : partsByStick(part);
+  });
   const columns = ["Raceway", "Size", "Stick"];
   const order = (lot: CutLot) => [lot.raceway, lot.size, lot.sticks[0]!.length];
-  return [...lots.values()].sort((a, b) => compareGroups(columns, order(a), order(b)));
+  return parts.map((part) => lotOf(part, stock)).sort((a, b) => compareGroups(columns, order(a), order(b)));
 }
+
+type Stock = Pick<StockBook, "sticksFor">;
+
+const lotOf = remember((works: readonly RowWork[], stock: Stock): CutLot => {
+  const { raceway, size } = works[0]!.run;
+  const sticks = [...withoutBell(works[0]!, stock.sticksFor(raceway, size))];
+  if (!sticks.some(({ onHand }) => onHand === null)) {
+    const asked = new Set(works.map(({ run }) => run.stick));
+    for (const length of asked) sticks.push({ length, onHand: null, price: null });
+  }
+  return { raceway, size, works, sticks };
+});
 
 /** Sticks of 10 or 20 ft without the bell that the rules say they have. */
 function withoutBell({ run, row }: RowWork, sticks: readonly Stick[]): readonly Stick[] {

@@ -1,4 +1,5 @@
 import { toSteps, type CutGrid, type CutStock } from "../../cutting";
+import { remember } from "../../memory/remember";
 import { rememberTable } from "../../memory/tables";
 import { readRaceway, type Raceway } from "../../raceway/raceway";
 import { usableStick } from "../../raceway/sticks";
@@ -45,7 +46,7 @@ export const isPriced = (sticks: readonly Stick[]): boolean =>
 
 export interface StockBook {
   readonly rows: readonly StockRow[];
-  sticksFor(raceway: Raceway, size: TradeSize): Stick[];
+  sticksFor(raceway: Raceway, size: TradeSize): readonly Stick[];
   readonly problems: readonly string[];
   readonly empty: boolean;
 }
@@ -93,14 +94,28 @@ export const readStock: (range: unknown) => StockBook = rememberTable((range) =>
     rows.push({ rowNumber: row.rowNumber, raceway, size, stick });
     if (stick.onHand === 0) tell(NONE_ON_HAND);
   });
+  return { ...stockOf(rows), problems, empty: lines.length === 0 };
+});
+
+/** Rows of a stock, found by what they are for. */
+function stockOf(rows: readonly StockRow[]): Pick<StockBook, "rows" | "sticksFor"> {
+  const sticks = new Map<string, Stick[]>();
+  const keyOf = (raceway: Raceway, size: TradeSize) => `${raceway} ${size}`;
+  for (const { raceway, size, stick } of rows) {
+    const key = keyOf(raceway, size);
+    sticks.set(key, [...(sticks.get(key) ?? []), stick]);
+  }
   return {
     rows,
-    problems,
-    empty: lines.length === 0,
-    sticksFor: (raceway, size) =>
-      rows.filter((row) => row.raceway === raceway && row.size === size).map(({ stick }) => stick),
+    sticksFor: (raceway, size) => sticks.get(keyOf(raceway, size)) ?? [],
   };
-});
+}
+
+/** The stock without what is on hand. */
+export const toBuy: (stock: StockBook) => StockBook = remember((stock) => ({
+  ...stock,
+  ...stockOf(stock.rows.filter(({ stick }) => stick.onHand === null)),
+}));
 
 /** The stock an order starts from; none where the range is left out or nothing is filled in below its headers. */
 export function stockIn(range: unknown): StockBook | undefined {

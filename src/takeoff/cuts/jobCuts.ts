@@ -1,4 +1,5 @@
-import { DEFAULT_STEPS, planCuts } from "../../cutting";
+import { DEFAULT_STEPS, planCuts, rememberPlanned, type CutPlan } from "../../cutting";
+import { remember } from "../../memory/remember";
 import { buildJob } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
 import { CutLabels } from "../saw/cutLabels";
@@ -9,7 +10,7 @@ import { readStock } from "./cutStock";
 import { DropNames } from "../saw/drops";
 import { jobWork } from "../amounts/jobWork";
 import { isToCut, leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
-import { lotRequest } from "./lotRequest";
+import { lotRequest, type LotRequest } from "./lotRequest";
 import { notRead } from "../lists/notRead";
 import type { RuleBook } from "../../rules/rules";
 import { readSaw, type Saw } from "../saw/saw";
@@ -47,7 +48,7 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],
-    ...planLots(cutLots(work.works.filter(isToCut), stock.sticksFor), saw, rules),
+    ...planLots(cutLots(work.works.filter(isToCut), stock), saw, rules),
     ...told.map(({ what, words }) => cells(["", ""], wordsRow(what, words))),
     ...problems.map((row) => cells(["", ""], row)),
   ];
@@ -59,42 +60,33 @@ const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT
 function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
   const steps = workShare(DEFAULT_STEPS, lots.length);
   const planned: PlannedLot[] = [];
-  const drops = new DropNames();
   const unplanned: string[] = [];
-  const rows = lots.flatMap((lot) => {
-    const { rows, made } = planOrWords(lot, saw, { rules, steps, drops });
+  const sheets: (readonly Cell[][])[] = [];
+  let lastDrop = 0;
+  for (const lot of lots) {
     const title = `${lot.raceway} ${lot.size}`;
-    if (made) planned.push({ title, ...made });
-    else unplanned.push(title);
-    return rows.map((row) => cells([lot.raceway, lot.size], row));
-  });
-  return planned.length > 1 ? [...rows, cells(["Total", ""], cutTotal(planned, unplanned))] : rows;
-}
-
-interface LotRows {
-  readonly rows: CutRow[];
-  readonly made?: Omit<PlannedLot, "title">;
-}
-
-/** What the plans of a job have in common. */
-interface JobPlanning {
-  readonly rules: RuleBook;
-  readonly steps: number;
-  readonly drops: DropNames;
-}
-
-function planOrWords(lot: CutLot, saw: Saw, planning: JobPlanning): LotRows {
-  try {
-    return planLot(lot, saw, planning);
-  } catch (error) {
-    if (!isUserError(error)) throw error;
-    return { rows: [wordsRow("not planned", error.message)] };
+    try {
+      const request = lotRequest(lot, saw, rules);
+      const plan = planOf(request, steps);
+      const sheet = sheetOf(request, plan, lot, lastDrop);
+      sheets.push(sheet.rows);
+      lastDrop = sheet.lastDrop;
+      planned.push({ title, plan, grid: request.view.grid, priced: request.view.priced });
+    } catch (error) {
+      if (!isUserError(error)) throw error;
+      sheets.push([cells([lot.raceway, lot.size], wordsRow("not planned", error.message))]);
+      unplanned.push(title);
+    }
   }
+  if (planned.length > 1) sheets.push([cells(["Total", ""], cutTotal(planned, unplanned))]);
+  return sheets.flat();
 }
 
-function planLot(lot: CutLot, saw: Saw, { rules, steps, drops }: JobPlanning): LotRows {
-  const { request, pieces, view } = lotRequest(lot, saw, rules);
-  const plan = planCuts(request, { steps });
-  const rows = cutSheet(plan, { ...view, labels: new CutLabels(pieces), drops });
-  return { rows, made: { plan, grid: view.grid, priced: view.priced } };
-}
+const planOf = rememberPlanned(({ request }: LotRequest, steps: number): CutPlan => planCuts(request, { steps }));
+
+/** A lot's rows, and the last of the drops that they name. */
+const sheetOf = remember(({ pieces, view }: LotRequest, plan: CutPlan, { raceway, size }: CutLot, lastDrop: number) => {
+  const drops = new DropNames(lastDrop);
+  const sheet = cutSheet(plan, { ...view, labels: new CutLabels(pieces), drops });
+  return { rows: sheet.map((row) => cells([raceway, size], row)), lastDrop: drops.last };
+});

@@ -1,4 +1,5 @@
 import { roundUpToSteps, stepsToInches, toSteps, type CutGrid, type CutRequest } from "../../cutting";
+import { remember } from "../../memory/remember";
 import { nominalStick } from "../../raceway/sticks";
 import { gridFor } from "./cutGrid";
 import type { LabeledPiece } from "../saw/cutLabels";
@@ -16,7 +17,7 @@ export interface LotRequest {
 }
 
 /** @throws InputError when a length does not fit the saw's grid */
-export function lotRequest(lot: CutLot, saw: Saw, rules: RuleBook): LotRequest {
+export const lotRequest: (lot: CutLot, saw: Saw, rules: RuleBook) => LotRequest = remember((lot, saw, rules) => {
   const grid = gridFor([...lot.sticks.filter((stick) => !isNamed(lot, stick)).map(({ length }) => length), saw.kerf]);
   const sticks = lot.sticks.map((stick) => (isNamed(lot, stick) ? onGrid(stick, grid) : stick));
   const pieces = lotPieces(lot.works, grid, rules);
@@ -27,7 +28,7 @@ export function lotRequest(lot: CutLot, saw: Saw, rules: RuleBook): LotRequest {
     pieces,
     view: { grid, keep, priced: isPriced(lot.sticks) },
   };
-}
+});
 
 /** True for a threaded stick that was written by the length it is called: what its pipe measures nobody wrote. */
 const isNamed = ({ raceway, size }: CutLot, { length }: Stick): boolean =>

@@ -3,6 +3,7 @@ import type { BuiltRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { isOpen } from "../../shop/fittings/endKind";
 import type { Item } from "../amounts/item";
+import type { RowWork } from "../amounts/jobWork";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import type { RuleBook } from "../../rules/rules";
 
@@ -22,18 +23,20 @@ export const BOX: Item = { name: "Box", kind: "box", unit: "each", bought: true 
  * that begins with the word each ("each receptacle") is a box of its own for every run of its row. Ends
  * without a name (a dash is none), open ends, and names with one of the words of the rule "Ends that are no boxes" are passed over.
  */
-export function namedBoxes(rows: readonly BuiltRow[], rules: RuleBook): NamedBox[] {
-  const boxes = new Map<string, { name: string; count: number; rows: BuiltRow[] }>();
-  for (const row of rows) {
-    for (const { name, key: shared, isEach } of boxEnds(row.run, rules)) {
-      const key = isEach ? `${shared} ${row.rowNumber}` : shared;
-      const box = boxes.get(key);
-      if (!box) boxes.set(key, { name, count: isEach ? row.run.quantity : 1, rows: [row] });
-      else if (box.rows[box.rows.length - 1] !== row) box.rows.push(row);
+export const namedBoxes: (works: readonly RowWork[], rules: RuleBook) => readonly NamedBox[] = remember(
+  (works, rules) => {
+    const boxes = new Map<string, { name: string; count: number; rows: BuiltRow[] }>();
+    for (const { row } of works) {
+      for (const { name, key: shared, isEach } of boxEnds(row.run, rules)) {
+        const key = isEach ? `${shared} ${row.rowNumber}` : shared;
+        const box = boxes.get(key);
+        if (!box) boxes.set(key, { name, count: isEach ? row.run.quantity : 1, rows: [row] });
+        else if (box.rows[box.rows.length - 1] !== row) box.rows.push(row);
+      }
     }
-  }
-  return [...boxes.values()];
-}
+    return [...boxes.values()];
+  },
+);
 
 /** The ends of a run that are boxes, each with a key that its box has in every run of the job. */
 const boxEnds = remember((run: Run, rules: RuleBook) => {

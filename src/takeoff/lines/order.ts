@@ -1,4 +1,4 @@
-import { stockIn, type StockBook } from "../cuts/cutStock";
+import { stockIn, toBuy, type StockBook } from "../cuts/cutStock";
 import { readBy, RUN_GROUP_NAMES } from "../amounts/groupBy";
 
 /** How an order is put together: its groups, and the stock it starts from. */
@@ -22,9 +22,3 @@ export function readOrder(ranges: { readonly by?: unknown; readonly stock?: unkn
   const notes = ["sticks are counted within each group, none of them taken from what is on hand"];
   return { by, stock: toBuy(stock), notes };
 }
-
-/** The stock without what is on hand. */
-const toBuy = (stock: StockBook): StockBook => ({
-  ...stock,
-  sticksFor: (raceway, size) => stock.sticksFor(raceway, size).filter(({ onHand }) => onHand === null),
-});

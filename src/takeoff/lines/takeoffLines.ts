@@ -1,16 +1,21 @@
+import { sameList, sameParts } from "../../memory/lists";
 import { remember } from "../../memory/remember";
-import { DEFAULT_STEPS, isAhead } from "../../cutting";
+import { DEFAULT_STEPS, rememberPlanned } from "../../cutting";
+import type { BuiltRow } from "../../shop/job/job";
+import type { Run } from "../../shop/run/runsTable";
+import { isFlexible } from "../../raceway/raceway";
 import type { StockBook } from "../cuts/cutStock";
 import { compareCells, compareGroups, groupCell } from "../amounts/groupBy";
 import { ITEM_KINDS } from "../amounts/item";
 import type { CountBook } from "../amounts/counts";
 import { labelKey, LineBook, rowCell, type TakeoffLine } from "../amounts/lineBook";
+import { linesBySize } from "./linesBySize";
 import { BOX, EACH, namedBoxes } from "./namedBoxes";
 import { naturalOrder } from "../../units/names/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 import { countRunSticks } from "../sticks/runSticks";
-import { StickLots } from "../sticks/stickLots";
+import { addSticks } from "../sticks/stickLots";
 import { countStockSticks } from "../sticks/stockSticks";
 import { workShare } from "../cuts/workShare";
 
@@ -29,70 +34,85 @@ export const takeoffLines = (
   rules: RuleBook,
   stock?: StockBook,
   counts?: CountBook,
-): readonly TakeoffLine[] => (isAhead() ? linesOf : linesOnce)(works, rules, stock, counts, ...by);
+): readonly TakeoffLine[] => linesOnce(works, rules, stock, counts, ...by);
 
-const linesOnce = remember(linesOf);
-
-function linesOf(
-  works: readonly RowWork[],
-  rules: RuleBook,
-  stock: StockBook | undefined,
-  counts: CountBook | undefined,
-  ...by: readonly string[]
-): readonly TakeoffLine[] {
-  const book = new LineBook();
-  const lots = new Map<string, StickLots>();
-  for (const work of works) {
-    const { row, run } = work;
-    const group = by.map((column) => groupCell(run, column));
-    for (const { item, each, times = run.quantity, operation, note } of work.amounts) {
-      const line = book.add(group, item, {
-        rows: [row],
-        each,
-        times,
-        note: note ?? "",
-        operation: operation ?? item.kind,
-      });
-      if (note) line.notes.add(note);
+const linesOnce = rememberPlanned(
+  (
+    works: readonly RowWork[],
+    rules: RuleBook,
+    stock: StockBook | undefined,
+    counts: CountBook | undefined,
+    ...by: readonly string[]
+  ): readonly TakeoffLine[] => {
+    const book = new LineBook();
+    const groups = by.length === 0 ? [works] : sameParts(works, ({ run }) => labelKey(groupOf(run, by)));
+    const steps = workShare(DEFAULT_STEPS, groups.length);
+    for (const part of groups) addGroup(book, part, by, { rules, stock, steps });
+    for (const line of boxLines(works, rules, ...by)) book.take(line.group, [line]);
+    for (const { row, item, quantity } of counts?.counts ?? []) {
+      const group = by.map((column) => rowCell(row, column));
+      book.add(group, item, { rows: [row], each: quantity, times: 1, note: "" });
     }
-    const key = labelKey(group);
-    const lot = lots.get(key) ?? new StickLots(group, book);
-    lots.set(key, lot);
-    lot.add(work);
-  }
-  const steps = workShare(DEFAULT_STEPS, lots.size);
-  for (const lot of lots.values()) {
-    lot.addSticks(
-      stock ? countStockSticks(lot.works, stock, rules, steps) : countRunSticks(lot.works, rules, steps),
-      rules,
-    );
-  }
-  addBoxes(book, works, by, rules);
-  for (const { row, item, quantity } of counts?.counts ?? []) {
-    const group = by.map((column) => rowCell(row, column));
-    book.add(group, item, { rows: [row], each: quantity, times: 1, note: "" });
-  }
-  return book.lines().sort((a, b) => compareLines(by, a, b));
+    return book.lines().sort((a, b) => compareLines(by, a, b));
+  },
+);
+
+const groupOf = (run: Run, by: readonly string[]): string[] => by.map((column) => groupCell(run, column));
+
+/** What the sticks of a group are counted by. */
+interface Sticks {
+  readonly rules: RuleBook;
+  readonly stock: StockBook | undefined;
+  /** Work that their cutting plans may take. */
+  readonly steps: number;
 }
 
+/** Adds what the runs of one group take, and its sticks. */
+function addGroup(book: LineBook, works: readonly RowWork[], by: readonly string[], sticks: Sticks): void {
+  const first = works[0];
+  if (!first) return;
+  const { rules, stock, steps } = sticks;
+  const group = groupOf(first.run, by);
+  const { sizes, others } = linesBySize(works);
+  for (const { lines } of sizes) book.take(group, lines);
+  book.take(group, others);
+  const cut = fromSticks(works);
+  const counted = stock ? countStockSticks(cut, stock, rules, steps) : countRunSticks(cut, rules, steps);
+  const couplings = sizes.flatMap(({ stickCouplings }) => stickCouplings);
+  addSticks(book, group, counted, couplings, rules);
+}
+
+/** Runs that are made from sticks. */
+const fromSticks = remember((works: readonly RowWork[]) =>
+  sameList(works.filter(({ run }) => !isFlexible(run.raceway))),
+);
+
 /** A box is of no one raceway and size; where its runs fall into several groups, it is in the first of them. */
-function addBoxes(book: LineBook, works: readonly RowWork[], by: readonly string[], rules: RuleBook): void {
-  for (const { name, count, rows } of namedBoxes(
-    works.map(({ row }) => row),
-    rules,
-  )) {
-    const groups = rows.map(({ run }) =>
-      by.map((column) => (column === "Raceway" || column === "Size" ? "" : groupCell(run, column))),
+const boxLines = remember((works: readonly RowWork[], rules: RuleBook, ...by: readonly string[]) => {
+  const book = new LineBook();
+  for (const { name, count, rows } of namedBoxes(works, rules)) {
+    book.add(
+      boxGroup(rows, by),
+      BOX,
+      { rows, each: 1, times: count, note: name },
+      {
+        notes: [
+          EACH.test(name)
+            ? "each before a name: one for every run of its row"
+            : "one for each name in From and To; Quantity does not multiply it",
+        ],
+      },
     );
-    const first = groups.reduce((least, group) => (compareGroups(by, group, least) < 0 ? group : least));
-    book
-      .add(first, BOX, { rows, each: 1, times: count, note: name })
-      .notes.add(
-        EACH.test(name)
-          ? "each before a name: one for every run of its row"
-          : "one for each name in From and To; Quantity does not multiply it",
-      );
   }
+  return book.lines();
+});
+
+function boxGroup(rows: readonly BuiltRow[], by: readonly string[]): readonly string[] {
+  if (by.length === 0) return by;
+  const groups = rows.map(({ run }) =>
+    by.map((column) => (column === "Raceway" || column === "Size" ? "" : groupCell(run, column))),
+  );
+  return groups.reduce((least, group) => (compareGroups(by, group, least) < 0 ? group : least));
 }
 
 /** The order of lines: by group, raceway, size, kind and name. */

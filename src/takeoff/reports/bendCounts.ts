@@ -2,7 +2,7 @@ import { buildJob } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
 import { compareGroups, groupCell, readBy, RUN_GROUP_NAMES } from "../amounts/groupBy";
 import { sizedItem } from "../amounts/item";
-import { jobWork } from "../amounts/jobWork";
+import { jobWork, type RowWork } from "../amounts/jobWork";
 import { readLabor, type LaborBook } from "../lists/labor";
 import { labelKey } from "../amounts/lineBook";
 import { notRead } from "../lists/notRead";
@@ -44,22 +44,16 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
   const job = buildJob({ runs, ...ranges });
   const labor = listIn(ranges.labor, readLabor);
   const work = jobWork(job);
-  const lines = new Map<string, BendLine>();
   const total: BendLine = { group: by.map((_, index) => (index === 0 ? "Total" : "")), ...nothingYet() };
-  for (const { run, bends } of work.works) {
-    for (const bend of bends) {
-      const group = by.map((column) => bendCell(run, bend, column));
-      const key = labelKey(group.map(String));
-      const line = lines.get(key) ?? { group, ...nothingYet() };
-      lines.set(key, line);
-      for (const counted of [line, total]) countBend(counted, run, bend, labor);
-    }
-  }
+  const lines = bendLines(work.works, by, (line, run, bend) => {
+    countBend(line, run, bend, labor);
+    countBend(total, run, bend, labor);
+  });
   const problems = [
     ...work.problems.flatMap(({ name, part, message }) => (part === "run" ? `not counted: ${name}: ${message}` : [])),
     ...notRead(job, job.rules, labor),
   ];
-  const sorted = [...lines.values()].sort((a, b) => compareGroups(by, a.group, b.group));
+  const sorted = lines.sort((a, b) => compareGroups(by, a.group, b.group));
   const headers = [...by, "Bends", ...(labor ? ["Hours"] : []), "Note"];
   const blank = headers.slice(1).map(() => "");
   return [
@@ -67,6 +61,32 @@ export function bendCounts(runs: unknown, ranges: BendCountRanges = {}): Cell[][
     ...[...(by.length > 0 ? sorted : []), total].map((line) => lineCells(line, labor)),
     ...problems.map((problem) => [...blank, problem]),
   ];
+}
+
+/** Columns that tell the bends of one run apart. */
+const OF_BEND = ["Kind", "Angle"];
+
+/** The lines of all bends; a job has many bends, so the cells of a run are read once for all of its. */
+function bendLines(
+  works: readonly RowWork[],
+  by: readonly string[],
+  count: (line: BendLine, run: Run, bend: ShopBend) => void,
+): BendLine[] {
+  const ofBend = by.filter((column) => OF_BEND.includes(column));
+  const ofRun = by.filter((column) => !OF_BEND.includes(column));
+  const runs = new Map<string, Map<string, BendLine>>();
+  for (const { run, bends } of works) {
+    const runKey = labelKey(ofRun.map((column) => groupCell(run, column)));
+    const lines = runs.get(runKey) ?? new Map<string, BendLine>();
+    runs.set(runKey, lines);
+    for (const bend of bends) {
+      const key = labelKey(ofBend.map((column) => String(bendCell(run, bend, column))));
+      const line = lines.get(key) ?? { group: by.map((column) => bendCell(run, bend, column)), ...nothingYet() };
+      lines.set(key, line);
+      count(line, run, bend);
+    }
+  }
+  return [...runs.values()].flatMap((lines) => [...lines.values()]);
 }
 
 const nothingYet = () => ({ bends: 0, minutes: 0, noMinutes: new Set<string>() });
@@ -79,7 +99,8 @@ function bendCell(run: Run, bend: ShopBend, column: string): Cell {
 
 function countBend(line: BendLine, run: Run, { kind }: ShopBend, labor: LaborBook | undefined): void {
   line.bends += run.quantity;
-  const minutes = labor?.minutesFor(sizedItem(run, "bend"), kind);
+  if (!labor) return;
+  const minutes = labor.minutesFor(sizedItem(run, "bend"), kind);
   if (minutes === undefined) line.noMinutes.add(kind);
   else line.minutes += minutes * run.quantity;
 }

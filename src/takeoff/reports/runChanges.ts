@@ -40,13 +40,33 @@ interface Entry {
  * name and job, then by name alone; the order of rows does not matter, nor does another spelling of the same route.
  */
 export function runChanges(before: readonly JobRow[], after: readonly JobRow[]): RunChange[] {
-  const pairs = pairUp(before.map(entryOf), after.map(entryOf));
+  const [old, now] = withoutSameRuns(before, after);
+  const pairs = pairUp(old.map(entryOf), now.map(entryOf));
   const changes = pairs.flatMap(([old, now]): RunChange[] => {
     if (!old) return [{ change: "added", run: now.name, column: "", before: "", after: now.cells["Route"] ?? "" }];
     if (!now) return [{ change: "gone", run: old.name, column: "", before: old.cells["Route"] ?? "", after: "" }];
     return changedCells(old, now);
   });
   return changes.sort((a, b) => ORDER[a.change] - ORDER[b.change] || naturalOrder(a.run, b.run));
+}
+
+/** Both without the runs that stand in both: one for one, as rows of the same cells are paired anyway. */
+function withoutSameRuns(before: readonly JobRow[], after: readonly JobRow[]): [JobRow[], JobRow[]] {
+  const left = new Map<Run, number>();
+  for (const { run } of before) if (run) left.set(run, (left.get(run) ?? 0) + 1);
+  const now = after.filter(({ run }) => {
+    const count = (run && left.get(run)) ?? 0;
+    if (!run || count === 0) return true;
+    left.set(run, count - 1);
+    return false;
+  });
+  const old = before.filter(({ run }) => {
+    const count = (run && left.get(run)) ?? 0;
+    if (!run) return true;
+    left.set(run, count - 1);
+    return count > 0;
+  });
+  return [old, now];
 }
 
 const ORDER: Record<RunChange["change"], number> = { added: 0, gone: 1, changed: 2 };

@@ -9,7 +9,8 @@ export interface Drop {
 
 /** Numbers the drops of a job that are worth keeping, through all its plans. */
 export class DropNames {
-  private last = 0;
+  /** @param last number of the last drop so far */
+  constructor(public last = 0) {}
 
   /** @param keep shortest drop that is kept [steps] */
   of({ remnant, count }: Pick<CutPattern, "remnant" | "count">, keep: number): Drop | undefined {

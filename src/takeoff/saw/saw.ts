@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import { toInches } from "../../units/length";
 import { isOmitted } from "../../units/limits";
 import type { RuleBook } from "../../rules/rules";
@@ -18,8 +19,11 @@ const WIDEST_KERF = 1;
  * @throws InputError naming the argument, the limit and the value
  */
 export function readSaw(kerf: unknown, keep: unknown, rules: RuleBook): Saw {
-  return {
-    kerf: isOmitted(kerf) ? rules.number("Saw kerf") : toInches(kerf, "kerf", { min: 0, max: WIDEST_KERF }),
-    keep: isOmitted(keep) ? rules.number("Shortest offcut to keep") : toInches(keep, "keep", { min: 0 }),
-  };
+  return sawOf(
+    rules,
+    isOmitted(kerf) ? rules.number("Saw kerf") : toInches(kerf, "kerf", { min: 0, max: WIDEST_KERF }),
+    isOmitted(keep) ? rules.number("Shortest offcut to keep") : toInches(keep, "keep", { min: 0 }),
+  );
 }
+
+const sawOf = remember((_: RuleBook, kerf: number, keep: number): Saw => ({ kerf, keep }));

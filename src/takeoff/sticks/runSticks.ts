@@ -1,6 +1,6 @@
-import type { CutPiece } from "../../cutting";
+import { rememberPlanned, type CutPiece } from "../../cutting";
 import { lotPieces } from "../cuts/cutLots";
-import { labelKey } from "../amounts/lineBook";
+import { partsBySize, partsByStick } from "../amounts/partsBySize";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 import { countGrid, countSticks, stickSteps } from "./stickCount";
@@ -12,21 +12,16 @@ import { workShare } from "../cuts/workShare";
  * @param maxSteps work that the cutting plans may take
  */
 export function countRunSticks(works: readonly RowWork[], rules: RuleBook, maxSteps: number): CountedSticks[] {
-  const lots = new Map<string, RowWork[]>();
-  for (const work of works) {
-    const { raceway, size, stick } = work.run;
-    const key = labelKey([raceway, size, String(stick)]);
-    const lot = lots.get(key) ?? [];
-    lots.set(key, lot);
-    lot.push(work);
-  }
-  const steps = workShare(maxSteps, lots.size);
-  return [...lots.values()].map((lot): CountedSticks => {
-    const length = lot[0]!.run.stick;
-    const { sticks, least } = countSticks(stickPieces(lot, rules), length, rules.number("Saw kerf"), steps);
-    return { works: lot, length, sticks, notes: least < sticks ? [`at least ${least} are needed`] : [] };
-  });
+  const lots = partsBySize(works).flatMap((part) => partsByStick(part));
+  const steps = workShare(maxSteps, lots.length);
+  return lots.map((lot) => countLot(lot, rules, steps));
 }
+
+const countLot = rememberPlanned((works: readonly RowWork[], rules: RuleBook, steps: number): CountedSticks => {
+  const length = works[0]!.run.stick;
+  const { sticks, least } = countSticks(stickPieces(works, rules), length, rules.number("Saw kerf"), steps);
+  return { works, length, sticks, notes: least < sticks ? [`at least ${least} are needed`] : [] };
+});
 
 /** Pieces no longer than their stick: an allowance beyond it is for JOB.CUTS to refuse. */
 function stickPieces(works: readonly RowWork[], rules: RuleBook): CutPiece[] {

@@ -1,8 +1,8 @@
-import { isFlexible, type Raceway } from "../../raceway/raceway";
-import type { TradeSize } from "../../raceway/tradeSize";
+import { remember } from "../../memory/remember";
+import type { Item } from "../amounts/item";
 import { stickItem } from "../amounts/item";
-import { labelKey, type LineBook, type TakeoffLine } from "../amounts/lineBook";
 import { stickRule } from "../../rules/stickRules";
+import { labelKey, type LineBook } from "../amounts/lineBook";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 
@@ -19,60 +19,42 @@ export interface CountedSticks {
   readonly price?: number;
 }
 
-/** Joints of a group that take the same couplings. */
-interface JointLot {
-  readonly line: TakeoffLine;
-  readonly raceway: Raceway;
-  readonly size: TradeSize;
-}
-
-/** Gathers the runs and joints of one group; given its sticks, takes the couplings that come with them off the ones to buy. */
-export class StickLots {
-  readonly works: RowWork[] = [];
-  private readonly joints = new Map<string, JointLot>();
-
-  constructor(
-    private readonly group: readonly string[],
-    private readonly book: LineBook,
-  ) {}
-
-  add(work: RowWork): void {
-    const { row, run, joints, coupling, stickCouplingFits } = work;
-    if (!isFlexible(run.raceway)) this.works.push(work);
-    if (joints === 0) return;
-    const line = this.book.add(this.group, coupling, { rows: [row], each: joints, times: run.quantity, note: "" });
-    if (stickCouplingFits) this.joints.set(coupling.name, { line, raceway: run.raceway, size: run.size });
+/**
+ * Adds the lines of the sticks of a group, and takes the couplings that come with them off the ones to buy.
+ * @param couplings those of the group that may come with sticks
+ */
+export function addSticks(
+  book: LineBook,
+  group: readonly string[],
+  counted: readonly CountedSticks[],
+  couplings: readonly Item[],
+  rules: RuleBook,
+): void {
+  const withSticks = new Map<string, number>();
+  for (const { works, length, sticks, notes, price, onHand = 0 } of counted) {
+    const { run, row } = works[0]!;
+    const item = {
+      ...stickItem(run, length, row.built.fittings.bell),
+      ...(price === undefined ? {} : { stockPrice: price }),
+    };
+    book.add(group, item, { rows: rowsOf(works), each: sticks, times: 1, note: "" }, { notes, onHand });
+    const key = labelKey([run.raceway, run.size]);
+    const more = sticks * rules.number(stickRule("Couplings with each stick", run.raceway));
+    withSticks.set(key, (withSticks.get(key) ?? 0) + more);
   }
-
-  /** Adds the lines of the sticks and of the couplings that come with them. */
-  addSticks(counted: readonly CountedSticks[], rules: RuleBook): void {
-    const couplings = new Map<string, number>();
-    for (const { works, length, sticks, notes, price, onHand = 0 } of counted) {
-      const { run, row } = works[0]!;
-      const source = { rows: works.map((work) => work.row), each: sticks, times: 1, note: "" };
-      const item = {
-        ...stickItem(run, length, row.built.fittings.bell),
-        ...(price === undefined ? {} : { stockPrice: price }),
-      };
-      const line = this.book.add(this.group, item, source);
-      notes.forEach((note) => line.notes.add(note));
-      if (onHand > 0) line.onHand = (line.onHand ?? 0) + onHand;
-      const key = labelKey([run.raceway, run.size]);
-      const withThem = sticks * rules.number(stickRule("Couplings with each stick", run.raceway));
-      couplings.set(key, (couplings.get(key) ?? 0) + withThem);
-    }
-    for (const { line, raceway, size } of this.joints.values()) {
-      giveCouplings(this.book, line, couplings.get(labelKey([raceway, size])) ?? 0);
-    }
+  for (const coupling of couplings) {
+    giveCouplings(book, group, coupling, withSticks.get(labelKey([coupling.raceway!, coupling.size!])) ?? 0);
   }
 }
 
-function giveCouplings(book: LineBook, line: TakeoffLine, withSticks: number): void {
-  const given = Math.min(line.quantity, withSticks);
+const rowsOf = remember((works: readonly RowWork[]) => works.map(({ row }) => row));
+
+function giveCouplings(book: LineBook, group: readonly string[], coupling: Item, withSticks: number): void {
+  const quantity = book.find(group, coupling)?.quantity ?? 0;
+  const given = Math.min(quantity, withSticks);
   if (given === 0) return;
-  const note = `${line.quantity} needed, ${withSticks} come with the sticks`;
-  const item = { ...line.item, name: `${line.item.name}, with the sticks`, bought: false, inPlaceOf: line.item.name };
-  book.add(line.group, item, { rows: [], each: given, times: 1, note });
-  book.add(line.group, line.item, { rows: [], each: -given, times: 1, note });
-  line.notes.add(note);
+  const note = `${quantity} needed, ${withSticks} come with the sticks`;
+  const item = { ...coupling, name: `${coupling.name}, with the sticks`, bought: false, inPlaceOf: coupling.name };
+  book.add(group, item, { rows: [], each: given, times: 1, note });
+  book.add(group, coupling, { rows: [], each: -given, times: 1, note }, { notes: [note] });
 }

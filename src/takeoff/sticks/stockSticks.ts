@@ -1,4 +1,4 @@
-import { planCuts, stepsToInches, type CutGrid, type CutPlan } from "../../cutting";
+import { planCuts, rememberPlanned, stepsToInches, type CutGrid, type CutPlan } from "../../cutting";
 import { isUserError } from "../../units/errors";
 import { cutLots, type CutLot } from "../cuts/cutLots";
 import { proofWords } from "../cuts/cutSheet";
@@ -23,13 +23,13 @@ export function countStockSticks(
   rules: RuleBook,
   maxSteps: number,
 ): CountedSticks[] {
-  const lots = cutLots(works, stock.sticksFor);
+  const lots = cutLots(works, stock);
   const saw = readSaw(null, null, rules);
   const steps = workShare(maxSteps, lots.length);
   return lots.flatMap((lot) => countLot(lot, saw, rules, steps));
 }
 
-function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): CountedSticks[] {
+const countLot = rememberPlanned((lot: CutLot, saw: Saw, rules: RuleBook, steps: number): CountedSticks[] => {
   try {
     const { request, view } = lotRequest(lot, saw, rules);
     const plan = planCuts(request, { steps });
@@ -39,7 +39,7 @@ function countLot(lot: CutLot, saw: Saw, rules: RuleBook, steps: number): Counte
     const note = `not planned from the stock: ${error.message}`;
     return countRunSticks(lot.works, rules, steps).map((sticks) => ({ ...sticks, notes: [...sticks.notes, note] }));
   }
-}
+});
 
 /** Two lengths in Stock are farther apart than this [in]: a named stick counts as up to 0.1 mm shorter beside millimeters. */
 const ONE_STEP = 1 / 254;

@@ -78,7 +78,7 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
   const { work, told } = leaveOutMade(job, jobWork(job), leftToMake(given.made));
   const wanted = given.rows && new Set(given.rows);
   const works = work.works.filter((each) => isToCut(each) && wanted?.has(each.row.rowNumber) !== false);
-  const lots = cutLots(works, sticks.sticksFor);
+  const lots = cutLots(works, sticks);
   const plans: LotPlan[] = [];
   const planned: PlannedLot[] = [];
   const changes: StockChange[] = [];

@@ -10,7 +10,7 @@ import { CellFault } from "../../../src/units/cellFault";
 
 const HEADERS = ["Run", "Raceway", "Size", "Route", "Quantity", "Straps"];
 const jobOfRows = (...rows: unknown[][]): Job => buildJob({ runs: [HEADERS, ...rows] });
-const runsOf = (...rows: unknown[][]): Run[] => readableRuns(jobOfRows(...rows));
+const runsOf = (...rows: unknown[][]): readonly Run[] => readableRuns(jobOfRows(...rows));
 const named = (name: string, quantity: unknown, straps?: unknown) => [
   ...[name, "EMT", "1/2", "up 20, east 30", quantity, straps ?? null],
 ];

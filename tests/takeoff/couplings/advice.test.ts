@@ -39,7 +39,7 @@ function advise(
 ): CouplingAdvice | undefined {
   const job = buildJob({ runs: runsRange(...runs), rules });
   const saw = readSaw(undefined, undefined, job.rules);
-  const [lot] = cutLots(jobWork(job).works, readStock(stock).sticksFor);
+  const [lot] = cutLots(jobWork(job).works, readStock(stock));
   const plan = planCuts(lotRequest(lot!, saw, job.rules).request);
   return couplingAdvice(lot!, plan, { job, saw, prices: readPrices(prices) });
 }
