@@ -3,6 +3,9 @@ import { freshModules, startOf } from "../memory/session";
 
 const { runs, stock, issued } = startOf(60);
 const invocation = (): { onCanceled: () => void } => ({ onCanceled: () => undefined });
+/** A loaded machine takes its time to load the functions anew [ms]. */
+jest.setTimeout(120_000);
+
 type Call = (from: ReturnType<typeof freshModules>, invocation?: ReturnType<typeof Object>) => unknown;
 
 const none = undefined;

@@ -62,9 +62,14 @@ export function answersTo(book: Workbook, from: Modules): Record<string, string>
     takeoffLeft: from.jobTakeoff(runs, undefined, shoes, undefined, undefined, rules, undefined, made),
     cutsLeft: from.jobCutsOf(runs, stock, shoes, undefined, undefined, rules, made),
     progress: from.jobProgress(runs, made, "Area"),
+    // It compares at most 3,000 pieces.
+    standing: from.jobStanding(runs.slice(0, STOOD), made, issued.slice(0, STOOD), shoes, rules),
   };
   return Object.fromEntries(Object.entries(tables).map(([name, table]) => [name, JSON.stringify(table)]));
 }
+
+/** Rows that a standing is asked of. */
+const STOOD = 50;
 
 /** A new array for every row, as Excel hands them over; an error cell as the functions of `from` know it. */
 const copyOf = (book: Workbook, { CellFault }: Modules): Workbook =>

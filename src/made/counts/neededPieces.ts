@@ -38,11 +38,9 @@ export class PieceFinder {
   private readonly byName = new Map<string, NeededPiece[]>();
 
   constructor(pieces: readonly NeededPiece[]) {
-    const perRow = new Map<BuiltRow, number>();
-    for (const { row } of pieces) perRow.set(row, (perRow.get(row) ?? 0) + 1);
     for (const piece of pieces) {
       this.add(piece.name, piece);
-      if (perRow.get(piece.row) === 1) this.add(piece.row.name, piece);
+      if (runPieces(piece.row.built).length === 1) this.add(piece.row.name, piece);
     }
   }
 
