@@ -1,5 +1,4 @@
 import { compareGroups, readBy, RUN_GROUP_NAMES } from "../takeoff/amounts/groupBy";
-import type { TakeoffLine } from "../takeoff/amounts/lineBook";
 import { stockIn } from "../takeoff/cuts/cutStock";
 import { lineHours } from "../takeoff/lines/lineHours";
 import type { PricedLine } from "../takeoff/lines/priceLine";
