@@ -78,7 +78,7 @@ export class LineBook {
 
   /**
    * A source without an operation of its own is called as its item's kind.
-   * @param told of the line: notes, of which the same stands once, and what is on hand besides
+   * What is told of the line: notes, of which the same stands once, and what is on hand besides.
    */
   add(
     group: readonly string[],
