@@ -9,7 +9,7 @@ import { thriftyOrder } from "./greedy/binOrder";
 import { leastCounts, neededCuts, volumeCut, type Cut } from "./model/counts";
 import { canonical, MOST_PIECES, type Canonical } from "./model/kinds";
 import { piecesLeft, planCost, type Model } from "./model/model";
-import type { Packing, Standing } from "./model/packing";
+import type { Branch, Packing, Standing } from "./model/packing";
 import type { CutRequest } from "./model/request";
 import { toModel, type Translated } from "./model/toModel";
 import { DEFAULT_STEPS, Work, type WorkLimits } from "./model/work";
@@ -184,9 +184,13 @@ const keyOf = ({ lengths, demands, kinds, kerf }: Canonical, { seed = 1 }: CutRe
     `kerf ${kerf} seed ${seed}`,
   ].join(" of ");
 
-const sizeOf = ({ plan, cuts }: Packing): number =>
+const sizeOf = ({ plan, cuts, branches }: Packing): number =>
+  (branches ? sizeOfBranches(branches) : 0) +
   plan.reduce((sum, { fill }) => sum + 10 + 4 * fill.items.length, 0) +
   cuts.reduce((sum, { prices }) => sum + prices.length, 0);
+
+const sizeOfBranches = (branch: Branch): number =>
+  "prices" in branch ? branch.prices.length : 4 + sizeOfBranches(branch.together) + sizeOfBranches(branch.apart);
 
 function finish<T>(search: Generator<unknown, T>): T {
   for (;;) {

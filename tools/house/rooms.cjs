@@ -24,6 +24,7 @@ const ROOMS = [
     "cutting/model",
     "cutting/greedy",
     "cutting/linear",
+    "cutting/branching",
     "cutting/filling",
     "cutting/rests",
     "cutting/checking",

@@ -1,4 +1,5 @@
 import type { StockKind } from "../model/kinds";
+import type { Branch } from "../model/packing";
 import type { StopReason } from "../model/work";
 
 /** Pieces of one length in a pattern. */
@@ -28,6 +29,8 @@ export interface Certificate {
   pairs: { lengths: [number, number]; count: number }[];
   /** Each list prices the piece lengths of the request (longest first) in whole numbers; about the other pieces. */
   prices: number[][];
+  /** That one stick fewer will not do for the other pieces, where the lists do not prove it. */
+  branches?: Branch;
   /** The same about plans with a longer rest: that there are none. Empty unless that is proven. */
   rest: { pairs: Certificate["pairs"]; prices: number[][] };
 }

@@ -74,6 +74,7 @@ export function toPlan(
     certificate: {
       pairs: pairsOf(packing.pairs, lengths),
       prices: packing.cuts.map((cut) => [...cut.prices]),
+      ...(packing.branches && { branches: packing.branches }),
       rest: {
         pairs: pairsOf(ending.rest?.pairs ?? [], lengths),
         prices: (ending.rest?.prices ?? []).map((prices) => [...prices]),

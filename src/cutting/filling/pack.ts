@@ -21,6 +21,7 @@ export function* pack(model: Model, seed: number, work: Work): Generator<Standin
       ...best,
       bound: settled + part.bound,
       pairs,
+      branches: part.branches,
       cuts: part.cuts.map((cut) => ({ ...cut, prices: rest.spread(cut.prices) })),
     };
   };

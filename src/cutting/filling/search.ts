@@ -3,6 +3,7 @@ import type { BinCounts, Cut } from "../model/counts";
 import { dive, PACES } from "./dive";
 import type { DiveTools } from "./dive";
 import { downsize } from "./downsize";
+import { Branching, suitsBranching } from "../branching/branching";
 import { bestFit } from "../greedy/bestFit";
 import { thriftyOrder } from "../greedy/binOrder";
 import { firstFit } from "../greedy/firstFit";
@@ -19,6 +20,9 @@ import type { Work } from "../model/work";
 
 /** Dives before everything starts again with fresh columns: some starts never get there, the next one at once. */
 const DIVES_PER_START = 6;
+/** Starts before all cases are looked at, and steps that may take. */
+const BRANCH_AFTER = 1;
+const BRANCH_STEPS = 4e9;
 /** Fillings before the linear program of the whole is tried. */
 const FILL_TRIES = 6;
 
@@ -68,6 +72,7 @@ export class Search {
       if (this.proven() || !suitsProgram(model)) break;
       yield* this.withProgram(aim, start);
       if (this.proven()) break;
+      if (start === BRANCH_AFTER) yield* this.branch();
     }
     return best;
   }
@@ -83,6 +88,19 @@ export class Search {
 
   private proven(): boolean {
     return this.best.cost <= this.best.bound;
+  }
+
+  /** Where one bin less is neither found nor excluded: looks at every case. */
+  private *branch(): Generator<Standing, void> {
+    const { model, best, work, random } = this;
+    const { cost } = model.bins[0]!;
+    if (best.cost !== best.bound + cost || !suitsBranching(model)) return;
+    const branching = new Branching(model, best.bound / cost, [...best.plan], random, work);
+    const { plan, proof } = yield* quiet(work.within(BRANCH_STEPS, branching.run()), best);
+    if (plan) this.offer(plan);
+    if (!proof) return;
+    best.branches = proof;
+    best.bound = best.cost;
   }
 
   /** Tries to get there before the linear program of the whole is set up. */

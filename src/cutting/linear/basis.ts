@@ -224,7 +224,8 @@ export class Basis {
     this.refreshPrices();
   }
 
-  private refreshPrices(): void {
+  /** Recomputes the prices after a change of costs. */
+  refreshPrices(): void {
     const { rows, inverse, pool } = this;
     this.work.add(rows * rows);
     for (let i = 0; i < rows; i++) {

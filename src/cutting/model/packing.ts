@@ -8,6 +8,12 @@ export interface Standing {
   bound: number;
 }
 
+/**
+ * What proves that so many sticks will not do: either prices, by piece, or two pieces and the same for either case, that
+ * they lie on one stick and that they do not. Pieces are numbered one by one, longest first.
+ */
+export type Branch = { prices: number[] } | { pieces: number[]; together: Branch; apart: Branch };
+
 /** The best plan so far and what proves the bound. */
 export interface Packing extends Standing {
   plan: FillCount[];
@@ -15,6 +21,8 @@ export interface Packing extends Standing {
   pairs: FillCount[];
   /** Prices by item of the whole model. */
   cuts: Cut[];
+  /** That one bin less will not do for the other pieces, where the cuts do not prove it. */
+  branches?: Branch;
 }
 
 /** Hands the best so far out at every pause of an inner search. */
