@@ -101,6 +101,7 @@ export const strings = {
       Takeoff: "everything to order",
       "Bend counts": "bends by job, size and kind",
       Checks: "what breaks a rule, with a fix",
+      Circuits: "what conductors carry, fill and pull, run by run",
       "Cutting plan": "which piece from which stick",
       Missing: "what has no price or minutes yet",
       "Takeoff by area": "the same by area and phase, with subtotals that add up to it",

@@ -1,5 +1,6 @@
 import { bendGain } from "../../src/bends/shapes/bendGain";
 import { dialReading } from "../../src/bends/testBends/dial";
+import { edgeRadius } from "../../src/bends/testBends/edgeRadius";
 import { releasedRadius } from "../../src/bends/testBends/springback";
 import { springbackAt, springbackModel } from "../../src/bends/testBends/springbackModel";
 import { readSpringbackTests } from "../../src/bends/testBends/readTestBends";
@@ -110,6 +111,29 @@ export function bendReleased(toolRadius: any, angle: any, springback: any): numb
       toInches(toolRadius, "tool radius", { above: 0 }),
       toAngle(angle, "angle"),
       toAngle(springback, "springback", { min: 0, max: 45 }),
+    ),
+  );
+}
+
+/**
+ * Centerline radius of a finished bend, measured with a straight edge laid into its inside.
+ *
+ * Both ends of the edge touch the conduit; the gap is measured in the middle. SHOE.CALIBRATE takes the radius.
+ * Example: =CONDUIT.BEND.RADIUS(24,"2 7/32",2.875) //=> 34.9976
+ * Source: derived, (edge²/4 + gap²)/(2·gap) + OD/2.
+ * @customfunction BEND.RADIUS
+ * @helpurl https://raceway-ledger.example/help/bend.radius.html
+ * @param {any} edge [in] length of the straight edge, above 0
+ * @param {any} gap [in] from the middle of the edge to the conduit, above 0 to half of the edge
+ * @param {any} [outsideDiameter] [in] of the conduit; omitted: the radius on the inside of the bend
+ * @returns {number} radius [in]
+ */
+export function bendRadius(edge: any, gap: any, outsideDiameter?: any): number {
+  return answer([edge, gap, outsideDiameter], (edge, gap, outsideDiameter) =>
+    edgeRadius(
+      toInches(edge, "edge", { above: 0 }),
+      toInches(gap, "gap", { above: 0 }),
+      optional(outsideDiameter, (diameter) => toInches(diameter, "outside diameter", { above: 0 })) ?? 0,
     ),
   );
 }

@@ -4,6 +4,7 @@ import { checkJob } from "../../src/shop/checks/checks";
 import { findingsTable } from "../../src/shop/checks/findings";
 import { buildJob } from "../../src/shop/job/job";
 import { jobScheduleTable } from "../../src/shop/schedule/schedule";
+import { circuitTable } from "../../src/shop/circuits/circuitTable";
 import { setupTable } from "../../src/shop/bench/setupTable";
 import { answer } from "../cell/answer";
 
@@ -66,5 +67,27 @@ export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?:
 export function jobSetup(runs: any[][], shoes?: any[][], bench?: any[][], rules?: any[][]): any[][] {
   return answer([runs, shoes, bench, rules], (runs, shoes, bench, rules) =>
     setupTable(buildJob({ runs, shoes, rules }), readBench(bench)),
+  );
+}
+
+/**
+ * What each run's conductors may carry, the ground its breaker asks for, how full it is and how hard it pulls; spills with a header row.
+ *
+ * A line for each run with Conductors: its largest ones, made less for their number and the air, at the terminals, against Breaker
+ * (AMPACITY, GROUND.SIZE, FILL); of its pulls the one nearest to a limit, fed from its better end (PULL.TENSION, PULL.LIMIT). JOB.CHECKS
+ * says what breaks a rule. A planning aid: the adopted code, the cable's maker and those licensed to apply them decide.
+ * Example: =CONDUIT.JOB.CIRCUITS(Runs[#All], Shoes[#All]) //=> Run, Conductors, Carrying, Base A, …
+ * Source: NEC 240.4, 250.122, 310.15 and table 310.16; chapter 9; pulls: see PULL.TENSION and PULL.LIMIT.
+ * @customfunction JOB.CIRCUITS
+ * @helpurl https://raceway-ledger.example/help/job.circuits.html
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route, Conductors and more
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; those of elbows, air, terminals and pulling count here
+ * @returns {any[][]} a line for each run with conductors, with a header row
+ */
+export function jobCircuits(runs: any[][], shoes?: any[][], edition?: any, rules?: any[][]): any[][] {
+  return answer([runs, shoes, edition, rules], (runs, shoes, edition, rules) =>
+    circuitTable(buildJob({ runs, shoes, rules }), readEdition(edition)),
   );
 }

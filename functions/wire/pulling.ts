@@ -11,10 +11,12 @@ import {
   weightCorrection,
   type Lay,
 } from "../../src/wiring/pulling";
+import { readRules } from "../../src/rules/rules";
 import { readRaceway } from "../../src/raceway/raceway";
 import { readTradeSize } from "../../src/raceway/tradeSize";
 import { readWireSize } from "../../src/wiring/wireSizes";
 import { buildOneRun } from "../../src/shop/run/oneRun";
+import { countsBendWeight } from "../../src/shop/pull/pulling";
 import { pullTable } from "../../src/shop/pull/pullTension";
 import { InputError, quoteValue } from "../../src/units/errors";
 import { toInches } from "../../src/units/length";
@@ -38,10 +40,10 @@ const layOf = (value: unknown, count: number): Lay => {
 /**
  * Tension of a cable pull through a run, leg by leg and bend by bend, fed from either end; spills with a header row.
  *
- * Real radii and slopes of the run built with its shoe; the pull starts without tension; a bend's own weight is left out. Last, a
- * line for each pull says from which end to feed, or where a box would help. Planning aid: the cable maker's limits decide.
+ * Real radii and slopes of the run built with its shoe; the pull starts without tension; the cable's weight in a bend is left out
+ * unless the rule Weight of cable in bends counts it. Last, a line for each pull says from which end to feed, or where a box would help. Planning aid: the cable maker's limits decide.
  * Example: =CONDUIT.PULL.TENSION("east 6004, north 60","EMT","1/2",0.144,1,0.3) //=> Pull, Feed from, Part, Length or angle, …
- * Source: T + L·W·f·w, T·e^(w·f·a): telephone duct manual 8.11, 8.12; slopes: a utility's formula appendix; corrections and sidewall: cabledatasheet.com.
+ * Source: T + L·W·f·w, T·e^(w·f·a): telephone duct manual 8.11, 8.12; counted, T·cosh x + √(T² + (W·R)²)·sinh x with x = w·f·a: an open code; slopes: a utility's formula appendix; corrections and sidewall: cabledatasheet.com.
  * @customfunction PULL.TENSION
  * @helpurl https://raceway-ledger.example/help/pull.tension.html
  * @param {any} route where the conduit goes, for example: up 4', east 12' 6"
@@ -86,6 +88,7 @@ export function pullTension(
           friction: optional(friction, (value) => toNumber(value, "friction", { min: 0.05, max: 1 })) ?? USUAL_FRICTION,
           lay: layOf(lay, cables),
           ratio: bore / one,
+          bendWeight: countsBendWeight(readRules(rules)),
         },
         {
           tension: optional(limit, (value) => toNumber(value, "limit", { above: 0 })),

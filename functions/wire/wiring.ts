@@ -1,11 +1,13 @@
 import { ampacityOf } from "../../src/wiring/ampacity";
-import { boxVolume } from "../../src/wiring/boxFill";
+import { boxVolume } from "../../src/wiring/boxes/boxFill";
 import { chosenItem } from "../../src/raceway/chosenItem";
 import { leastCover } from "../../src/wiring/cover";
 import { groundingSize, readWireMetal } from "../../src/wiring/groundingSize";
 import { commonRule, readEdition, ruleInWords } from "../../src/raceway/code/rules";
 import { readWireCounts, readWireSize } from "../../src/wiring/wireSizes";
+import { riserSpacing, riserSupports } from "../../src/wiring/risers";
 import { InputError } from "../../src/units/errors";
+import { toInches } from "../../src/units/length";
 import { toNumber } from "../../src/units/number";
 import { optional } from "../../src/units/limits";
 import { answer } from "../cell/answer";
@@ -62,7 +64,7 @@ export function boxFill(
  * @helpurl https://raceway-ledger.example/help/ampacity.html
  * @param {any} size AWG or kcmil, 14 to 1250
  * @param {any} [count] current-carrying conductors in the raceway; omitted: 3
- * @param {any} [celsius] [°C] temperature around, to 60; omitted: 30
+ * @param {any} [celsius] [°C] temperature around, to 85 (60 °C insulation: to 55, 75 °C: to 70); omitted: 30
  * @param {any} [column] [°C] insulation: 60, 75 or 90; omitted: 90, as THHN and XHHW-2
  * @param {any} [item] ampacity [A], base [A], adjustment, correction or rule; omitted: ampacity
  * @param {any} [metal] copper or aluminum; omitted: copper
@@ -157,4 +159,29 @@ export function cover(place: any, raceway: any, item?: any, edition?: any): any 
       rule: ruleInWords(commonRule("cover", readEdition(edition))),
     }),
   );
+}
+
+/**
+ * Supports that conductors in a vertical raceway take: none up to the table's spacing, above it one at the top and others below.
+ *
+ * Example: =CONDUIT.RISER.SUPPORTS("500",1200) //=> 2
+ * Source: NEC 300.19(A) and its table, 2023, as read.
+ * @customfunction RISER.SUPPORTS
+ * @helpurl https://raceway-ledger.example/help/riser.supports.html
+ * @param {any} size AWG or kcmil of the conductors, 18 to 1250
+ * @param {any} rise [in] of the vertical raceway, above 0
+ * @param {any} [metal] copper or aluminum; omitted: copper
+ * @param {any} [item] count, spacing [in] or rule; omitted: count
+ * @param {any} [edition] code edition, 2020 or 2023; omitted: 2023
+ * @returns {any} the count, or what item asks for
+ */
+export function riserSupportsOf(size: any, rise: any, metal?: any, item?: any, edition?: any): any {
+  return answer([size, rise, metal, item, edition], (size, rise, metal, item, edition) => {
+    const spacing = riserSpacing(readWireSize(size), readWireMetal(metal));
+    return chosenItem<unknown>(item, {
+      count: riserSupports(toInches(rise, "rise", { above: 0 }), spacing),
+      spacing,
+      rule: ruleInWords(commonRule("riserSupports", readEdition(edition))),
+    });
+  });
 }

@@ -12,3 +12,6 @@ export function sourceInWords(key: string): string {
   if (text === undefined) throw new Error(`no source "${key}"`);
   return text;
 }
+
+/** True for a value that was read in no print. */
+export const isFromMemory = (key: string): boolean => /from memory/.test(sourceInWords(key));

@@ -21,9 +21,11 @@ const READERS: Record<string, Reader> = {
   in: (cell, name) => toInches(cell, name, { min: 0 }),
   "in of travel": number({ above: 0 }),
   F: number({ min: 0 }),
-  C: (cell, name) => readCelsius(cell, name, { min: -60, max: 60 }),
+  C: (cell, name) => readCelsius(cell, name, { min: -60, max: 85 }),
   "of 1": number({ min: 0.05, max: 1 }),
   "lb/ft": number({ above: 0 }),
+  "% of a limit": number({ min: 0, max: 100 }),
+  "left out or counted": oneOf("left out", "counted"),
   "grip or eye"(cell, name) {
     const word = String(cell ?? "")
       .trim()

@@ -16,12 +16,11 @@ export interface RuleBook {
   readonly problems: readonly string[];
   number(rule: RuleName): number;
   text(rule: RuleName): string;
+  /** True for a rule whose row in the user's table is more than a copy of the built-in one: its value or its source is another. */
+  isOwn(rule: RuleName): boolean;
 }
 
-const COLUMNS = [
-  { name: "Rule", required: true },
-  { name: "Value", required: true, zero: true },
-];
+const COLUMNS = [{ name: "Rule", required: true }, { name: "Value", required: true, zero: true }, { name: "Source" }];
 
 /**
  * Reads a Rules range over the built-in rules. A row that names no known rule, or has a value it cannot take, is told
@@ -32,13 +31,16 @@ const COLUMNS = [
 export const readRules: (range: unknown) => RuleBook = rememberTable((range) => {
   const rules = new Map<string, TakeoffRule>(RULES.map((rule) => [lookUpKey(rule.rule), rule]));
   const seen = new Set<string>();
+  const own = new Set<string>();
   const problems = takeRows(optionalRows(range, "rules", COLUMNS), "rules", (row) => {
     const key = lookUpKey(row.get("Rule"));
     const rule = rules.get(key);
     if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
     if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
     seen.add(key);
-    rules.set(key, { ...rule, value: readRuleValue(row.get("Value"), rule), source: `rules row ${row.rowNumber}` });
+    const value = readRuleValue(row.get("Value"), rule);
+    if (String(value) !== String(rule.value) || row.get("Source") !== rule.source) own.add(rule.rule);
+    rules.set(key, { ...rule, value, source: `rules row ${row.rowNumber}` });
   });
   const named = new Map([...rules.values()].map((rule) => [rule.rule, rule]));
   const find = (name: RuleName): TakeoffRule => {
@@ -51,6 +53,7 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
     problems,
     number: (name) => Number(find(name).value),
     text: (name) => String(find(name).value),
+    isOwn: (name) => own.has(name),
   };
 });
 

@@ -8,7 +8,7 @@ export const TABLES = [
 export type TableName = (typeof TABLES)[number];
 
 export const RESULTS = [
-  ...(["Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
+  ...(["Checks", "Circuits", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
   ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Recap", "Recap by area", "Change order"] as const),
   ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
 ] as const;
@@ -18,7 +18,7 @@ export type ItemName = TableName | ResultName;
 
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
-  ...(["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
+  ...(["Runs", "Counts", "Checks", "Circuits", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
   ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Costs", "Bid", "Recap", "Recap by area"] as const),
   ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Change order"] as const),
   ...([
@@ -39,7 +39,17 @@ export const TABS: readonly ItemName[] = [
 
 /** What a workbook does well without until somebody wants it. */
 export const EXTRAS: readonly ItemName[] = [
-  ...(["Missing", "Takeoff by area", "Traced", "Shop load", "Daily", "Issued", "Changes", "Standing"] as const),
+  ...([
+    "Circuits",
+    "Missing",
+    "Takeoff by area",
+    "Traced",
+    "Shop load",
+    "Daily",
+    "Issued",
+    "Changes",
+    "Standing",
+  ] as const),
   ...([
     "Order",
     "Change order",

@@ -28,7 +28,7 @@ test.each([
     () => boxFill("3 #4"),
     "#N/A No volume is listed for a conductor of 4; sizes are 18, 16, 14, 12, 10, 8 or 6. Boxes of larger ones are sized by PULLBOX.",
   ],
-  [() => ampacity("12", 3, 70), "#N/A No correction is listed for 70 °C in the column of 90 °C."],
+  [() => ampacity("12", 3, 90), "#N/A No correction is listed for 90 °C in the column of 90 °C."],
   [() => ampacity("12", 3, 58, 60), "#N/A No correction is listed for 58 °C in the column of 60 °C."],
   [() => ampacity("12", 3, 30, 80), "#VALUE! column must be 60, 75 or 90; got 80."],
   [() => groundSize(7000), "#N/A breaker must be at most 6000 A; got 7000 A."],

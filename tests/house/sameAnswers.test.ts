@@ -29,7 +29,7 @@ const hash = (table: unknown): string =>
 
 test.each([
   ["schedule", () => jobSchedule(RUNS), "1a0718c19e1e1320"],
-  ["checks", () => jobChecks(RUNS), "2bc8537ee4049b6a"],
+  ["checks", () => jobChecks(RUNS), "57de675685023900"],
   ["set-up", () => jobSetup(RUNS), "0b6c913784b8a535"],
   ["take-off", () => jobTakeoff(RUNS), "9c6fd423ddd46f00"],
   ["take-off by area", () => jobTakeoff(RUNS, undefined, undefined, "Area"), "c1bbf261fa870c15"],

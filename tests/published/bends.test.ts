@@ -18,6 +18,8 @@ import { printedConstants } from "../../src/bends/shapes/printedConstants";
 import { rollingOffset } from "../../src/bends/shapes/rollingOffset";
 import { saddleShrink, saddleSpacing } from "../../src/bends/shapes/saddle";
 import { backMark, stubMark } from "../../src/bends/shapes/stub";
+import { runLengthOf } from "../../functions/job/runs";
+import { defaultShoe } from "../../src/raceway/defaultShoes";
 import { sweepLayout } from "../../src/bends/groups/sweep";
 
 describe("handbook constants", () => {
@@ -49,6 +51,23 @@ describe("handbook constants", () => {
     expect(printedConstants(20)).toBeUndefined();
     expect(() => offsetShrink(1, 5, "table")).toThrow("no offset shrink for 5°; they have 10, 15, 22.5, 30, 45, 60°.");
   });
+});
+
+test("QUIZ3 prints 5.76 for 10°, where NOTES has 6: the cosecant rounded", () => {
+  expect(offsetMultiplier(10)).toBeCloseTo(5.76, 2);
+});
+
+// Take-up: NOTES; 1/2 in. also MRW11 p. 86 and MRW21 p. 144. For 1-1/4 NOTES has 12, a training text (weak) 11, which is built in.
+// Rigid 1/2 and 3/4 go into the EMT shoe one size up: B. Bamford, course notes.
+test.each([
+  ["EMT", "1/2", 5],
+  ["EMT", "3/4", 6],
+  ["EMT", "1", 8],
+  ["EMT", "1-1/4", 11],
+  ["RMC", "1/2", 6],
+  ["RMC", "3/4", 8],
+] as const)("take-up of %s %s is %d", (raceway, size, deduct) => {
+  expect(defaultShoe(raceway, size).deduct).toBe(deduct);
 });
 
 describe("handbook examples", () => {
@@ -105,6 +124,22 @@ describe("handbook examples", () => {
   test("stub 10 with deduct 5 marks at 5 (MRW21 p. 144); 13 with 5 at 8 (course quiz, weak)", () => {
     expect(stubMark(10, 5)).toBe(5);
     expect(stubMark(13, 5)).toBe(8);
+  });
+
+  test("25 1/2 to the wall with deduct 6 marks at 19 1/2; 56 to the far edge with 5 at 51 (how-to pages, weak)", () => {
+    expect(stubMark(25.5, 6)).toBe(19.5);
+    expect(stubMark(56, 5)).toBe(51);
+  });
+
+  // An apprenticeship quiz, weak: 46 back to back, stubs of 17, a three-bend saddle 8 high, a gain of 4 for each 90: 75 in.
+  test("cut length of a U with a saddle: legs, twice the saddle's shrink, less the gains", () => {
+    expect(46 + 2 * 17 + 2 * saddleShrink(8, 45, "table") - 2 * 4).toBe(75);
+    // The quiz's rule without the saddle, legs less two gains, is what a run's length is.
+    const gain = bendGain(90, 4, 0.706);
+    expect(runLengthOf("stub 17 up, east 46 back to back, down 17 to back", "EMT", "1/2")).toBeCloseTo(
+      46 + 34 - 2 * gain,
+      9,
+    );
   });
 
   test("back-to-back: the star takes the distance, the arrow the distance less the take-up (NAV, MRW21 p. 145)", () => {

@@ -52,14 +52,48 @@ test.each([
   ["PVC 40", [12, 15, 18, 24, 30, 36, 42, 48]],
   ["RMC", [18]],
 ])("%s of special radii is nothing to look at; one of 25 in. is", (raceway, radii) => {
-  const found = (radius: number) =>
-    jobChecks([
+  const measured = [
+    ["Rule", "Value"],
+    ["Factory elbow straight ends", 2],
+  ];
+  const found = (radius: number) => {
+    const runs = [
       ["Run", "Raceway", "Size", "Route"],
       ["A", raceway, "2", `up 90, elbow ${radius}, east 90`],
-    ]).slice(1);
+    ];
+    return jobChecks(runs, undefined, null, measured).slice(1);
+  };
   for (const radius of radii)
     expect(found(radius)).toEqual([["all runs", "ok", "", "1 runs checked, nothing found", ""]]);
   expect(found(25)[0]![3]).toBe("a factory elbow of 25 in. radius is not a usual one.");
+});
+
+test("that straight ends are from memory is said once for the job, with what to write into Rules; EMT has none listed", () => {
+  const runs = [
+    ["Run", "Raceway", "Size", "Route"],
+    ["A", "RMC", "4", "up 90, east 90"],
+    ["B", "RMC", "4", "up 90, north 90"],
+    ["C", "PVC 40", "2", "up 90, east 90"],
+    ["D", "EMT", "2", "up 90, east 90"],
+    ["E", "RMC", "3", "up 90"],
+  ];
+  const said = (rules?: unknown[][]) =>
+    jobChecks(runs, undefined, null, rules).filter(([, , rule]) => /straight ends/.test(String(rule)));
+  expect(said()).toHaveLength(1);
+  expect(said()[0]!.slice(3)).toEqual([
+    "straight ends of factory elbows are from memory of ANSI C80.1, not from a print (RMC 4: 3.375 in., PVC 40 2: 2 in.); pieces beside them are cut to that.",
+    "Check your supplier's, and write them into Rules, Factory elbow straight ends, as in RMC 4: 3.375; PVC 40 2: 2.",
+  ]);
+  const some = [
+    ["Rule", "Value"],
+    ["Factory elbow straight ends", "RMC 4: 3.25"],
+  ];
+  expect(said(some)[0]![3]).toContain("(PVC 40 2: 2 in.)");
+  const all = [
+    ["Rule", "Value"],
+    ["Factory elbow straight ends", "RMC 4: 3.25; PVC 40 2: 2"],
+  ];
+  expect(said(all)).toEqual([]);
 });
 
 const near = (value: number | string) => (typeof value === "number" ? (expect.closeTo(value, 9) as number) : value);

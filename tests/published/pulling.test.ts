@@ -22,6 +22,82 @@ test("500 ft at 0.144 lb/ft and friction 0.5: 36 lb, and 79 lb (78.96) after a 9
   expect(Math.round(Number(row(rows, "datum end", "bend")[4]))).toBe(79);
 });
 
+/**
+ * Charts for pulls in conduit: T = L·W·N·K′·e^(K′·A), all bends taken at the end of the pull, L without them: IEEE Std 1185-2019,
+ * annex C.1, as read; that K′ is friction times weight correction is from memory.
+ */
+test.each([
+  [500, 0.144, 1, 0.5, [90]],
+  [300, 0.38, 3, 0.35, [45, 45, 90]],
+])(
+  "the chart's formula: %d ft of %d lb/ft, %d cables at %d, bends of %j at the end",
+  (feet, each, count, friction, angles) => {
+    // Setbacks of R 4 belong to the bends; legs between them are just as long, so that nothing is straight there.
+    const back = (angle: number) => 4 * Math.tan((angle * Math.PI) / 360);
+    const legs = angles.map(
+      (angle, at) => `bend ${angle} north, ahead ${back(angle) + (at + 1 < angles.length ? back(angles[at + 1]!) : 0)}`,
+    );
+    const turns = legs.map((leg, at) => (at % 2 === 0 ? leg : leg.replace("north", "east"))).join(", ");
+    const rows = pullTension(
+      `east ${feet * 12 + back(angles[0]!)}, ${turns}`,
+      "EMT",
+      "1/2",
+      count * each,
+      count,
+      0.1,
+      friction,
+    );
+    const part = friction * weightCorrection(count === 1 ? "single" : "cradled", 0.622 / 0.1);
+    const all = (angles.reduce((sum, angle) => sum + angle, 0) * Math.PI) / 180;
+    const last = rows.filter((cells) => cells[1] === "datum end" && cells[2] === "bend").at(-1)!;
+    expect(last[4]).toBeCloseTo(feet * each * count * part * Math.exp(part * all), 6);
+  },
+);
+
+/**
+ * The full form of a level bend, an open code's: T·cosh x + √(T² + (W·R)²)·sinh x. A second route: the cable's pull along the arc grows by
+ * f·w·√(T² + (W·R)²) a radian, added up in small steps.
+ */
+test.each([
+  [0, 4],
+  [36, 4],
+  [0.5, 60],
+])("a level bend with the cable's own weight, %d lb before it, R %d in.", (before, radius) => {
+  const [friction, weight] = [0.5, 0.144];
+  const feet = before / (friction * weight);
+  const route = `east ${feet * 12 + radius}, north ${radius}`;
+  const counted = (Value: string) => [
+    ["Rule", "Value"],
+    ["Weight of cable in bends", Value],
+  ];
+  const shoes = [
+    ["Raceway", "Size", "Radius"],
+    ["EMT", "1/2", radius],
+  ];
+  const bend = (rules: unknown[][]) => {
+    const rows = pullTension(route, "EMT", "1/2", weight, 1, 0.3, friction, null, null, null, shoes, rules as never);
+    return Number(row(rows, "datum end", "bend")[4]);
+  };
+  let tension = before;
+  const steps = 200_000;
+  for (let step = 0; step < steps; step++) {
+    const half = tension + (friction * Math.hypot(tension, (weight * radius) / 12) * Math.PI) / 4 / steps;
+    tension += (friction * Math.hypot(half, (weight * radius) / 12) * Math.PI) / 2 / steps;
+  }
+  expect(bend(counted("counted"))).toBeCloseTo(tension, 6);
+  expect(bend(counted("left out"))).toBeCloseTo(before * Math.exp((friction * Math.PI) / 2), 9);
+});
+
+test("the weight in a bend that is not level is left out either way", () => {
+  const rows = ["counted", "left out"].map((Value) =>
+    pullTension("east 1204, up 600", "EMT", "1/2", 0.144, 1, 0.3, 0.5, null, null, null, undefined, [
+      ["Rule", "Value"],
+      ["Weight of cable in bends", Value],
+    ]),
+  );
+  expect(rows[0]).toEqual(rows[1]);
+});
+
 test("340 lb at friction 0.5 and 0.144 lb/ft: 4,722 ft", () => {
   const [, leg] = table("east 56664");
   expect(leg![4]).toBeCloseTo(340, 1);

@@ -3,12 +3,17 @@
  * X1: points as posted at freemathhelp.com, thread 111090 ("XYZ to LRA"); the lengths, angles and rotations are worked
  * out from them with the standard formulas, independently of this code, to 4 places.
  * X2: computed by hand; three legs along the axes.
+ * X5 and X7: no published numbers were found; worked out with the standard formulas apart from this code, to 4 places. X5 rolls
+ * by the rises of an apprenticeship worksheet, 30 5/8 and 17 5/8, at 45°; X7 is a saddle of four 30s, 6 high and 20 flat.
  */
 import { pathParts, partsToPath } from "../../src/geometry/path";
+import { pathSpans } from "../../src/geometry/span";
 import type { Vec3 } from "../../src/geometry/vector";
 import { expectNear } from "../support/nearVectors";
 
-const FOUR_PLACES = 5e-5;
+const FOUR_PLACES = 6e-5;
+/** Points are printed to five or six places, so angles come back to about this [°]. */
+const THREE_PLACES = 5e-4;
 
 const X1: Vec3[] = [
   [38.5202, -14.0264, 0],
@@ -46,6 +51,66 @@ test("legs along the three axes give two 90s a quarter turn apart", () => {
       [90, 90],
     ],
   );
+});
+
+test.each<[string, Vec3[], number, number[], number[][], number[], number[], number]>([
+  [
+    "X5, a rolling offset",
+    [
+      [0, 0, 0],
+      [20, 0, 0],
+      [55.3346, 30.625, 17.625],
+      [75.3346, 30.625, 17.625],
+    ],
+    5.75,
+    [20, 49.9706, 20],
+    [
+      [45, 0],
+      [45, 180],
+    ],
+    [17.6183, 45.2072, 17.6183],
+    [4.516, 4.516],
+    89.4758,
+  ],
+  [
+    "X7, a saddle of four bends",
+    [
+      [0, 0, 0],
+      [10, 0, 0],
+      [20.392305, 6, 0],
+      [40.392305, 6, 0],
+      [50.78461, 0, 0],
+      [70.78461, 0, 0],
+    ],
+    4,
+    [10, 12, 20, 12, 20],
+    [
+      [30, 0],
+      [30, 180],
+      [30, 0],
+      [30, 180],
+    ],
+    [8.9282, 9.8564, 17.8564, 9.8564, 18.9282],
+    [2.0944, 2.0944, 2.0944, 2.0944],
+    73.8032,
+  ],
+])("%s: legs, bends, straights, arcs and total", (_name, points, radius, legs, turns, straights, arcs, total) => {
+  const path = { points, radii: turns.map(() => radius) };
+  const parts = pathParts(path);
+  expectNear(parts.legs, legs, FOUR_PLACES);
+  expectNear(
+    parts.bends.map(({ angle, rotation }) => [angle, rotation]),
+    turns,
+    THREE_PLACES,
+  );
+  expectNear(parts.straights, straights, FOUR_PLACES);
+  const bent = pathSpans(path).filter(({ kind }) => kind === "arc");
+  expectNear(
+    bent.map(({ length }) => length),
+    arcs,
+    FOUR_PLACES,
+  );
+  expectNear([parts.developed], [total], FOUR_PLACES);
 });
 
 test("the same legs and bends give the points back", () => {

@@ -89,3 +89,27 @@ test("a rule that is not there, or of a unit that nothing reads, is a fault of o
     new RangeError("no reader for the unit boxes of rule Staples"),
   );
 });
+
+test("a copy of a built-in rule is not the user's own; another value or another source is, and so is a row without one", () => {
+  const { value, source } = readRules(null).all.find(({ rule }) => rule === "Pulling friction")!;
+  const isOwn = (...row: unknown[]) =>
+    readRules([
+      ["Rule", "Value", "Source"],
+      ["Pulling friction", ...row],
+    ]).isOwn("Pulling friction");
+  expect(readRules(null).isOwn("Pulling friction")).toBe(false);
+  expect(isOwn(value, source)).toBe(false);
+  expect(isOwn(String(value), source)).toBe(false);
+  expect([isOwn(0.35, source), isOwn(value, "cable maker, sheet 12"), isOwn(value, "")]).toEqual([true, true, true]);
+  expect(
+    readRules([
+      ["Rule", "Value"],
+      ["Pulling friction", value],
+    ]).isOwn("Pulling friction"),
+  ).toBe(true);
+  expect(
+    readRules(rulesTable(readRules(null))).all.filter(({ rule }) =>
+      readRules(rulesTable(readRules(null))).isOwn(rule as never),
+    ),
+  ).toEqual([]);
+});

@@ -10,6 +10,7 @@ const ROOMS = [
     "raceway/byHand",
     "raceway/code",
     "wiring",
+    "wiring/boxes",
     "rules",
     "bends/shapes",
     "bends/groups",
@@ -18,7 +19,7 @@ const ROOMS = [
     "route/text",
     "route",
   ],
-  ...["shop/shoe", "shop/fittings", "shop/cells", "shop/run", "shop/job", "shop/code", "shop/pull"],
+  ...["shop/shoe", "shop/fittings", "shop/cells", "shop/run", "shop/job", "shop/code", "shop/pull", "shop/circuits"],
   ...["shop/schedule", "shop/bench", "shop/checks", "shop/ticket"],
   ...[
     "cutting/model",

@@ -435,6 +435,21 @@ export const RULES = [
     source: "an ICEA-based summary, iewc.com; the cable maker may allow more",
   },
   {
+    rule: "Weight of cable in bends",
+    value: "left out",
+    unit: "left out or counted",
+    source:
+      "left out, as a telephone duct manual has it (8.12); counted in level bends by an open code's full form, which adds most where a " +
+      "bend comes first",
+  },
+  {
+    rule: "Pull finding from",
+    value: 80,
+    unit: "% of a limit",
+    source:
+      "yours to set, no source: below it Checks says nothing of a pull unless Check pull asks; JOB.CIRCUITS tells each",
+  },
+  {
     rule: "Ends that are no boxes",
     value: "panel, panelboard, switchboard, switchgear, transformer, starter, disconnect, motor, pump, fan, existing",
     unit: "words",

@@ -5,7 +5,8 @@ import { ampacityFindings, dryTypeInWet, hotWithoutAmbient } from "../code/ampac
 import { boxesTooFull } from "../code/boxChecks";
 import { groundTooSmall } from "../code/groundChecks";
 import { pullBoxSizes } from "../code/pullBoxChecks";
-import { willPull } from "../pull/willPull";
+import { hangingConductors } from "../pull/riserChecks";
+import { assumedFriction, willPull } from "../pull/willPull";
 import { tooShallow } from "../code/coverChecks";
 import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";
@@ -17,6 +18,7 @@ import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "../code/conduitChecks";
 import { wrongPlace } from "./placeChecks";
 import type { Finding } from "../code/finding";
+import { assumedElbowEnds } from "./elbowEnds";
 import { elbowFindings } from "./elbowChecks";
 import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
@@ -50,6 +52,8 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...repeatedNames(job),
     ...job.rows.flatMap((row) => checkRow(row, edition, rules)),
     ...boxesTooFull(job, edition),
+    ...assumedFriction(job),
+    ...assumedElbowEnds(job),
     ...unmeasuredShoes(job),
   ];
 }
@@ -84,6 +88,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...pullBoxSizes(built, edition),
       ...unreadableEnds(built),
       ...willPull(built, rules),
+      ...hangingConductors(built, edition),
       ...tooFewStraps(built, edition),
       ...tooShallow(built, edition),
       ...expansionNeeded(built, edition, rules),

@@ -2,8 +2,8 @@ import { racewayRecord } from "../../raceway/raceway";
 import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
 import { isUserError } from "../../units/errors";
-import { breakerInWords } from "../../wiring/breaker";
-import { groundingSize } from "../../wiring/groundingSize";
+import { breakerInWords, type Breaker } from "../../wiring/breaker";
+import { groundingSize, type WireMetal } from "../../wiring/groundingSize";
 import { smallestFor } from "../../wiring/protection";
 import { circularMils, sizeInWords } from "../../wiring/wireSizes";
 import type { BuiltRun } from "../run/builtRun";
@@ -34,11 +34,7 @@ export function groundTooSmall(built: BuiltRun, edition: Edition, rules: RuleBoo
     ];
   }
   try {
-    const { amperes } = run.breaker;
-    const installed = circuit.conductors.size;
-    const needed = smallestFor(amperes, circuit);
-    const isLarger = needed !== undefined && circularMils(installed) > circularMils(needed);
-    const least = groundingSize(amperes, ground.metal, isLarger ? { needed, installed } : undefined, edition);
+    const { least, inProportion } = leastGround(run.breaker, circuit, ground.metal, edition);
     if (circularMils(ground.size) >= circularMils(least)) return [];
     const taken = circuit.roles.assumedGround ? ` (${kindInWords(ground)} taken for the ground)` : "";
     return [
@@ -47,7 +43,7 @@ export function groundTooSmall(built: BuiltRun, edition: Edition, rules: RuleBoo
         weight: "stop",
         finding:
           `a breaker of ${breakerInWords(run.breaker)} takes a ground of at least ${sizeInWords(least)} ${ground.metal}` +
-          `${isLarger ? inProportion(circuit, needed, groundingSize(amperes, ground.metal, undefined, edition)) : ""}; ` +
+          `${inProportion}; ` +
           `the run has ${sizeInWords(ground.size)}${taken}.`,
         fix: `Use ${sizeInWords(least)}, and see that the raceway takes it.`,
       },
@@ -58,6 +54,31 @@ export function groundTooSmall(built: BuiltRun, edition: Edition, rules: RuleBoo
   }
 }
 
-const inProportion = ({ conductors }: RunCircuit, needed: string, listed: string): string =>
-  ` (${sizeInWords(listed)} by the table, larger in proportion: the circuit needs ${sizeInWords(needed)} and has ` +
-  `${sizeInWords(conductors.size)})`;
+/** The least ground of a circuit, and in words where it is larger in proportion to the circuit's conductors; empty where it is not. */
+interface LeastGround {
+  readonly least: string;
+  readonly inProportion: string;
+}
+
+/**
+ * The least equipment grounding conductor of a circuit by its breaker.
+ * @throws NotListedError where the table has none
+ */
+export function leastGround(
+  { amperes }: Breaker,
+  circuit: RunCircuit,
+  metal: WireMetal,
+  edition: Edition,
+): LeastGround {
+  const installed = circuit.conductors.size;
+  const needed = smallestFor(amperes, circuit);
+  const listed = groundingSize(amperes, metal, undefined, edition);
+  if (needed === undefined || circularMils(installed) <= circularMils(needed))
+    return { least: listed, inProportion: "" };
+  return {
+    least: groundingSize(amperes, metal, { needed, installed }, edition),
+    inProportion:
+      ` (${sizeInWords(listed)} by the table, larger in proportion: the circuit needs ${sizeInWords(needed)} and has ` +
+      `${sizeInWords(installed)})`,
+  };
+}

@@ -1,6 +1,7 @@
 import { isAngle, type Degrees } from "../../geometry/angle";
 import { outsideDiameter } from "../../raceway/dimensions";
 import { elbowStraightEnd, standardElbowRadius } from "../../raceway/elbows";
+import { isFromMemory } from "../../raceway/sources";
 import { minimumRadius } from "../../raceway/minimumRadius";
 import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { couplingSeat } from "../../raceway/sticks";
@@ -31,6 +32,8 @@ export interface RunFittings {
   readonly radius: number;
   /** Straight conduit at each end of one; 0 where neither a print nor the shop says. */
   readonly end: number;
+  /** True where that end is from memory, and not the shop's own. */
+  readonly endFromMemory: boolean;
   /** Straight conduit that lies in a coupling; what is left between two conduits there. */
   readonly seat: number;
   readonly gap: number;
@@ -44,11 +47,12 @@ export interface RunFittings {
 export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): RunFittings {
   const { raceway, size } = run;
   const own = (lengths: SizedLengths) => lengthFor(lengths, raceway, size);
+  const ownEnd = own(rule.ends);
   return {
     bought: elbowAngles(run, rule, listed),
     angles: rule.angles,
     radius: own(rule.radius) ?? standardElbowRadius(size).value,
-    end: own(rule.ends) ?? listedEnd(run),
+    ...(ownEnd === undefined ? listedEnd(run) : { end: ownEnd, endFromMemory: false }),
     seat: own(rule.seat) ?? couplingSeat(raceway, size),
     gap: own(rule.gap) ?? 0,
     bell: racewayRecord(raceway).elbows === "PVC" ? (own(rule.bell) ?? 0) : 0,
@@ -60,11 +64,13 @@ export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): Run
   };
 }
 
-function listedEnd({ raceway, size }: OfSize): number {
+/** As listed; 0, and from no list, for EMT. */
+function listedEnd({ raceway, size }: OfSize): Pick<RunFittings, "end" | "endFromMemory"> {
   try {
-    return elbowStraightEnd(raceway, size).value;
+    const { value, source } = elbowStraightEnd(raceway, size);
+    return { end: value, endFromMemory: isFromMemory(source) };
   } catch (error) {
-    if (error instanceof NotListedError) return 0;
+    if (error instanceof NotListedError) return { end: 0, endFromMemory: false };
     throw error;
   }
 }

@@ -1,5 +1,6 @@
 import { toRadians } from "../../geometry/angle";
 import { pathSpans, type Span } from "../../geometry/span";
+import { SAME_DIRECTION } from "../../units/tolerances";
 import { sidewallPressure, weightCorrection, type Lay } from "../../wiring/pulling";
 import { pullPath } from "../../route/problems";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
@@ -12,6 +13,8 @@ export interface PulledCables {
   readonly lay: Lay;
   /** Bore of the raceway over one cable's diameter. */
   readonly ratio: number;
+  /** True where the cables' weight counts in level bends as well. */
+  readonly bendWeight: boolean;
 }
 
 /** One leg or bend of a pull, in the order the cable meets it. */
@@ -31,12 +34,13 @@ export interface PullStep {
  * Tension along a pull, from a feed that gives none.
  *
  * Legs: `T + L·W·(f·w·cos A ± sin A)` for a slope A, up or down, never below 0. Bends: `T·e^(w·f·a)`, their own weight left
- * out. Sources: telephone duct manual 8.11 and 8.12; a utility's formula appendix for slopes.
+ * out; where it counts, a level one `T·cosh x + √(T² + (W·R)²)·sinh x` with `x = w·f·a`. Sources: telephone duct manual 8.11 and
+ * 8.12; a utility's formula appendix for slopes; an open code for the full form.
  *
  * @param from the end that the cable is fed in at
  */
 export function pullSteps({ pull }: BuiltPull, cables: PulledCables, from: "datum" | "far"): PullStep[] {
-  const { weight, friction, lay, ratio } = cables;
+  const { weight, friction, lay, ratio, bendWeight } = cables;
   const correction = weightCorrection(lay, ratio);
   const spans = pathSpans(pullPath(pull)).filter(({ length }) => length > 0);
   const ordered = from === "datum" ? spans : [...spans].reverse();
@@ -44,7 +48,10 @@ export function pullSteps({ pull }: BuiltPull, cables: PulledCables, from: "datu
   return ordered.map((span): PullStep => {
     const box = boxBefore(pull, span, from);
     if (span.kind === "arc") {
-      tension *= Math.exp(correction * friction * toRadians(span.angle));
+      const grip = correction * friction * toRadians(span.angle);
+      const isLevel = Math.abs(span.normal[2]) > 1 - SAME_DIRECTION;
+      const onWall = Math.hypot(tension, (weight * span.radius) / 12);
+      tension = bendWeight && isLevel ? tension * Math.cosh(grip) + onWall * Math.sinh(grip) : tension * Math.exp(grip);
       const sidewall = sidewallPressure(lay, tension, span.radius, correction);
       return { part: "bend", size: span.angle, tension, sidewall, box };
     }
@@ -93,6 +100,8 @@ export interface Way {
   readonly sidewall: number;
   /** Place of the first step that passes a limit; -1 where none does. */
   readonly past: number;
+  /** How much of a limit it comes to, of the one that it comes nearest to: 1 at the limit. */
+  readonly share: number;
 }
 
 /** Both ways to feed a pull, the better one first: one that keeps to the limits before one that does not, then the lower tension. */
@@ -101,7 +110,10 @@ export function waysToPull(pull: BuiltPull, cables: PulledCables, limits: PullLi
     const steps = pullSteps(pull, cables, from);
     const sidewall = Math.max(0, ...steps.map((step) => step.sidewall ?? 0));
     const past = steps.findIndex((step) => overLimit(step, limits) !== "ok");
-    return { from, steps, tension: steps.at(-1)?.tension ?? 0, sidewall, past };
+    const tension = steps.at(-1)?.tension ?? 0;
+    const most = Math.max(0, ...steps.map((step) => step.tension));
+    const share = Math.max(most / (limits.tension ?? Infinity), sidewall / limits.sidewall);
+    return { from, steps, tension, sidewall, past, share };
   };
   const keeps = ({ past }: Way): number => (past < 0 ? 0 : 1);
   const sorted = [way("datum"), way("far")].sort(

@@ -1,43 +1,28 @@
-import { dimension } from "../../raceway/dimensions";
 import type { RuleBook } from "../../rules/rules";
 import { isUserError } from "../../units/errors";
 import { show, showInches } from "../../units/show";
-import type { Conductors } from "../../wiring/conductors";
-import { conductorsWeight } from "../../wiring/cableWeight";
-import { gripLimit, mayJam, pullingLimit, usualLay, weightCorrection } from "../../wiring/pulling";
-import { circularMils } from "../../wiring/wireSizes";
-import type { BuiltRun } from "../run/builtRun";
-import { bodyOf } from "../run/pullEnds";
+import { mayJam, weightCorrection } from "../../wiring/pulling";
 import type { Finding } from "../code/finding";
-import { waysToPull, type PulledCables, type PullLimits, type Way } from "./pullTension";
 import { runConductors } from "../code/runConductors";
+import { builtRows, type Job } from "../job/job";
+import type { BuiltRun } from "../run/builtRun";
+import { isPullAsked, isPullChecked, pullEndName, pullingOf, pullWays, type Pulling } from "./pulling";
+import type { Way } from "./pullTension";
 
-/** Pulls of conductors from this size on are checked unasked. */
-const FROM = circularMils("1/0");
 const RULE = "will it pull? A planning aid: the cable maker's limits decide";
 
-/** What is pulled in, and its limits. */
-interface Pulling {
-  readonly cables: PulledCables;
-  readonly limits: Required<PullLimits>;
-  readonly count: number;
-  /** Of the largest [in]. */
-  readonly diameter: number;
-}
-
 /**
- * Both ways of each pull of a run, from its real radii and slopes: from which end to feed it, and where a box would help. From 1/0 up,
- * or where the run's Check pull asks for it.
+ * Pulls of a run that come near a limit or pass one, both ways, from real radii and slopes: from which end to feed, and where a box
+ * would help. Looked at from 1/0 up; where the run's Check pull asks, each pull is told, however easy.
  */
 export function willPull(built: BuiltRun, rules: RuleBook): Finding[] {
-  const { run, pulls } = built;
-  const conductors = runConductors(run);
-  const large = conductors.some(({ role, size }) => role !== "ground" && circularMils(size) >= FROM);
-  if (conductors.length === 0 || run.pull === false || (run.pull === undefined && !large)) return [];
+  const { run } = built;
+  if (!isPullChecked(built)) return [];
   try {
-    const pulling = pullingOf(built, conductors, rules);
-    const each = pulls.map((pull, index) =>
-      findingOf(built, index, waysToPull(pull, pulling.cables, pulling.limits), pulling),
+    const pulling = pullingOf(built, runConductors(run), rules);
+    const from = rules.number("Pull finding from") / 100;
+    const each = pullWays(built, pulling).flatMap((ways, index) =>
+      isPullAsked(built) || ways[0].past >= 0 || ways[0].share >= from ? findingOf(built, index, ways, pulling) : [],
     );
     return [...each, ...jams(built, pulling)];
   } catch (error) {
@@ -47,36 +32,31 @@ export function willPull(built: BuiltRun, rules: RuleBook): Finding[] {
   }
 }
 
-function pullingOf({ run }: BuiltRun, conductors: readonly Conductors[], rules: RuleBook): Pulling {
-  const count = conductors.reduce((sum, kind) => sum + kind.count, 0);
-  const [largest] = [...conductors].sort((a, b) => circularMils(b.size) - circularMils(a.size));
-  const alike = conductors.filter(({ size, metal }) => size === largest!.size && metal === largest!.metal);
-  const diameter = Math.max(...conductors.map(({ area }) => Math.sqrt((4 / Math.PI) * area)));
-  const eye = pullingLimit(
-    alike.reduce((sum, kind) => sum + kind.count, 0),
-    largest!.size,
-    largest!.metal,
+/** Pulls that are looked at with a friction that nobody on the job set: said once. */
+export function assumedFriction({ rules, ...job }: Job): Finding[] {
+  if (rules.isOwn("Pulling friction")) return [];
+  const assumed = builtRows({ rules, ...job }).filter(
+    ({ built }) => isPullChecked(built) && typeof built.run.pull !== "number",
   );
-  return {
-    count,
-    diameter,
-    cables: {
-      weight: conductorsWeight(conductors),
-      friction: typeof run.pull === "number" ? run.pull : rules.number("Pulling friction"),
-      lay: usualLay(count),
-      ratio: dimension(run.raceway, run.size, "insideDiameter").value / diameter,
+  if (assumed.length === 0) return [];
+  return [
+    {
+      run: "Rules",
+      weight: "look",
+      rule: RULE,
+      finding:
+        `${assumed.length === 1 ? `the pull of ${assumed[0]!.name} is` : `pulls of ${assumed.length} runs are`} looked at with a general friction, ` +
+        `${show(rules.number("Pulling friction"), 2)}, and general limits: ${rules.text("Pulled by")}, ${show(rules.number("Most sidewall pressure"), 0)} lb/ft. ` +
+        `Those below ${show(rules.number("Pull finding from"), 0)} % of a limit are not told here.`,
+      fix: "Write your cable maker's values, and where they are from, into Rules: Pulling friction, Pulled by, Most sidewall pressure. JOB.CIRCUITS tells each pull.",
     },
-    limits: {
-      tension: rules.text("Pulled by") === "eye" ? eye : Math.min(eye, gripLimit(count)),
-      sidewall: rules.number("Most sidewall pressure"),
-    },
-  };
+  ];
 }
 
 function findingOf(built: BuiltRun, place: number, ways: readonly [Way, Way], { cables, limits }: Pulling): Finding {
   const { run, pulls } = built;
   const [best, other] = ways;
-  const end = (way: Way) => endName(built, place, way.from);
+  const end = (way: Way) => pullEndName(built, place, way.from);
   const pull = pulls.length > 1 ? `pull ${place + 1}: ` : "";
   const stated =
     `Limits ${show(limits.tension, 0)} lb and ${show(limits.sidewall, 0)} lb/ft; friction ${show(cables.friction, 2)}, ` +
@@ -97,13 +77,6 @@ function findingOf(built: BuiltRun, place: number, ways: readonly [Way, Way], { 
 
 const wayInWords = ({ tension, sidewall }: Way): string =>
   `${show(tension, 0)} lb${sidewall > 0 ? `, ${show(sidewall, 0)} lb/ft at a bend` : ""}`;
-
-/** An end of a pull by its name, where the run's cells name it. */
-function endName({ run, pulls }: BuiltRun, place: number, from: Way["from"]): string {
-  const named = (before: number): string => bodyOf(pulls[before]!.pull.end) ?? `box ${before + 1}`;
-  if (from === "datum") return place === 0 ? run.from || "the datum end" : named(place - 1);
-  return place === pulls.length - 1 ? run.to || "the far end" : named(place);
-}
 
 function jams({ run, pulls }: BuiltRun, { count, diameter, cables }: Pulling): Finding[] {
   const bends = pulls.some(({ parts }) => parts.bends.length > 0);

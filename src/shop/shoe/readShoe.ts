@@ -33,6 +33,9 @@ export const DIAL = { from: -5, to: 105, start: 0 };
 /** Straight end that a shoe and its hook need [in]. Common practice, no source: measure your own. */
 export const SHORTEST_TAIL = 2;
 
+/** No radius, deduct or tail of a shoe is more than this [in]. Our choice, no source. */
+const LARGEST = 1000;
+
 /** Reads a row of the Shoes table. @throws InputError naming the column, the limit and the value */
 export function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe {
   const base = () => baseShoe(row.get("Made for"), raceway, size);
@@ -48,12 +51,12 @@ export function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe
     size,
     radius: optional(
       "Radius",
-      (cell) => toInches(cell, "Radius", { above: 0 }),
+      (cell) => toInches(cell, "Radius", { above: 0, max: LARGEST }),
       () => base().radius,
     ),
     deduct: optional(
       "Deduct",
-      (cell) => toInches(cell, "Deduct", { above: 0 }),
+      (cell) => toInches(cell, "Deduct", { above: 0, max: LARGEST }),
       () => base().deduct,
     ),
     outsideDiameter: outsideDiameter(raceway, size),
@@ -79,7 +82,7 @@ export function readShoe(row: TableRow, raceway: Raceway, size: TradeSize): Shoe
     ),
     shortestTail: optional(
       "Shortest tail",
-      (cell) => toInches(cell, "Shortest tail", { min: 0 }),
+      (cell) => toInches(cell, "Shortest tail", { min: 0, max: LARGEST }),
       () => SHORTEST_TAIL,
     ),
     ...secondTestOf(row),

@@ -80,6 +80,8 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
   switch (result) {
     case "Checks":
       return `=${job("CHECKS", own, shoes, "", rules)}`;
+    case "Circuits":
+      return `=${job("CIRCUITS", own, shoes, "", rules)}`;
     case "Schedule":
       return `=${job("SCHEDULE", own, shoes, rules)}`;
     case "Set-up":

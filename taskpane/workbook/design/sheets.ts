@@ -154,6 +154,20 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   ],
   "One bend": INPUTS["One bend"],
   Checks: [wide("Run", 90), "Weight", wide("Rule", 230), "Finding", "Fix"],
+  Circuits: [
+    ...[
+      wide("Run", 90),
+      wide("Conductors", 150),
+      "Carrying",
+      "Base A",
+      "Adjustment",
+      "Air °C",
+      "Correction",
+      "Ampacity A",
+    ],
+    ...["Terminals A", "Allowed A", wide("Breaker", 90), "Largest breaker A", "Least ground", "Fill %"],
+    ...[wide("Feed from", 120), "Tension lb", "Sidewall lb/ft", "Of limit %", wide("Verdict", 220)],
+  ],
   Schedule: [
     ...["Run", number("Piece", 50), "Cut length", number("Bend", 50), wide("Kind", 130), "Mark"],
     ...["Line up", "Hook", "Angle", "Dial", wide("Turn", 170), hidden("Plane"), wide("Note", 190)],

@@ -3,13 +3,20 @@
  * cradled 1 + 4/3·(d/(D − d))² (cabledatasheet.com); limits 1,000 lb a grip, twice that on three cables, 300 lb/ft.
  */
 import { aboutSection, findingsOf } from "../../support/codeFindings";
+import { buildJob } from "../../../src/shop/job/job";
+import { checkJob } from "../../../src/shop/checks/checks";
+import { runsRange } from "../../takeoff/tables";
 import { readConductors } from "../../../src/wiring/readConductors";
 import { conductorsWeight } from "../../../src/wiring/cableWeight";
 
-const RUN = { Raceway: "EMT", Size: "2", Route: "east 100'", Conductors: "3 #4/0 XHHW-2", From: "Panel A", To: "MCC" };
+const RUN = {
+  ...{ Raceway: "EMT", Size: "2", Route: "east 100'", Conductors: "3 #4/0 XHHW-2", From: "Panel A", To: "MCC" },
+  "Check pull": "yes",
+};
 const RULES = [["Factory elbows above size, metal", "all"]];
-const about = (run: object, rules: unknown[][] = []) =>
+const allAbout = (run: object, rules: unknown[][] = []) =>
   aboutSection(findingsOf({ ...RUN, ...run }, [...RULES, ...rules]), "will it pull");
+const about = (run: object, rules: unknown[][] = []) => allAbout(run, rules).filter((found) => found.run !== "Rules");
 
 const weight = conductorsWeight(readConductors(RUN.Conductors));
 /** EMT 2: 2.067 in. bore; 4/0 XHHW of 0.3197 in². */
@@ -77,15 +84,47 @@ test("a pull that is parted by a box is told part by part", () => {
   ]);
 });
 
-test("asked from 1/0 up, and where Check pull says so; no says no", () => {
-  expect(about({ Conductors: "3 #1 THHN" })).toEqual([]);
-  expect(about({ Conductors: "3 #1/0 THHN" })).toHaveLength(1);
-  expect(about({ Conductors: "3 #1 THHN, 1 #1/0 bare" })).toEqual([]);
-  expect(about({ Conductors: "3 #12 THHN", "Check pull": "yes" })).toHaveLength(1);
-  expect(about({ "Check pull": "no" })).toEqual([]);
+const unasked = (run: object, rules: unknown[][] = []) => about({ "Check pull": "", ...run }, rules);
+
+test("asked where Check pull says so, whatever the size; no says no", () => {
+  expect(about({ Conductors: "3 #12 THHN" })).toHaveLength(1);
+  expect(about({ "Check pull": "no", Route: "east 1000'" })).toEqual([]);
   expect(findingsOf({ ...RUN, "Check pull": "maybe" })[0]!.finding).toBe(
     'Check pull must be yes, no or a coefficient of friction, as in 0.35; got "maybe".',
   );
+});
+
+test("unasked a pull is told from 80 % of a limit, or where the rule says, and from 1/0 up", () => {
+  // A straight pull of so many feet has so much tension; its limit is 2,000 lb.
+  const feet = (share: number) => (share * 2000) / (weight * 0.5 * cradled);
+  expect(unasked({ Route: `east ${feet(0.79)}'` })).toEqual([]);
+  expect(unasked({ Route: `east ${feet(0.81)}'` })[0]).toMatchObject({ weight: "look" });
+  expect(unasked({ Route: `east ${feet(1.01)}'` })[0]).toMatchObject({ weight: "stop" });
+  expect(unasked({ Route: `east ${feet(0.5)}'` }, [["Pull finding from", 45]])).toHaveLength(1);
+  expect(unasked({ Route: "east 10'" }, [["Pull finding from", 0]])).toHaveLength(1);
+  expect(unasked({ Conductors: "3 #1 THHN", Route: "east 5000'" })).toEqual([]);
+  expect(unasked({ Conductors: "3 #1 THHN, 1 #1/0 bare", Route: "east 5000'" })).toEqual([]);
+});
+
+test("that friction and limits are general ones is said once for the job, until a rule or the runs say theirs", () => {
+  const said = (runs: object[], rules: unknown[][] = []) => {
+    const job = buildJob({
+      runs: runsRange(...runs.map((run, at) => ({ Run: `R-${at}`, ...RUN, "Check pull": "", ...run }))),
+      rules: [["Rule", "Value"], ...RULES, ...rules],
+    });
+    return aboutSection(checkJob(job, 2023), "will it pull").map(({ run, finding }) => [run, finding]);
+  };
+  expect(said([{}, {}, { Conductors: "3 #12 THHN" }])).toEqual([
+    [
+      "Rules",
+      expect.stringContaining(
+        "pulls of 2 runs are looked at with a general friction, 0.5, and general limits: grip, 300 lb/ft.",
+      ),
+    ],
+  ]);
+  expect(said([{}, {}], [["Pulling friction", 0.5]])).toEqual([]);
+  expect(said([{ Conductors: "3 #12 THHN" }])).toEqual([]);
+  expect(said([{ "Check pull": 0.3 }]).map(([run]) => run)).toEqual(["R-0"]);
 });
 
 test("limits follow the rules: an eye takes the conductors' metal, and sidewall is yours to set", () => {

@@ -67,6 +67,22 @@ test("a bell that is part of the stick: 100 ft of PVC take a stick more, sold as
   expect(cuts(runs, bell)[0]).toEqual(near(118));
 });
 
+// homesteady.com 13401448, after a utility (weak): a hub of 3 in. leaves 9 ft 9 in. of a 10 ft stick and 19 ft 9 in. of 20 ft.
+test("a bell of 3 in. leaves 9 ft 9 in. of 10 ft of PVC 2, and 19 ft 9 in. of 20 ft", () => {
+  const bell = rulesOf(["Bell in a stick", "PVC 40 2: 3"], ["Saw kerf", 0]);
+  expect(cuts(runsOf("PVC 40", "2", "east 100'"), bell)[0]).toEqual(near(9 * 12 + 9));
+  const [headers, run] = runsOf("PVC 40", "2", "east 100'");
+  expect(
+    cuts(
+      [
+        [...headers!, "Stick"],
+        [...run!, "20'"],
+      ],
+      bell,
+    )[0],
+  ).toEqual(near(19 * 12 + 9));
+});
+
 test("the straight that a coupling wants is the shop's where it says so", () => {
   // Of 236.28 two sticks leave a coupling from 116.28 to 120; the bend starts at 119, the shoe wants a tail of 2 before it,
   // so a coupling of 1 may stand up to 116, one of 1/2 up to 116.5.

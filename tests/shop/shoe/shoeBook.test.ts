@@ -77,8 +77,8 @@ test("made for another conduit: its radius and deduct, this one's diameter", () 
 });
 
 test.each<[string, unknown, string]>([
-  ["Radius", -1, "Radius must be above 0 in.; got -1 in."],
-  ["Deduct", -1, "Deduct must be above 0 in.; got -1 in."],
+  ["Radius", -1, "Radius must be above 0 in. and at most 1000 in.; got -1 in."],
+  ["Deduct", -1, "Deduct must be above 0 in. and at most 1000 in.; got -1 in."],
   ["Springback", 46, "Springback must be at least 0 and at most 45; got 46."],
   ["Springback", -1, "Springback must be at least 0 and at most 45; got -1."],
   ["Dial from", -91, "Dial from must be at least -90 and at most 90; got -91."],
@@ -87,7 +87,7 @@ test.each<[string, unknown, string]>([
   ["Dial to", 271, "Dial to must be at least 0 and at most 270; got 271."],
   ["Dial start", -91, "Dial start must be at least -90 and at most 90; got -91."],
   ["Dial start", 91, "Dial start must be at least -90 and at most 90; got 91."],
-  ["Shortest tail", -1, "Shortest tail must be at least 0 in.; got -1 in."],
+  ["Shortest tail", -1, "Shortest tail must be at least 0 in. and at most 1000 in.; got -1 in."],
   ["Dial start", -6, "Dial start must lie on the dial, -5° to 105°; got -6°."],
 ])("%s of %p is refused", (column, value, message) => {
   expect(problemOf(["Raceway", "Size", column], "EMT", "1/2", value)).toEqual([`shoes row 2: ${message}`]);

@@ -30,6 +30,11 @@ export const bends: Family = {
       more: ["=CONDUIT.BEND.GAIN(90,4,0.706)"],
       refused: ["=CONDUIT.BEND.GAIN(90,-4)", "=CONDUIT.BEND.GAIN(200,4)"],
     },
+    "BEND.RADIUS": {
+      formula: ["R = (edge²/4 + gap²) / (2 · gap) + OD/2"],
+      more: ["=CONDUIT.BEND.RADIUS(6,1,0.706)", "=CONDUIT.BEND.RADIUS(24,2)"],
+      refused: ["=CONDUIT.BEND.RADIUS(6,4)", "=CONDUIT.BEND.RADIUS(6,0)"],
+    },
     "BEND.DIAL": {
       formula: ["reading = start + A + springback"],
       more: ["=CONDUIT.BEND.DIAL(90,5,-5)"],

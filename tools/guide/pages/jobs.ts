@@ -5,6 +5,10 @@ import type { Family } from "./types";
 /** A run of a size that has no built-in shoe. */
 const LARGE_RUN = '{"Run","Raceway","Size","Route";"F-1","EMT","2","up 40, east 90"}';
 
+/** A feeder with its breaker. */
+const FEEDER =
+  '{"Run","Raceway","Size","Route","Conductors","Breaker";"F-2","EMT","2","east 80\',north 20\'","3 #4/0 THHN, 1 #4 THHN",225}';
+
 export const jobs: Family = {
   file: "jobs",
   title: "A whole job",
@@ -27,6 +31,10 @@ export const jobs: Family = {
         `=CONDUIT.JOB.CHECKS(${LARGE_RUN},,,{"Rule","Value";"Factory elbows above size, metal","large"})`,
       ],
       refused: [`=CONDUIT.JOB.CHECKS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CHECKS(Runs[#All],Shoes[#All],1999)"],
+    },
+    "JOB.CIRCUITS": {
+      more: [`=CONDUIT.JOB.CIRCUITS(${FEEDER})`],
+      refused: [`=CONDUIT.JOB.CIRCUITS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CIRCUITS(Runs[#All],Shoes[#All],1999)"],
     },
     "JOB.SETUP": {
       more: [`=CONDUIT.JOB.SETUP(${ONE_RUN})`],

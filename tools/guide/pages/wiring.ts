@@ -17,7 +17,7 @@ export const wiring: Family = {
         '=CONDUIT.AMPACITY("12",9,45)',
         '=CONDUIT.AMPACITY("12",9,45,90,"correction")',
       ],
-      refused: ['=CONDUIT.AMPACITY("12",3,70)', '=CONDUIT.AMPACITY("7")'],
+      refused: ['=CONDUIT.AMPACITY("12",3,90)', '=CONDUIT.AMPACITY("7")'],
     },
     "GROUND.SIZE": {
       formula: [
@@ -25,6 +25,11 @@ export const wiring: Family = {
       ],
       more: ["=CONDUIT.GROUND.SIZE(200)", '=CONDUIT.GROUND.SIZE(60,"6","4")'],
       refused: ["=CONDUIT.GROUND.SIZE(7000)", '=CONDUIT.GROUND.SIZE(50,"1","8")'],
+    },
+    "RISER.SUPPORTS": {
+      formula: ["none up to the spacing; above it rise / spacing, rounded up"],
+      more: ['=CONDUIT.RISER.SUPPORTS("4/0","90\'")', '=CONDUIT.RISER.SUPPORTS("4/0",1200,"aluminum","spacing")'],
+      refused: ['=CONDUIT.RISER.SUPPORTS("7",1200)', '=CONDUIT.RISER.SUPPORTS("4/0",0)'],
     },
     COVER: {
       more: ['=CONDUIT.COVER("under a road","PVC 40")', '=CONDUIT.COVER("general","RMC","rule",2020)'],

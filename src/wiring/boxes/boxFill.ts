@@ -1,7 +1,7 @@
-import { InputError, NotListedError } from "../units/errors";
-import { inWords } from "../raceway/inWords";
-import table from "./data/boxFill.json";
-import { circularMils, type WireCount } from "./wireSizes";
+import { InputError, NotListedError } from "../../units/errors";
+import { inWords } from "../../raceway/inWords";
+import table from "../data/boxFill.json";
+import { circularMils, type WireCount } from "../wireSizes";
 
 const { allowance, groundsInOne, furtherGround, device } = table;
 const VOLUMES: Record<string, number> = allowance;
