@@ -1,3 +1,5 @@
+import type { RuleBook } from "../rules/rules";
+import { whyNotOf } from "../shop/job/alternates";
 import { rememberTable } from "../memory/tables";
 import { readTable } from "../table/headerTable";
 import { takeRows } from "../table/takeRows";
@@ -28,8 +30,20 @@ export const COST_COLUMNS = [
   ...COUNT_GROUPS.map((name) => ({ name })),
 ];
 
+/** The costs that are in the job by its alternates; the others are told. */
+export function costsIn(range: unknown, rules: RuleBook): CostBook {
+  const { costs, problems } = readCosts(range);
+  const whyNot = whyNotOf(rules);
+  const told = costs.flatMap(({ name, cell }) => {
+    const words = whyNot(cell("Alternate"));
+    return words === undefined ? [] : [`job cost ${name}: ${words}`];
+  });
+  const chosen = costs.filter(({ cell }) => whyNot(cell("Alternate")) === undefined);
+  return { costs: chosen, problems: [...problems, ...told] };
+}
+
 /** Reads a Costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
-export const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
+const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
   if (range === null || range === undefined) return { costs: [], problems: [] };
   const costs: JobCost[] = [];
   const problems = takeRows(readTable(range, "costs", COST_COLUMNS).rows, "costs", (row, tell) => {

@@ -1,7 +1,7 @@
 import { buildJob, type Job } from "../shop/job/job";
 import { addAllowances, idleAllowances } from "../takeoff/allowances/addAllowances";
 import { readAllowances } from "../takeoff/allowances/allowanceTable";
-import { readCounts, type CountBook } from "../takeoff/amounts/counts";
+import { countsIn, type CountBook } from "../takeoff/amounts/counts";
 import { jobWork, type RowWork } from "../takeoff/amounts/jobWork";
 import { stockIn } from "../takeoff/cuts/cutStock";
 import { priceLine, type PricedLine } from "../takeoff/lines/priceLine";
@@ -46,7 +46,7 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
   const prices = readPrices(ranges.prices ?? NO_PRICES);
   const labor = readLabor(ranges.labor ?? NO_LABOR);
   const factors = readFactors(ranges.factors);
-  const counts = readCounts(ranges.counts);
+  const counts = countsIn(ranges.counts, job.rules);
   const { works, problems } = jobWork(job);
   const allowances = readAllowances(ranges.allowances);
   const taken = takeoffLines(works, [], job.rules, stock, counts);

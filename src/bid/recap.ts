@@ -2,7 +2,8 @@ import { readBy } from "../takeoff/amounts/groupBy";
 import { readBid } from "./bidTable";
 import { addParts, moneyOf, sumOf, type Cents } from "./amounts";
 import { cascade, type Recap, type RecapLine } from "./cascade";
-import { readCosts } from "./costs";
+import { readRules } from "../rules/rules";
+import { costsIn } from "./costs";
 import { jobBase } from "./jobBase";
 import type { JobLists } from "./pricedJob";
 import { COUNT_GROUPS } from "../takeoff/amounts/counts";
@@ -30,7 +31,7 @@ export interface JobRecap extends Recap {
 export function recap(runs: unknown, bid: unknown, ranges: RecapRanges = {}): JobRecap {
   const by = readBy(ranges.by, COUNT_GROUPS, []);
   const table = readBid(bid);
-  const { costs, problems } = readCosts(ranges.costs);
+  const { costs, problems } = costsIn(ranges.costs, readRules(ranges.rules));
   const base = jobBase(
     runs,
     by,

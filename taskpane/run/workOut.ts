@@ -42,7 +42,7 @@ export function workOut(
   const tried = attempt(() => {
     const place = columnPlaces(headers, RUN_COLUMNS).get("Route");
     if (place !== undefined) own[place] = route;
-    const job = buildJob({ runs: [headers, own], shoes, rules });
+    const job = buildJob({ runs: [headers, own], shoes, rules, everyAlternate: true });
     const row = job.rows[0];
     if (!row) return NOTHING;
     if (!isBuilt(row)) return { ...NOTHING, ...row };

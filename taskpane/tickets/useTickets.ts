@@ -35,7 +35,9 @@ export function useTickets(row: number | "all", wishes: TicketWishes, issue: Iss
   const { made } = useMade();
   const [job, issued] = useMemo(() => {
     const build = (runs: unknown) =>
-      attempt(() => buildJob({ runs, shoes: Shoes?.cells, rules: Rules?.cells }) satisfies Job);
+      attempt(
+        () => buildJob({ runs, shoes: Shoes?.cells, rules: Rules?.cells, everyAlternate: row !== "all" }) satisfies Job,
+      );
     const [headers = [], ...lines] = Runs?.cells ?? [];
     const now = build([headers, ...(row === "all" ? lines : lines.slice(row - 1, row))]);
     return [now, issue && build(issue.cells)];

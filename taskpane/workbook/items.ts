@@ -53,7 +53,6 @@ export const EXTRAS: readonly ItemName[] = [
   ...([
     "Order",
     "Change order",
-    "Allowances",
     "Factors",
     "Crews",
     "Labor hours",

@@ -18,7 +18,7 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
   expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
   expect(book.sheet("Set-up").at(0, 0)).toBe(`=CONDUIT.JOB.SETUP(${runs},Shoes[#All],Bench[#All],Rules[#All])`);
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
-    `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All],,Counts[#All])`,
+    `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All],,Counts[#All],,Allowances[#All])`,
   );
   // The rules as they are built in, each with its source; what is typed there stays text, a size too.
   expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)));
@@ -39,7 +39,7 @@ test("input columns stand left, computed columns right, each given no more than 
   expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual([
     ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
     ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
-    ...["Phase", "Floor", "Height"],
+    ...["Phase", "Floor", "Height", "Alternate"],
   ]);
 });
 

@@ -16,6 +16,12 @@ import { demoRuns, issuedRuns } from "./ferryTerminal";
 
 export const DEMO_NAME = "Ferry terminal";
 
+/** What the owner may add: priced when the rule Alternates in the job names it; invented. */
+const DEMO_ALTERNATE = {
+  ...{ Item: "Floodlight on pole", Unit: "each", Quantity: 2, Area: "Dock lighting", Phase: "1" },
+  ...{ Alternate: "A1", Note: "invented: two more, if the owner wants them" },
+};
+
 /** Rows of the demo job; what is not named here stands as Set up makes it. */
 export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Runs: recordsIn(demoRuns),
@@ -26,7 +32,7 @@ export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Labor: recordsIn(demoLabor),
   Rules: recordsIn(demoRules),
   Bench: recordsIn(demoBench),
-  Counts: recordsIn(demoCounts),
+  Counts: [...recordsIn(demoCounts), DEMO_ALTERNATE],
   Factors: recordsIn(demoFactors),
   Crews: recordsIn(demoCrews),
   Costs: recordsIn(demoCosts),

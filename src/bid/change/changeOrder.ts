@@ -35,7 +35,7 @@ export function changeOrder(before: unknown, after: unknown, bid: unknown, range
     HEADERS,
     ...now.recap.lines
       .filter(({ amount, basis }) => amount === null && basis !== "")
-      .map(({ name, basis }) => row({ change: "title", name, note: basis })),
+      .map(({ name, basis }) => row({ change: name, name: basis })),
     ...itemRows(old.job.lines, now.job.lines),
     ...workRows(old.hours, now.hours),
     ...recapRows(old.recap, now.recap),

@@ -456,6 +456,13 @@ export const RULES = [
     source: "common practice, no source: an end whose name has one of these words is not a box to buy",
   },
   {
+    rule: "Alternates in the job",
+    value: "none",
+    unit: "words",
+    source:
+      "yours to set: none is the base bid; all, or the names in the column Alternate that are chosen, as in A1, A3",
+  },
+  {
     rule: "Labor factors of several columns",
     value: "multiplied",
     unit: "multiplied or added",

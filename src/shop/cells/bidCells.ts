@@ -4,7 +4,12 @@ import { toInches } from "../../units/length";
 import { asNumber, toNumber } from "../../units/number";
 
 /** Columns of Runs that a bid is told apart by, and its labor made harder by. */
-export const BID_RUN_COLUMNS: readonly Column[] = [{ name: "Phase" }, { name: "Floor" }, { name: "Height" }];
+export const BID_RUN_COLUMNS: readonly Column[] = [
+  { name: "Phase" },
+  { name: "Floor" },
+  { name: "Height" },
+  { name: "Alternate" },
+];
 
 /** What a row says for the bid, as far as it does. */
 export interface BidCells {
@@ -13,15 +18,20 @@ export interface BidCells {
   readonly floor?: number;
   /** Where the work is above the floor one stands on [ft]. */
   readonly height?: number;
+  /** The alternate it belongs to, or `not` and the one that takes its place. */
+  readonly alternate?: string;
 }
 
 /** Reads those cells of a row. @throws InputError naming the column */
 export function readBidCells(row: TableRow): BidCells {
-  const [phase, floor, height] = ["Phase", "Floor", "Height"].map((column) => row.get(column));
+  const [phase, floor, height, alternate] = BID_RUN_COLUMNS.map(({ name }) => row.get(name));
   return {
-    ...(phase === null ? {} : { phase: String(phase).trim() }),
-    ...(floor === null ? {} : { floor: toNumber(floor, "Floor", { min: -20, max: 300, integer: true }) }),
-    ...(height === null ? {} : { height: readHeight(height) }),
+    ...(phase === null || phase === undefined ? {} : { phase: String(phase).trim() }),
+    ...(floor === null || floor === undefined
+      ? {}
+      : { floor: toNumber(floor, "Floor", { min: -20, max: 300, integer: true }) }),
+    ...(height === null || height === undefined ? {} : { height: readHeight(height) }),
+    ...(alternate === null || alternate === undefined ? {} : { alternate: String(alternate).trim() }),
   };
 }
 

@@ -4,6 +4,7 @@ import { RouteError } from "../../route/text/routeError";
 import { isUserError } from "../../units/errors";
 import { buildRunWith } from "../run/buildRun";
 import type { BuiltRun } from "../run/builtRun";
+import { whyNotOf, type WhyNot } from "./alternates";
 import { fittingRule, type FittingRule } from "../fittings/fittingRule";
 import { readRuns, type Run, type RunRow } from "../run/runsTable";
 import { readShoes, type ShoeBook } from "../shoe/shoeBook";
@@ -13,6 +14,8 @@ export interface JobRanges {
   readonly runs: unknown;
   readonly shoes?: unknown;
   readonly rules?: unknown;
+  /** Rows of every alternate are worked out, in the job or not. */
+  readonly everyAlternate?: boolean;
   /** What the runs range is called in messages; `runs` where nothing is said. */
   readonly argument?: string;
 }
@@ -70,16 +73,16 @@ export const readableRuns: (job: Job) => readonly Run[] = remember(({ rows }) =>
  * Reads a job and works every run of it out. A row that cannot be read or built keeps its place and hides no other.
  * @throws InputError when a range lacks a needed column
  */
-export const buildJob = ({ runs, shoes, rules, argument }: JobRanges): Job =>
-  jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules));
+export const buildJob = ({ runs, shoes, rules, argument, everyAlternate = false }: JobRanges): Job =>
+  jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules), everyAlternate);
 
 /** Works every row of a job out; the same rows, shoes and rules are the same job. */
-export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook) => Job = remember(
-  (rows, shoes, rules) => {
+export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook, everyAlternate?: boolean) => Job =
+  remember((rows, shoes, rules, everyAlternate = false) => {
     const elbows = fittingRule(rules);
-    return { rows: rows.map((row) => buildRow(row, shoes, elbows)), shoes, rules };
-  },
-);
+    const whyNot = everyAlternate ? undefined : whyNotOf(rules);
+    return { rows: rows.map((row) => leftOut(row, whyNot) ?? buildRow(row, shoes, elbows)), shoes, rules };
+  });
 
 /** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
@@ -96,6 +99,13 @@ const buildRow = remember(
   },
   { most: KEPT },
 );
+
+/** A row of an alternate that is not in the job, with why; undefined for any other. */
+function leftOut(row: RunRow, whyNot: WhyNot | undefined): UnbuiltRow | undefined {
+  const { rowNumber, name, run } = row;
+  const problem = run?.alternate === undefined ? undefined : whyNot?.(run.alternate);
+  return run && problem !== undefined ? { rowNumber, name, run, problem } : undefined;
+}
 
 function buildOrWords(run: Run, shoes: ShoeBook, elbows: FittingRule): Built | NotBuilt {
   try {

@@ -49,7 +49,7 @@ function withItsOwn(
     if (unit === "%") {
       const more = whole((quantity * value) / 100);
       const rounded = Math.abs(more - (quantity * value) / 100) > NONE ? ", rounded up" : "";
-      add(name, more, `${show(value)} % of ${amount} ${item.unit}${rounded}`);
+      add(name, more, `${show(value)} % of ${amount}${item.unit === "ft" ? " ft" : ""}${rounded}`);
     } else add(name, value - all, `up to a minimum of ${show(value)}`);
   }
   const sizes = prices?.packagesOf?.(item) ?? [];

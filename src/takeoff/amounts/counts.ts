@@ -7,7 +7,10 @@ import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
 import { RUN_GROUP_NAMES } from "./groupBy";
 import type { Item } from "./item";
-import type { SourceRow } from "./lineBook";
+import { rowCell, type SourceRow } from "./lineBook";
+import { remember } from "../../memory/remember";
+import type { RuleBook } from "../../rules/rules";
+import { whyNotOf } from "../../shop/job/alternates";
 
 /** Columns of Runs that a count may be told apart by, too: all but those of a run itself. */
 export const COUNT_GROUPS = RUN_GROUP_NAMES.filter((name) => !["Raceway", "Size", "Run", "From", "To"].includes(name));
@@ -41,6 +44,20 @@ export const readCounts: (range: unknown) => CountBook = rememberTable((range) =
   const rows = optionalRows(range, "counts", COUNT_COLUMNS);
   const problems = takeRows(rows, "counts", (row) => void counts.push(readCount(row)));
   return { counts, problems };
+});
+
+/** The counts that are in the job by its alternates; the others are told. */
+export const countsIn = (range: unknown, rules: RuleBook): CountBook => chosenOf(readCounts(range), rules);
+
+const chosenOf = remember((book: CountBook, rules: RuleBook): CountBook => {
+  const whyNot = whyNotOf(rules);
+  const told = book.counts.flatMap(({ row, item }) => {
+    const words = whyNot(rowCell(row, "Alternate"));
+    return words === undefined ? [] : [`${row.name}, ${item.name}: ${words}`];
+  });
+  if (told.length === 0) return book;
+  const counts = book.counts.filter(({ row }) => whyNot(rowCell(row, "Alternate")) === undefined);
+  return { counts, problems: [...book.problems, ...told] };
 });
 
 function readCount(row: TableRow): Count {

@@ -20,6 +20,7 @@ const RUN_GROUPS: Record<string, (run: Run) => string> = {
   Phase: (run) => run.phase ?? "",
   Floor: (run) => shown(run.floor),
   Height: (run) => shown(run.height),
+  Alternate: (run) => run.alternate ?? "",
   Where: (run) => (run.place ? placeInWords(run.place) : ""),
 };
 

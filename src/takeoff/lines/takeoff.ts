@@ -1,7 +1,7 @@
 import { buildJob } from "../../shop/job/job";
 import { addAllowances, idleAllowances } from "../allowances/addAllowances";
 import { readAllowances } from "../allowances/allowanceTable";
-import { readCounts, type CountBook } from "../amounts/counts";
+import { countsIn, type CountBook } from "../amounts/counts";
 import { jobWork, type JobWork } from "../amounts/jobWork";
 import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { readLabor } from "../lists/labor";
@@ -60,7 +60,7 @@ export function takeOff(runs: unknown, ranges: TakeoffRanges, { by, stock, notes
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
-  const counts = readCounts(ranges.counts);
+  const counts = countsIn(ranges.counts, job.rules);
   const allowances = readAllowances(ranges.allowances);
   const taken = takeoffLines(work.works, by, job.rules, stock, counts);
   const lines = addAllowances(taken, allowances, prices);

@@ -1,6 +1,7 @@
 import { buildJob, type Job } from "../../shop/job/job";
 import { stockIn } from "../cuts/cutStock";
-import { readCounts, type CountBook } from "../amounts/counts";
+import { readRules } from "../../rules/rules";
+import { countsIn, type CountBook } from "../amounts/counts";
 import { jobWork, type JobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { notRead } from "../lists/notRead";
@@ -28,7 +29,8 @@ export interface ChangeRanges {
  */
 export function changes(before: unknown, after: unknown, ranges: ChangeRanges = {}): Cell[][] {
   const stock = stockIn(ranges.stock);
-  const [countsBefore, counts] = [readCounts(ranges.countsBefore), readCounts(ranges.counts)];
+  const rules = readRules(ranges.rules);
+  const [countsBefore, counts] = [countsIn(ranges.countsBefore, rules), countsIn(ranges.counts, rules)];
   const stateOf = (runs: unknown, argument: string, counts: CountBook): JobState => {
     const job = buildJob({ runs, argument, ...ranges });
     const work = jobWork(job);

@@ -1,7 +1,7 @@
 import { buildJob } from "../../shop/job/job";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { nearestName } from "../../units/names/nearestName";
-import { readCounts } from "../amounts/counts";
+import { countsIn } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { readOrder } from "../lines/order";
@@ -84,7 +84,7 @@ export function findMissing(
   const prices = listIn(ranges.prices, readPrices);
   const labor = listIn(ranges.labor, readLabor);
   const { works, problems } = jobWork(job);
-  const counts = readCounts(ranges.counts);
+  const counts = countsIn(ranges.counts, job.rules);
   const lines = takeoffLines(works, [], job.rules, stock, counts);
   const noPrice = withoutPrice(lines, prices);
   const noMinutes = withoutMinutes(lines, labor);

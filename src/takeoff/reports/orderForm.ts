@@ -2,7 +2,7 @@ import { buildJob } from "../../shop/job/job";
 import { addAllowances, byItem, idleAllowances } from "../allowances/addAllowances";
 import { readAllowances } from "../allowances/allowanceTable";
 import { heldBy, putUps, putUpWords } from "../allowances/putUps";
-import { readCounts } from "../amounts/counts";
+import { countsIn } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { stockIn } from "../cuts/cutStock";
@@ -36,7 +36,7 @@ export function orderForm(runs: unknown, ranges: OrderFormRanges = {}): Cell[][]
   const job = buildJob({ runs, ...ranges });
   const stock = stockIn(ranges.stock);
   const prices = listIn(ranges.prices, readPrices);
-  const counts = readCounts(ranges.counts);
+  const counts = countsIn(ranges.counts, job.rules);
   const allowances = readAllowances(ranges.allowances);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
   const taken = takeoffLines(work.works, [], job.rules, stock, counts);

@@ -151,6 +151,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Phase: run.phase ?? "",
   Floor: run.floor === undefined ? "" : String(run.floor),
   Height: run.height === undefined ? "" : `${run.height} ft`,
+  Alternate: run.alternate ?? "",
 });
 
 /** A route in one spelling; one that cannot be read stays as written. */

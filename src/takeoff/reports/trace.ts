@@ -1,6 +1,6 @@
 import { buildJob } from "../../shop/job/job";
 import { InputError, NotListedError, quoteValue } from "../../units/errors";
-import { readCounts } from "../amounts/counts";
+import { countsIn } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
 import type { Source, TakeoffLine } from "../amounts/lineBook";
 import { lookUpKey } from "../../units/names/lookUpKey";
@@ -38,7 +38,7 @@ export function trace(runs: unknown, item: unknown, ranges: TraceRanges = {}): C
   const { by, stock } = readOrder(ranges);
   const job = buildJob({ runs, ...ranges });
   const work = jobWork(job);
-  const counts = readCounts(ranges.counts);
+  const counts = countsIn(ranges.counts, job.rules);
   const all = takeoffLines(work.works, by, job.rules, stock, counts);
   const lines = all.filter((entry) => lookUpKey(entry.item.name) === lookUpKey(item));
   if (lines.length === 0) {

@@ -98,6 +98,10 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     70,
     { look: { align: "center" }, note: "Of the work above the floor, feet; the Factors table may go by it" },
   ],
+  Alternate: [
+    95,
+    { ...text, note: "A name such as A1, or not A1 for what it takes the place of; a rule says which are in the job" },
+  ],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [70, count],
   Degrees: [80, { ...degrees, note: "The most between two boxes; follows by formula" }],

@@ -20,7 +20,7 @@ const number = (header: string, width: number): Listed => [header, { width, look
 const SELDOM = [
   ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
   ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
-  ...["Phase", "Floor", "Height"],
+  ...["Phase", "Floor", "Height", "Alternate"],
 ];
 const SELDOM_MADE = ["Crew", "Raceway", "Size", "Shape", "Id"];
 
@@ -47,11 +47,11 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
   Prices: ["Item", "Unit", "Price", "Package", "On hand", "Vendor"],
   Labor: ["Operation", "Minutes", "Hours", "Unit"],
-  Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Note"],
+  Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Alternate", "Note"],
   Factors: ["Column", "Is", "Percent", "Note"],
   Crews: ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   Rules: ["Rule", "Value", "Unit", "Source"],
-  Costs: ["Job cost", "Quantity", "Unit", "Price", "Area", "Note"],
+  Costs: ["Job cost", "Quantity", "Unit", "Price", "Area", "Alternate", "Note"],
   Bid: ["Line", "Value", "Unit", "Of", "Note"],
   Allowances: ["Allowance", "Of", "Value", "Unit", "Note"],
   "One bend": ["What it is", "Result", "As it is written"],
@@ -118,7 +118,8 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Counts: [
     "Item",
     ["Unit", { list: ["each", "ft"], note: "each where it is empty, or ft" }],
-    ...INPUTS.Counts.slice(2, -1),
+    ...INPUTS.Counts.slice(2, -2),
+    hidden("Alternate"),
     wide("Note", 240),
   ],
   Factors: [
@@ -134,7 +135,7 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
     wide("Note", 300),
   ] as readonly Listed[],
   Rules: INPUTS.Rules,
-  Costs: INPUTS.Costs,
+  Costs: seldom(INPUTS.Costs, ["Alternate"]),
   Bid: [
     "Line",
     ["Value", { width: 110, look: { align: "right" }, note: "8.25 for 8.25 %; dollars for per hour and lump sum" }],

@@ -30,7 +30,7 @@ test("percent, minimum, packages and lump sums stand below what they are for, ea
   expect(line("#12 THHN conductor: Waste")).toMatchObject({ Quantity: expect.closeTo(21.6, 9), Extension: 2.59 });
   expect(line("#12 THHN conductor: left over of packages")).toMatchObject({ Quantity: expect.closeTo(262.4, 9), Extension: 31.49, Note: "1 × 500 ft for 237.6" }); // prettier-ignore
   // 4 connectors: 10 % is 0.4, one piece. No packages are said.
-  expect(line("EMT 1/2 set-screw connector: Loss")).toMatchObject({ Quantity: 1, Extension: 0.5, Note: "10 % of 4 each, rounded up" }); // prettier-ignore
+  expect(line("EMT 1/2 set-screw connector: Loss")).toMatchObject({ Quantity: 1, Extension: 0.5, Note: "10 % of 4, rounded up" }); // prettier-ignore
   // 8 straps: up to 20, and on to the 50 of a box.
   const straps = Number(line("EMT 1/2 strap")["Quantity"]);
   expect(line("EMT 1/2 strap: Stock up")["Quantity"]).toBe(20 - straps);

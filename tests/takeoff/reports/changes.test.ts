@@ -129,6 +129,7 @@ const OTHER_CELLS = [
   ["Phase", "2"],
   ["Floor", "7"],
   ["Height", "14.5 ft"],
+  ["Alternate", "not A1"],
 ] as const;
 
 test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {
