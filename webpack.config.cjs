@@ -57,6 +57,22 @@ function base(name, mode) {
   };
 }
 
+/** Lists that Excel offers while an argument is typed, into the metadata that the plugin before it made. */
+const choicesInMetadata = {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("ChoicesInMetadata", (compilation) => {
+      const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT;
+      compilation.hooks.processAssets.tap({ name: "ChoicesInMetadata", stage }, () => {
+        require("./tools/typescript.cjs");
+        const { withChoices } = require("./tools/choices/choices.ts");
+        compilation.updateAsset("functions.json", (source) => {
+          return new compiler.webpack.sources.RawSource(withChoices(String(source.source())));
+        });
+      });
+    });
+  },
+};
+
 /** The metadata is read anew on every build, so this bundle is not cached. */
 function functions(mode) {
   const files = functionFiles();
@@ -68,7 +84,7 @@ function functions(mode) {
     entry: { functions: files },
     // It writes allowCustomDataForDataTypeAny: cards, and error cells that cost their row only. Never beside it
     // allowErrorForDataTypeAny: Excel 2021 with a volume license is reported to crash on both (docs/excel.md).
-    plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: files })],
+    plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: files }), choicesInMetadata],
   };
 }
 
@@ -103,6 +119,7 @@ function taskpane(mode) {
         patterns: [
           { ...officeJs, globOptions: { ignore: notForExcel } },
           { from: from("taskpane", "icons"), to: "icons" },
+          { from: from("taskpane", "shortcuts.json"), to: "shortcuts.json" },
           { from: from("workbench", "demo", "ferryTerminal.ts"), to: "demo.json", transform: demoJson },
         ],
       }),

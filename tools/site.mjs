@@ -1,5 +1,6 @@
 // Builds the add-in for a static host: `ADDIN_URL=https://tools.example.com/raceway/ npm run site`. Everything to be
-// served, the manifest to install from among it, is written to dist/site/.
+// served, the manifest to install from among it, is written to dist/site/; with `-- --zip` also to one zip, with what a
+// container needs.
 import fs from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
@@ -23,6 +24,11 @@ try {
   for (const [name, content] of files) {
     fs.mkdirSync(path.dirname(path.join(site, name)), { recursive: true });
     fs.writeFileSync(path.join(site, name), content);
+  }
+  if (process.argv.includes("--zip")) {
+    const zip = path.join(root, "dist", `raceway-ledger-${version}.zip`);
+    fs.writeFileSync(zip, require("./site/release.ts").releaseZip(files, address));
+    process.stdout.write(`${path.relative(process.cwd(), zip)}: to be unpacked on the server\n`);
   }
   process.stdout.write(`${files.size} files for ${address} are in ${path.relative(process.cwd(), site)}\n`);
 } catch (error) {

@@ -9,7 +9,12 @@ import { fileURLToPath } from "node:url";
 import { build } from "./build.mjs";
 import { encodings, isFresh } from "./compress.mjs";
 
-const dist = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..", "dist");
+const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..");
+const dist = path.join(root, "dist");
+/** What the manifest names and no build makes, with the folder it lies in. */
+const fromDocs = /^\/(help\/|support\.html$|privacy\.html$)/;
+const docsFile = (pathname) =>
+  path.join(root, "docs", pathname.startsWith("/help/") ? "" : "site", path.normalize(decodeURIComponent(pathname)));
 const types = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
@@ -47,11 +52,16 @@ const accepts = (request, encoding) =>
     .split(",")
     .some((part) => new RegExp(`^\\s*${encoding}\\s*(;\\s*q=(?!0(\\.0*)?\\s*$).*)?$`).test(part));
 
+/** The ribbon on Windows shows no icon that may not be kept. */
+const cacheOf = (pathname) => (pathname.startsWith("/icons/") ? "public, max-age=60" : "no-store");
+
 function answer(request, response, headersOf) {
   const { pathname } = new URL(request.url ?? "/", "http://localhost");
   if (pathname === "/") return response.writeHead(302, { Location: "/workbench/" }).end();
-  let file = path.normalize(path.join(dist, decodeURIComponent(pathname)));
-  if (file !== dist && !file.startsWith(dist + path.sep)) return response.writeHead(404).end();
+  const isDocs = fromDocs.test(pathname);
+  let file = isDocs ? docsFile(pathname) : path.normalize(path.join(dist, decodeURIComponent(pathname)));
+  const within = isDocs ? path.join(root, "docs") : dist;
+  if (file !== within && !file.startsWith(within + path.sep)) return response.writeHead(404).end();
   if (pathname.endsWith("/")) file = path.join(file, "index.html");
   // An address that people type: /bender for /bender/.
   else if (fs.statSync(file, { throwIfNoEntry: false })?.isDirectory()) {
@@ -62,7 +72,7 @@ function answer(request, response, headersOf) {
   const sent = encodings.find(({ name, ending }) => accepts(request, name) && isFresh(file, ending));
   if (sent) response.setHeader("Content-Encoding", sent.name);
   response.setHeader("Vary", "Accept-Encoding");
-  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store", ...headersOf(file) });
+  response.writeHead(200, { "Content-Type": type, "Cache-Control": cacheOf(pathname), ...headersOf(file) });
   fs.createReadStream(file + (sent?.ending ?? ""))
     .on("error", () => response.destroy())
     .pipe(response);

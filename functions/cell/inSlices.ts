@@ -5,7 +5,13 @@ import { answer } from "./answer";
 const SLICE = 25;
 
 /** What Excel gives a function that can be canceled. */
-type Invocation = Pick<CustomFunctions.CancelableInvocation, "onCanceled">;
+interface Invocation extends Pick<CustomFunctions.CancelableInvocation, "onCanceled"> {
+  /** Set by an Excel with CustomFunctionsRuntime 1.5 while a part of a formula is only looked at; nowhere else. */
+  readonly isInValuePreview?: unknown;
+}
+
+/** Shown while a part of a formula is looked at in the formula bar: a plan may take seconds there. */
+const PREVIEW = "worked out once it is entered";
 
 /**
  * Answers like `answer`, for a function whose cutting plans may take a while. Where it is called with an invocation, as
@@ -21,6 +27,7 @@ export function answerInSlices<A extends unknown[], T>(
 ): T {
   const work = () => answer(args, body);
   if (!invocation) return work();
+  if (invocation.isInValuePreview) return [[PREVIEW]] as T;
   // Excel takes a promise in the place of a value.
   return sliced(planAhead(work), invocation) as T;
 }

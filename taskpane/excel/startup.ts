@@ -9,3 +9,8 @@ export async function loadsWithWorkbook(): Promise<boolean | undefined> {
 export async function loadWithWorkbook(wanted: boolean): Promise<void> {
   await Office.addin.setStartupBehavior((wanted ? "Load" : "None") as Office.StartupBehavior);
 }
+
+/** Lets the keys of shortcuts.json open the pane, where Excel has such keys (SharedRuntime 1.1). */
+export function openByShortcut(): void {
+  globalThis.Office?.actions?.associate("OpenLedger", () => Office.addin.showAsTaskpane());
+}

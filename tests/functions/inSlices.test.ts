@@ -1,4 +1,5 @@
 /** Functions that plan cuts, called as Excel calls them: with an invocation, through which a newer edit can end them. */
+import { answerInSlices } from "../../functions/cell/inSlices";
 import { freshModules, startOf } from "../memory/session";
 
 const { runs, stock, issued } = startOf(60);
@@ -13,11 +14,11 @@ const CALLS: readonly (readonly [string, Call])[] = [
   ["JOB.CUTS", (from, by) => from.jobCutsOf(runs, stock, none, none, none, none, none, by as never)],
   [
     "JOB.TAKEOFF by area",
-    (from, by) => from.jobTakeoff(runs, none, none, "Area", none, none, none, none, none, by as never),
+    (from, by) => from.jobTakeoff(runs, none, none, "Area", none, none, none, none, none, none, by as never),
   ],
   [
     "JOB.TAKEOFF from stock",
-    (from, by) => from.jobTakeoff(runs, none, none, none, none, none, stock, none, none, by as never),
+    (from, by) => from.jobTakeoff(runs, none, none, none, none, none, stock, none, none, none, by as never),
   ],
   ["JOB.TRACE", (from, by) => from.jobTrace(runs, "Box", none, none, none, stock, none, by as never)],
   ["JOB.CHANGES", (from, by) => from.jobChanges(issued.slice(0, -3), runs, none, none, stock, none, none, by as never)],
@@ -63,4 +64,15 @@ test("what cannot be answered is told as ever", async () => {
     code: "#VALUE!",
     message: expect.stringContaining("Route") as string,
   });
+});
+
+test("while a formula is only looked at in the formula bar, a plan is not made and says so at once", () => {
+  let made = 0;
+  const looked = { ...invocation(), isInValuePreview: true };
+  const shown = answerInSlices([1], looked, () => {
+    made += 1;
+    return [["plan"]];
+  });
+  expect(shown).toEqual([["worked out once it is entered"]]);
+  expect(made).toBe(0);
 });

@@ -21,11 +21,13 @@ export function siteFiles(root: string, facts: ManifestFacts): SiteFiles {
   files.set("functions.js", readFileSync(join(dist, "functions.js")));
   files.set("functions.json", productionMetadata(readFileSync(join(dist, "functions.json"), "utf8"), facts.address));
   files.set("demo.json", readFileSync(join(dist, "demo.json")));
+  files.set("shortcuts.json", readFileSync(join(dist, "shortcuts.json")));
   files.set("LICENSE.txt", readFileSync(join(root, "LICENSE")));
   for (const [name, content] of benderFiles(join(dist, "bender"))) files.set(`bender/${name}`, content);
   for (const [from, to] of [
     ["dist/icons", "icons"],
     ["docs/help", "help"],
+    ["docs/site", "."],
   ] as const)
     addFolder(files, join(root, from), to);
   for (const [name, text] of hostFiles(folder, facts)) files.set(name, text);
@@ -70,7 +72,7 @@ function hashOf(files: readonly (readonly [string, Buffer])[]): string {
 function addFolder(files: SiteFiles, from: string, to: string): void {
   if (!existsSync(from)) return;
   for (const entry of readdirSync(from, { withFileTypes: true })) {
-    const [source, target] = [join(from, entry.name), `${to}/${entry.name}`];
+    const [source, target] = [join(from, entry.name), to === "." ? entry.name : `${to}/${entry.name}`];
     if (entry.isDirectory()) addFolder(files, source, target);
     else files.set(target, readFileSync(source));
   }
