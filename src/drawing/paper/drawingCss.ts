@@ -25,6 +25,22 @@ export const DASHES: Readonly<Partial<Record<LineStyle, readonly number[]>>> = {
   surface: [2, 2],
 };
 
+/** Color and dash of each kind of line: every color stands out from white and from a dark page alike by 3 to 1. */
+export const HUE_LOOKS: readonly { readonly color: string; readonly dashes: readonly number[] }[] = [
+  { color: "#1f83c4", dashes: [] },
+  { color: "#c9590a", dashes: [12, 3] },
+  { color: "#1f9467", dashes: [5, 3] },
+  { color: "#b8609a", dashes: [12, 3, 3, 3] },
+  { color: "#96781d", dashes: [3, 3] },
+  { color: "#7a74d6", dashes: [16, 3, 3, 3, 3, 3] },
+  { color: "#808080", dashes: [8, 6] },
+];
+
+const hueRules = HUE_LOOKS.map(({ color, dashes }, index) => {
+  const dash = dashes.length > 0 ? ` stroke-dasharray: ${dashes.join(" ")};` : "";
+  return `.rl-drawing .rl-hue-${index + 1} { stroke: ${color};${dash} }`;
+}).join("\n");
+
 const dashRules = Object.entries(DASHES)
   .map(([style, dashes]) => `.rl-drawing .rl-${style} { stroke-dasharray: ${dashes.join(" ")}; }`)
   .join("\n");
@@ -49,4 +65,5 @@ export const DRAWING_CSS = `
 .rl-drawing .rl-mark { stroke: var(--rl-accent, currentColor); }
 .rl-drawing .rl-highlight { stroke: var(--rl-accent, currentColor); stroke-opacity: 0.6; }
 ${dashRules}
+${hueRules}
 `.trim();

@@ -36,6 +36,10 @@ export interface LineItem {
   readonly style: LineStyle;
   /** Stroke width, where the style's own will not do. */
   readonly width?: number;
+  /** Kind among several that are told apart by color and dash, 1 for the first. */
+  readonly hue?: number;
+  /** What one points at here: a row of Runs. */
+  readonly row?: number;
 }
 
 export interface CircleItem {

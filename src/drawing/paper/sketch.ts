@@ -1,5 +1,5 @@
 import { around, clipLine, overlap } from "./boxes";
-import type { Anchor, Box, SceneItem, LineStyle, Scene, Spot, TextItem, TextStyle } from "./scene";
+import type { Anchor, Box, LineItem, SceneItem, LineStyle, Scene, Spot, TextItem, TextStyle } from "./scene";
 import { LINE_HEIGHT, textBox, wrapText } from "./textBox";
 
 /** Where a label may stand. */
@@ -28,15 +28,18 @@ const IN_THE_WAY: ReadonlySet<LineStyle> = new Set<LineStyle>([
   "highlight",
 ]);
 
+/** What a line may have besides its points and its style. */
+type LineMore = Partial<Omit<LineItem, "kind" | "points" | "style">>;
+
 /** A page being drawn. Its width is given; its height becomes what the drawing needs. */
 export class Sketch {
   private readonly items: SceneItem[] = [];
 
   constructor(readonly width: number) {}
 
-  line(points: readonly Spot[], style: LineStyle, more: { closed?: boolean; width?: number } = {}): void {
-    const { closed = false, width } = more;
-    this.items.push({ kind: "line", points, closed, style, ...(width === undefined ? {} : { width }) });
+  line(points: readonly Spot[], style: LineStyle, more: LineMore = {}): void {
+    const { closed = false, ...rest } = more;
+    this.items.push({ kind: "line", points, closed, style, ...rest });
   }
 
   circle(center: Spot, radius: number, style: LineStyle): void {

@@ -35,7 +35,9 @@ function itemSvg(item: SceneItem): string {
   switch (item.kind) {
     case "line": {
       const name = item.closed ? "polygon" : "polyline";
-      return `<${name} class="rl-${item.style}" points="${item.points.map(pair).join(" ")}" ${strokeWidth(item)}/>`;
+      const hue = item.hue === undefined ? "" : ` rl-hue-${item.hue}`;
+      const row = item.row === undefined ? "" : ` data-row="${item.row}"`;
+      return `<${name} class="rl-${item.style}${hue}"${row} points="${item.points.map(pair).join(" ")}" ${strokeWidth(item)}/>`;
     }
     case "circle":
       return `<circle class="rl-${item.style}" cx="${round(item.center[0])}" cy="${round(item.center[1])}" r="${round(item.radius)}" ${strokeWidth(item)}/>`;

@@ -18,6 +18,7 @@ import { runPieces, type BuiltRun } from "../run/builtRun";
 import { tooFewStraps, tooFull, tooManyDegrees, tooTight } from "../code/conduitChecks";
 import { wrongPlace } from "./placeChecks";
 import type { Finding } from "../code/finding";
+import { clashFindings } from "./clashes";
 import { assumedElbowEnds } from "./elbowEnds";
 import { elbowFindings } from "./elbowChecks";
 import { noShoeListed } from "./noShoe";
@@ -54,6 +55,7 @@ export function checkJob(job: Job, edition: Edition): Finding[] {
     ...boxesTooFull(job, edition),
     ...assumedFriction(job),
     ...assumedElbowEnds(job),
+    ...clashFindings(job),
     ...unmeasuredShoes(job),
   ];
 }
