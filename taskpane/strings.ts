@@ -344,7 +344,8 @@ export const strings = {
       choose: "Seen from",
       isometric: "A corner above",
       plan: "Above",
-      elevation: "The side",
+      elevation: "The south side",
+      fromWest: "The west side",
       turned: "Any side",
       turn: "Turn",
       tilt: "Tilt",
@@ -431,7 +432,7 @@ export const strings = {
   totals: {
     empty: "No runs yet. Build one under A run; its totals show here.",
     parts: "Totals",
-    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", made: "Made", changes: "Changes" },
+    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", made: "Made", changes: "Changes", whole: "Picture" },
     toRow: (run: string) => `Show ${run} in the sheet`,
     made: {
       title: "What was made",

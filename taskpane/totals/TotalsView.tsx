@@ -1,4 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
+import { lazy, Suspense } from "react";
 import { tabId, Tabs } from "../components/Tabs";
 import { NoRuns } from "../components/NoRuns";
 import { useKept } from "../hooks/useKept";
@@ -11,8 +12,13 @@ import { CutsPart } from "./cuts/CutsPart";
 import { MadePart } from "./MadePart";
 import { TakeoffPart } from "./TakeoffPart";
 
+// Drawings in space load when they are asked for.
+const WholePart = lazy(() =>
+  import(/* webpackChunkName: "pane-whole" */ "./whole/WholePart").then(({ WholePart: part }) => ({ default: part })),
+);
+
 const t = strings.totals;
-const PARTS = ["takeoff", "bends", "cuts", "made", "changes"] as const;
+const PARTS = ["takeoff", "bends", "cuts", "made", "changes", "whole"] as const;
 const PANEL = "rl-totals";
 type PartName = (typeof PARTS)[number];
 
@@ -39,6 +45,11 @@ export function TotalsView({ toStart }: { toStart(): void }) {
         {part === "cuts" && <CutsPart />}
         {part === "made" && <MadePart />}
         {part === "changes" && <ChangesPart />}
+        {part === "whole" && (
+          <Suspense fallback={<Spinner label={strings.common.opening} />}>
+            <WholePart />
+          </Suspense>
+        )}
       </div>
     </>
   );

@@ -23,6 +23,7 @@ async function everyView(pane: Frame, look: (view: string) => Promise<void>): Pr
     const inner = pane.locator(".rl-view [role=tab]");
     for (let part = 0; part < Math.max(1, await inner.count()); part++) {
       if (part > 0) await inner.nth(part).click();
+      await pane.locator(".rl-view .fui-Spinner").waitFor({ state: "detached" });
       await look(view);
     }
   }

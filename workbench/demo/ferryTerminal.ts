@@ -24,6 +24,7 @@ export const RUN_HEADERS = [
   "Ambient",
   "Breaker",
   "Check pull",
+  "Start",
   "Phase",
 ] as const;
 
@@ -348,12 +349,24 @@ const CHECK_PULL: Readonly<Record<string, string>> = { "PR-07": "yes" };
 const SECOND_PHASE = ["TH-06", "TH-07", "TH-08", "TH-10", "TH-11"];
 const phaseOf = (run: string): string => (SECOND_PHASE.includes(run) ? "2" : "1");
 
+/** Where each begins: east, north and up of the ticket hall's southwest corner at the floor [in]. */
+const STARTS: Readonly<Record<string, string>> = {
+  ...{ "TH-01": "120 60 0", "TH-02": "200 20 30", "TH-03": "6 0 60", "TH-04": "0 6 60", "TH-05": "6 3 66" },
+  ...{ "TH-06": "0 -3 72", "TH-07": "2 125 66", "TH-08": "150 9 66", "TH-09": "3 -6 72", "TH-10": "222 20 30" },
+  ...{ "TH-11": "-3 -9 72", "PR-01": "60 600 0", "PR-02": "0 630 20", "PR-03": "-250 590 60", "PR-04": "-250 596 70" },
+  ...{ "PR-05": "-120 650 60", "PR-06": "-126 655 66", "PR-07": "-256 586 70", "PR-08": "-114 655 60" },
+  ...{ "PR-09": "66 606 0", "DL-01": "500 0 48", "DL-02": "880 -20 6", "DL-03": "884 -540 6", "DL-04": "500 6 54" },
+  ...{ "DL-05": "506 12 42", "DL-06": "506 18 60", "DL-07": "800 24 54", "DL-08": "506 -6 42", "DL-09": "500 12 30" },
+};
+
 const JOB = "Ferry terminal";
 
 type RunCell = string | number | null;
 
 const siteOf = (run: string): RunCell[] =>
-  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS, CHECK_PULL].map((column) => column[run] ?? null);
+  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS, CHECK_PULL, STARTS].map(
+    (column) => column[run] ?? null,
+  );
 
 /** The Runs table of the demo job, header row first. */
 export const demoRuns: readonly (readonly RunCell[])[] = [

@@ -13,7 +13,7 @@ import { drawAxes } from "../run/runKey";
 /** A run as it stands in the job. */
 export interface StandingRun {
   readonly name: string;
-  /** Row of Runs, 1 for the first. */
+  /** Row of Runs, 1 for the first under the headers. */
   readonly row: number;
   /** The centerline of each of its pulls [in], from the job's zero. */
   readonly paths: readonly Path[];
