@@ -3,12 +3,14 @@ import { nearestOf } from "./nearest";
 import { onSpan, type Span } from "./span";
 import { add, scale, type Vec3 } from "./vector";
 
-/** A stretch of a centerline; one that is shorter than {@link NEAREST_TO} is left out. */
+/** A stretch of a centerline, with its chord: the centerline leaves that by no more than `bulge` [in]. */
 export interface Stretch {
   readonly span: Span;
   /** From the beginning of the span [in]. */
   readonly from: number;
   readonly to: number;
+  readonly ends: readonly [Vec3, Vec3];
+  readonly bulge: number;
 }
 
 /** Where two centerlines come nearest. */
@@ -25,13 +27,12 @@ export interface NearestPlace {
 /** How well a nearest distance is known [in]. */
 export const NEAREST_TO = 1e-4;
 
-/** A stretch as its chord: the centerline leaves it by no more than `bulge` [in]. */
-interface Chord extends Stretch {
-  readonly ends: readonly [Vec3, Vec3];
-  readonly bulge: number;
+/** A stretch of a span [in from its beginning]; undefined where it is shorter than {@link NEAREST_TO}. */
+export function stretchOf(span: Span, from = 0, to = span.length): Stretch | undefined {
+  return to - from > NEAREST_TO ? chordOf(span, from, to) : undefined;
 }
 
-function chordOf(span: Span, from: number, to: number): Chord {
+function chordOf(span: Span, from: number, to: number): Stretch {
   const ends = [onSpan(span, from).point, onSpan(span, to).point] as const;
   // Sagitta of an arc: R·(1 − cos(A/2)) for what it turns by.
   const bulge = span.kind === "straight" ? 0 : span.radius * (1 - cos(times(arcAngle(to - from, span.radius), 0.5)));
@@ -47,20 +48,18 @@ function chordOf(span: Span, from: number, to: number): Chord {
  * @returns undefined where they are at least `below` apart
  */
 export function nearestSpans(
-  first: readonly Stretch[],
-  second: readonly Stretch[],
+  first: readonly (Stretch | undefined)[],
+  second: readonly (Stretch | undefined)[],
   below: number,
 ): NearestPlace | undefined {
   let best: NearestPlace | undefined;
   let limit = below;
-  const chords = second.map(chordIfAny);
   first.forEach((stretch, one) => {
-    const chord = chordIfAny(stretch);
-    if (chord) chords.forEach((against, other) => against && look(chord, against, one, other));
+    if (stretch) second.forEach((against, other) => against && look(stretch, against, one, other));
   });
   return best;
 
-  function look(a: Chord, b: Chord, one: number, other: number): void {
+  function look(a: Stretch, b: Stretch, one: number, other: number): void {
     const bulge = a.bulge + b.bulge;
     if (boxesApart(a, b) - bulge >= limit) return;
     const { apart, onFirst, onSecond } = nearestOf(a.ends, b.ends);
@@ -80,17 +79,13 @@ export function nearestSpans(
   }
 }
 
-/** A stretch that is nothing has no chord. */
-const chordIfAny = ({ span, from, to }: Stretch): Chord | undefined =>
-  to - from > NEAREST_TO ? chordOf(span, from, to) : undefined;
-
-function halves({ span, from, to }: Chord): [Chord, Chord] {
+function halves({ span, from, to }: Stretch): [Stretch, Stretch] {
   const middle = (from + to) / 2;
   return [chordOf(span, from, middle), chordOf(span, middle, to)];
 }
 
 /** How far apart the boxes around two chords are along the axis where that is most [in]; below 0 where they overlap. */
-function boxesApart({ ends: [a, b] }: Chord, { ends: [c, d] }: Chord): number {
+function boxesApart({ ends: [a, b] }: Stretch, { ends: [c, d] }: Stretch): number {
   let most = -Infinity;
   for (const axis of [0, 1, 2] as const) {
     most = Math.max(

@@ -1,14 +1,11 @@
 /** Where two centerlines come nearest, against places worked out by hand and against points laid close on both. */
 import fc from "fast-check";
-import { nearestSpans, NEAREST_TO } from "../../src/geometry/nearestSpans";
+import { nearestSpans, NEAREST_TO, stretchOf } from "../../src/geometry/nearestSpans";
 import { pathSpans, samplePath } from "../../src/geometry/span";
 import { norm, subtract, type Vec3 } from "../../src/geometry/vector";
 import type { Path } from "../../src/geometry/path";
 
-const stretches = (path: Path) =>
-  pathSpans(path)
-    .filter(({ length }) => length > 0)
-    .map((span) => ({ span, from: 0, to: span.length }));
+const stretches = (path: Path) => pathSpans(path).map((span) => stretchOf(span));
 const nearest = (a: Path, b: Path, below = Infinity) => nearestSpans(stretches(a), stretches(b), below);
 const line = (...points: Vec3[]): Path => ({ points, radii: [] });
 

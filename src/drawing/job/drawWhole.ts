@@ -1,9 +1,10 @@
 import type { Path } from "../../geometry/path";
 import { samplePath } from "../../geometry/span";
 import type { Vec3 } from "../../geometry/vector";
+import { remember } from "../../memory/remember";
 import type { ShowLength } from "../bend/bendDimensions";
 import { HUE_LOOKS } from "../paper/drawingCss";
-import { fitTo } from "../paper/fit";
+import { fitTo, type Flat } from "../paper/fit";
 import type { Scene, Spot } from "../paper/scene";
 import { EDGE, Sketch } from "../paper/sketch";
 import { LINE_HEIGHT, textWidth } from "../paper/textBox";
@@ -55,9 +56,9 @@ export function drawWhole(runs: readonly StandingRun[], options: WholeOptions): 
   const sketch = new Sketch(width);
   const eye = projection(view);
   sketch.paragraph(viewWords(view), "strong");
-  const corners = runs.flatMap(({ paths }) => paths.flatMap(({ points }) => points));
-  if (corners.length > 0) {
-    const fit = fitTo(corners.map(eye.flat), {
+  const reach = reachOf(runs, eye);
+  if (reach) {
+    const fit = fitTo(reach, {
       ...{ left: MARGIN, right: width - MARGIN, top: sketch.bottom + MARGIN },
       maxHeight: Math.max(240, width * 0.8),
       maxScale: width / 12,
@@ -70,7 +71,7 @@ export function drawWhole(runs: readonly StandingRun[], options: WholeOptions): 
       const look = { hue: kinds.indexOf(run.kind) + 1, row: run.row };
       const isChosen = run.row === chosen;
       for (const path of run.paths) {
-        const spots = samplePath(path, step).map(page);
+        const spots = sampled(path, step).map(page);
         if (isChosen) sketch.line(spots, "highlight", { width: thickness(run) + 8 });
         sketch.line(spots, "halo", { width: thickness(run) + 3 });
         sketch.line(spots, "conduit-thin", { width: thickness(run) + (isChosen ? 1.5 : 0), ...look });
@@ -82,6 +83,22 @@ export function drawWhole(runs: readonly StandingRun[], options: WholeOptions): 
     drawKinds(sketch, kinds);
   }
   return sketch.finish(`${title}: ${viewWords(view)}`, describe(runs, kinds, show));
+}
+
+const sampled: (path: Path, step: number) => readonly Vec3[] = remember((path, step) => samplePath(path, step));
+
+/** Two opposite corners of what the runs take of the picture's plane; undefined without runs. */
+function reachOf(runs: readonly StandingRun[], eye: Projection): [Flat, Flat] | undefined {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { paths } of runs) {
+    for (const { points } of paths) {
+      for (const [x, y] of points.map(eye.flat)) {
+        [left, right] = [Math.min(left, x), Math.max(right, x)];
+        [low, high] = [Math.min(low, y), Math.max(high, y)];
+      }
+    }
+  }
+  return left > right ? undefined : [[left, low], [right, high]]; // prettier-ignore
 }
 
 /** The farthest run first, by the middle of its ends; the chosen one last. */

@@ -19,7 +19,12 @@ export interface StandingRuns {
   readonly areas: readonly string[];
   /** Names of the runs of that area that do not say where they begin. */
   readonly nowhere: readonly string[];
+  /** Runs that are left out because there are more than {@link MOST_RUNS}. */
+  readonly leftOut: number;
 }
+
+/** Most runs of a picture: with more there is nothing to be seen. */
+export const MOST_RUNS = 2000;
 
 /** Sizes that found no color of their own. */
 const OTHER = "other sizes";
@@ -35,7 +40,8 @@ export function standingRuns(job: Job, by: ToldBy, area: string, made: MadeBook 
     .filter(Boolean)
     .sort((a, b) => compareCells("Area", a, b));
   const chosen = rows.filter(({ run }) => area === "" || run.area === area);
-  const placed = chosen.filter(({ run }) => run.start);
+  const standing = chosen.filter(({ run }) => run.start);
+  const placed = standing.slice(0, MOST_RUNS);
   const kindOf = by === "State" ? stateOf(job, made) : sizeOf(placed);
   const runs = placed.map((row): StandingRun => ({
     // The range begins with its headers.
@@ -46,6 +52,7 @@ export function standingRuns(job: Job, by: ToldBy, area: string, made: MadeBook 
   const order = by === "State" ? [...STATES] : [...[...there].filter((kind) => kind !== OTHER).sort(bySize), OTHER];
   return {
     ...{ runs, areas, kinds: order.filter((kind) => there.has(kind)) },
+    leftOut: standing.length - placed.length,
     nowhere: chosen.flatMap(({ name, run }) => (run.start ? [] : [name])),
   };
 }

@@ -1,11 +1,11 @@
-import { nearestSpans, type NearestPlace, type Stretch } from "../../geometry/nearestSpans";
+import { boxPairs, roomsMeet, type Room3 } from "../../geometry/boxPairs";
+import { nearestSpans, stretchOf, type NearestPlace, type Stretch } from "../../geometry/nearestSpans";
 import { pathSpans } from "../../geometry/span";
-import { norm, subtract, type Vec3 } from "../../geometry/vector";
+import { along, norm, subtract, type Vec3 } from "../../geometry/vector";
 import { remember } from "../../memory/remember";
 import { rememberPairs } from "../../memory/rememberPairs";
 import { formatLength } from "../../units/length";
 import { showInches } from "../../units/show";
-import { ROUNDING } from "../../units/tolerances";
 import type { Finding } from "../code/finding";
 import { builtRows, type Job } from "../job/job";
 import type { BuiltRun } from "../run/builtRun";
@@ -17,6 +17,8 @@ const TOUCHING = 1 / 64;
 const AT_A_BOX = 2;
 /** Most clashes of a job that are told. */
 export const MOST_CLASHES = 500;
+/** A slanting stretch is looked at in rooms that reach no farther across than this [in], but in no more than so many. */
+const [ROOM, MOST_ROOMS] = [24, 50];
 
 /** Two runs that take the same place. */
 export interface Clash {
@@ -32,14 +34,13 @@ export interface Clash {
   readonly point: Vec3;
 }
 
-/** A run where it stands: the stretches of its centerline, how far along the run each begins, and the box around it. */
+/** A run where it stands: the stretches of its centerline, how far along the run each begins, and the rooms they take. */
 interface Standing {
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly (Stretch | undefined)[];
   readonly from: readonly number[];
-  /** Ends of its pulls, and whether the stretch begins or ends there. */
+  /** Ends of its pulls, the stretch there, and whether that begins or ends there. */
   readonly ends: readonly { readonly point: Vec3; readonly stretch: number; readonly isStart: boolean }[];
-  readonly low: Vec3;
-  readonly high: Vec3;
+  readonly rooms: readonly Room3[];
   readonly radius: number;
 }
 
@@ -49,53 +50,64 @@ const standing: (built: BuiltRun) => Standing = remember((built) => {
   const ends: { point: Vec3; stretch: number; isStart: boolean }[] = [];
   let reached = 0;
   for (const path of placedPulls(built)) {
-    const spans = pathSpans(path).filter(({ length }) => length > ROUNDING);
     ends.push({ point: path.points[0]!, stretch: stretches.length, isStart: true });
-    for (const span of spans) {
-      stretches.push({ span, from: 0, to: span.length });
-      from.push(reached);
+    for (const span of pathSpans(path)) {
+      const stretch = stretchOf(span);
+      if (stretch) {
+        stretches.push(stretch);
+        from.push(reached);
+      }
       reached += span.length;
     }
     ends.push({ point: path.points.at(-1)!, stretch: stretches.length - 1, isStart: false });
   }
-  // An arc lies inside the corners of its path.
-  const corners = placedPulls(built).flatMap(({ points }) => points);
   const radius = built.shoe.outsideDiameter / 2;
-  const edge = (pick: (...values: number[]) => number, by: number): Vec3 => {
-    const at = (axis: 0 | 1 | 2) => corners.reduce((most, corner) => pick(most, corner[axis]), corners[0]![axis]) + by;
-    return [at(0), at(1), at(2)];
-  };
-  return { stretches, from, ends, low: edge(Math.min, -radius), high: edge(Math.max, radius), radius };
+  return { stretches, from, ends, rooms: stretches.flatMap((stretch) => roomsOf(stretch, radius)), radius };
 });
 
-const boxesMeet = (a: Standing, b: Standing): boolean =>
-  a.low[0] < b.high[0] && b.low[0] < a.high[0] &&
-  a.low[1] < b.high[1] && b.low[1] < a.high[1] &&
-  a.low[2] < b.high[2] && b.low[2] < a.high[2]; // prettier-ignore
+/** The rooms around a stretch and the conduit on it: a long slanting one has several, which hold less air than one. */
+function roomsOf({ ends: [a, b], bulge }: Stretch, radius: number): Room3[] {
+  const sides = [0, 1, 2].map((axis) => Math.abs(b[axis as 0] - a[axis as 0])).sort((x, y) => x - y);
+  const count = Math.min(MOST_ROOMS, Math.max(1, Math.ceil(sides[1]! / ROOM)));
+  const at = (part: number): Vec3 => along(a, subtract(b, a), part / count);
+  return Array.from({ length: count }, (_, part): Room3 => {
+    const [from, to] = [at(part), at(part + 1)];
+    const edge = (pick: (x: number, y: number) => number, by: number): Vec3 => [
+      pick(from[0], to[0]) + by,
+      pick(from[1], to[1]) + by,
+      pick(from[2], to[2]) + by,
+    ];
+    return { low: edge(Math.min, -radius - bulge), high: edge(Math.max, radius + bulge) };
+  });
+}
 
 function clashOf(one: BuiltRun, other: BuiltRun): Clash | undefined {
   const [a, b] = [standing(one), standing(other)];
-  if (!boxesMeet(a, b)) return undefined;
+  if (!a.rooms.some((room) => b.rooms.some((beside) => roomsMeet(room, beside)))) return undefined;
   const needed = a.radius + b.radius;
   const [first, second] = clearOfCommonEnds(a, b, needed);
   const nearest: NearestPlace | undefined = nearestSpans(first, second, needed - TOUCHING);
   if (!nearest) return undefined;
-  const along = ({ from }: Standing, place: NearestPlace["first"]) => from[place.stretch]! + place.along;
+  const alongRun = ({ from }: Standing, place: NearestPlace["first"]) => from[place.stretch]! + place.along;
   return {
     ...{ one, other, needed, apart: nearest.apart, point: nearest.point },
-    ...{ alongOne: along(a, nearest.first), alongOther: along(b, nearest.second) },
+    ...{ alongOne: alongRun(a, nearest.first), alongOther: alongRun(b, nearest.second) },
   };
 }
 
+type Stretches = (Stretch | undefined)[];
+
 /** The stretches of two runs without what lies at ends that meet. */
-function clearOfCommonEnds(a: Standing, b: Standing, needed: number): [Stretch[], Stretch[]] {
+function clearOfCommonEnds(a: Standing, b: Standing, needed: number): [Stretches, Stretches] {
   const [first, second] = [[...a.stretches], [...b.stretches]];
-  const cut = (stretches: Stretch[], { stretch, isStart }: Standing["ends"][number]) => {
-    const { span, from, to } = stretches[stretch]!;
+  const cut = (stretches: Stretches, { stretch, isStart }: Standing["ends"][number]) => {
+    const whole = stretches[stretch];
     const off = AT_A_BOX * needed;
+    if (!whole) return;
+    const { span, from, to } = whole;
     stretches[stretch] = isStart
-      ? { span, from: Math.max(from, off), to }
-      : { span, from, to: Math.min(to, span.length - off) };
+      ? stretchOf(span, Math.max(from, off), to)
+      : stretchOf(span, from, Math.min(to, span.length - off));
   };
   for (const end of a.ends) {
     for (const beside of b.ends) {
@@ -107,7 +119,11 @@ function clearOfCommonEnds(a: Standing, b: Standing, needed: number): [Stretch[]
   return [first, second];
 }
 
-const pairsOf = rememberPairs(clashOf, MOST_CLASHES);
+const pairsOf = rememberPairs<BuiltRun, Clash>({
+  compare: clashOf,
+  candidates: (runs) => boxPairs(runs.map((run) => standing(run).rooms)),
+  most: MOST_CLASHES,
+});
 
 /** The runs of a job that say where they begin. */
 export const placedRuns = (job: Job): BuiltRun[] =>
@@ -143,6 +159,6 @@ const tooMany: Finding = {
   run: "Runs",
   weight: "stop",
   rule: "two runs must not take the same place",
-  finding: `More than ${MOST_CLASHES} pairs of runs take the same place; the first ${MOST_CLASHES} are named.`,
+  finding: `More than ${MOST_CLASHES} pairs of runs take the same place; ${MOST_CLASHES} are named.`,
   fix: "See whether the Starts are in the same unit and from the same zero.",
 };

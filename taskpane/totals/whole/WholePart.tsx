@@ -47,7 +47,7 @@ export function WholePart() {
     [Runs, Shoes, Rules, made, by, area],
   );
   if (!found.value) return <Notice intent="error">{found.problem}</Notice>;
-  const { runs, kinds, areas, nowhere, clashes, isAll } = found.value;
+  const { runs, kinds, areas, nowhere, leftOut, clashes, isAll } = found.value;
   const chosen = runs.find((run) => run.row === row);
   const draw = (view: RunView, width: number) => {
     const drawn = drawWhole(runs, {
@@ -102,6 +102,7 @@ export function WholePart() {
         <Notice>{t.nobody}</Notice>
       ) : (
         <>
+          {leftOut > 0 && <p>{t.leftOut(runs.length, leftOut)}</p>}
           <Turned draw={draw} onPick={pick} />
           <SheetButton
             onClick={() => {

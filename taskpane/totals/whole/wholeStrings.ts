@@ -14,6 +14,8 @@ export const wholeStrings = {
   nobody:
     "No run says where it begins. Write east, north and up of the job's zero into the column Start, as in 100 0 96.",
   nowhere: (runs: readonly string[]) => `Not in the picture, without a Start: ${runs.join(", ")}.`,
+  leftOut: (drawn: number, left: number) =>
+    `The first ${drawn} runs are drawn, ${many(left, "run is", "runs are")} left out: choose an area.`,
   save: "Save the picture",
   saved: (name: string) => `Saved as ${name} with your downloads.`,
   clashes: (count: number) => (count === 0 ? "No two of these runs take the same place." : `${many(count, "pair of runs takes", "pairs of runs take")} the same place`), // prettier-ignore
