@@ -31,7 +31,8 @@ export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): an
  * Everything in a job that breaks a rule or cannot be built, in words with a fix; spills with a header row.
  *
  * Factory elbows need no shoe, and nothing of the bench is asked of them; their degrees count. Conductors, Where, Cover, Ambient,
- * Breaker and Check pull say what is looked at besides. The adopted code and those licensed to apply it decide, not these lines.
+ * Breaker and Check pull say what is looked at besides; runs with a Start are held against each other: two that take the same
+ * place are named, with where and by how much. The adopted code and those licensed to apply it decide, not these lines.
  * Example: =CONDUIT.JOB.CHECKS(Runs[#All], Shoes[#All]) //=> Run, Weight, Rule, Finding, Fix
  * Source: each line names its rule.
  * @customfunction JOB.CHECKS

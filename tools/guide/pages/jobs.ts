@@ -28,6 +28,7 @@ export const jobs: Family = {
     "JOB.CHECKS": {
       more: [
         `=CONDUIT.JOB.CHECKS(${ONE_RUN})`,
+        `=CONDUIT.JOB.CHECKS({"Run","Raceway","Size","Route","Start";"A-1","EMT","1/2","east 10'","0 0 96";"A-2","EMT","3/4","north 10'","40 -60 96.5"})`,
         `=CONDUIT.JOB.CHECKS(${LARGE_RUN},,,{"Rule","Value";"Factory elbows above size, metal","large"})`,
       ],
       refused: [`=CONDUIT.JOB.CHECKS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CHECKS(Runs[#All],Shoes[#All],1999)"],
