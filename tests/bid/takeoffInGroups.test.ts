@@ -80,6 +80,19 @@ test("a stick of two areas is shared by its feet, a coupling by its joints; what
   expect(rowWhere(table, { Area: "North", Item: "Subtotal" })["Extension"]).toBe(2);
 });
 
+test("couplings that come with the sticks go where the joints are, however many feet others have", () => {
+  const rmc = { Raceway: "RMC", Size: "3/4" };
+  const runs = runsRange(
+    { Run: "A", Area: "North", ...rmc, Route: "east 9'", Quantity: 6 },
+    { Run: "B", Area: "South", ...rmc, Route: "east 25'" },
+  );
+  const rows = records(takeoffInGroups(runs, { by: "Area" })).filter(({ Item }) => String(Item).includes("coupling"));
+  // 25 ft are three pieces with two joints; nine sticks or so bring nine couplings.
+  expect(rows.map(({ Area, Item, Quantity }) => [Area, Item, Quantity])).toEqual([
+    ["South", "RMC 3/4 threaded coupling, with the sticks", 2],
+  ]);
+});
+
 test("random jobs: the cents of every group add up, however the job is told apart", () => {
   const prices = [["Item", "Unit", "Price"], ["EMT 1/2 conduit", "ft", 0.337], ["EMT 1/2 conduit, 10 ft stick", "each", 3.333], ["EMT 1/2 strap", "C", 31.77], ["EMT 1/2 set-screw connector", "each", 0.415]]; // prettier-ignore
   fc.assert(

@@ -40,6 +40,12 @@ test("percent, minimum, packages and lump sums stand below what they are for, ea
   expect(cents(records(table).find(isTotal)!["Extension"])).toBe(extensions);
 });
 
+test("a percent is of what the runs take, not of another allowance", () => {
+  const allowances = allowancesOf(["Waste", "wire", 10, "%"], ["Spare", "wire", 10, "%"]);
+  const table = takeoff(runs, { shoes, allowances });
+  expect(rowWhere(table, { Item: "#12 THHN conductor: Spare" })["Quantity"]).toBeCloseTo(21.6, 9);
+});
+
 test("no labor goes with an allowance, and none of it is asked a price of its own", () => {
   const allowances = allowancesOf(["Waste", "all", 5, "%"]);
   const given = { ...demo, allowances };

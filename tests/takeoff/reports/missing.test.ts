@@ -95,3 +95,11 @@ test("the demo's lists: whatever the take-off calls unpriced or without minutes 
   expect(operations.length > 0).toBe(named !== "");
   for (const word of String(named).split(", ").filter(Boolean)) expect(operations.join("\n")).toContain(word);
 });
+
+test("work of several items that go by one name is asked for once, with what they take together", () => {
+  // Bushings, plain and insulating, are one work by raceway and size.
+  const items = records(takeoff(demoRuns, { rules: demoRules })).filter(({ Item }) => /^IMC 1 (insulating )?bushing$/.test(String(Item))); // prettier-ignore
+  const asked = records(missingTable(demoRuns, { rules: demoRules })).filter(({ List, Name }) => List === "Labor" && Name === "IMC 1 bushing"); // prettier-ignore
+  expect(items).toHaveLength(2);
+  expect(asked.map(({ Quantity }) => Quantity)).toEqual([items.reduce((sum, row) => sum + Number(row["Quantity"]), 0)]);
+});
