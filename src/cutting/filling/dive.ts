@@ -103,7 +103,7 @@ export function* packRest(
   const { model, outward, inward } = restOf(outer, left);
   const master = new Master(model, work, random);
   const proper = known.flatMap((fill) => inward(fill) ?? []).map((fill) => ({ fill, count: 1 }));
-  master.start([proper], available, random);
+  master.start([proper], available, random, known.length > 0 ? 0 : undefined);
   const aim = available[0]!;
   const { end } = yield* generate(master, model.demands, available, { enough: aim, most: aim }, work);
   if (end === "hopeless" || end === "stopped" || master.simplex.value() > aim + BIN_TOLERANCE) return undefined;

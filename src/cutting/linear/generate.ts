@@ -2,7 +2,7 @@ import type { Cut } from "../model/counts";
 import { knapsack } from "./knapsack";
 import type { Goods, KnapsackAnswer } from "./knapsackTable";
 import { tableKnapsack } from "./knapsackTable";
-import type { Master } from "./master";
+import { isLarge, type Master } from "./master";
 import type { Work } from "../model/work";
 
 /** Whole prices per main bin. The bound loses at most (pieces / SCALE) bins by rounding the prices down. */
@@ -66,7 +66,7 @@ export function* generate(
       }
     });
     if (added === 0) return { end: "optimal", cut, lower };
-    addDisjoint(master, prices, bounds, work);
+    if (!isLarge(master.model)) addDisjoint(master, prices, bounds, work);
     yield;
     if (work.over()) return { end: "stopped", cut, lower };
   }

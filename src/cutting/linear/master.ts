@@ -1,3 +1,4 @@
+import { noisyCover } from "../greedy/covers";
 import { tightFills } from "../greedy/tightFills";
 import type { BinFill, FillCount, Model } from "../model/model";
 import { Simplex } from "./simplex";
@@ -10,6 +11,11 @@ const MOST_ROWS = 2000;
 
 /** Does a program of this model have a size that can be worked with? */
 export const suitsProgram = ({ weights, bins }: Model): boolean => weights.length + bins.length <= MOST_ROWS;
+
+/** From so many rows on, few good columns serve better than many. */
+const LARGE = 500;
+const COVERS = 5;
+export const isLarge = ({ weights, bins }: Model): boolean => weights.length + bins.length > LARGE;
 
 /**
  * The linear program over fills: fewest main bins so that every weight is covered and no other bin is used more often
@@ -44,8 +50,18 @@ export class Master {
     return column;
   }
 
-  /** First columns: single-weight fills as the basis, whole plans, and fills that leave little room. */
-  start(plans: readonly (readonly FillCount[])[], counts: readonly number[], random: () => number): void {
+  /**
+   * First columns: single-weight fills as the basis, whole plans, and fills that leave little room; of a large program, whose
+   * every pivot takes long, a few greedy covers instead.
+   *
+   * @param covers how many, for a large program
+   */
+  start(
+    plans: readonly (readonly FillCount[])[],
+    counts: readonly number[],
+    random: () => number,
+    covers = COVERS,
+  ): void {
     const { model } = this;
     const first = model.bins[0]!;
     const basis = new Int32Array(this.simplex.rows);
@@ -57,7 +73,11 @@ export class Master {
     this.setCounts(counts);
     this.simplex.setBasis(basis);
     for (const plan of plans) for (const { fill } of plan) this.addFill(fill);
-    for (const fill of tightFills(model, random, this.work)) this.addFill(fill);
+    if (isLarge(model)) {
+      for (let n = 0; n < covers; n++) {
+        for (const { fill } of noisyCover(model, n / covers, random, this.work)) this.addFill(fill);
+      }
+    } else for (const fill of tightFills(model, random, this.work)) this.addFill(fill);
   }
 
   /** Sets the right side: every piece wanted, `counts[bin]` of every bin but the main one. */
