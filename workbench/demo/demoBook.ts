@@ -1,4 +1,5 @@
 import { TABS, type Cell, type TableName } from "../../taskpane/workbook/items";
+import { startRows } from "../../taskpane/workbook/design/startRows";
 import { recordsIn, setUpContent } from "../workbook/content/jobContent";
 import type { SheetContent } from "../workbook/content/sheetContent";
 import {
@@ -22,9 +23,19 @@ const DEMO_ALTERNATE = {
   ...{ Alternate: "A1", Note: "invented: two more, if the owner wants them" },
 };
 
+/** What two test bends of its shoe told the demo's shop; invented, as its Made rows are: 93 for a 90, 31 for a 30. */
+const MEASURED = {
+  ...{ Springback: 3, "Second test": "30 at 31" },
+  ...{ Measured: "2026-10-30, radius ± 0.11 in., deduct ± 0.06 in.", Source: "two test bends" },
+};
+
+/** The shoes a shop starts with, the first of them measured. */
+const demoShoes = startRows("Shoes").map((row, at): Record<string, Cell> => (at === 0 ? { ...row, ...MEASURED } : row));
+
 /** Rows of the demo job; what is not named here stands as Set up makes it. */
 export const DEMO_ROWS: Partial<Record<TableName, Record<string, Cell>[]>> = {
   Runs: recordsIn(demoRuns),
+  Shoes: demoShoes,
   Made: recordsIn(demoMade),
   Issued: recordsIn(issuedRuns),
   Stock: recordsIn(demoStock),

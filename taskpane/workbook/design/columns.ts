@@ -169,7 +169,7 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
   "Base A": [65, as(FORMATS.count)],
   Adjustment: [92, as(FORMATS.hours)],
   "Air °C": [60, centered],
-  Correction: [88, as(FORMATS.hours)],
+  Correction: [90, as(FORMATS.hours)],
   "Ampacity A": [92, as(FORMATS.hours)],
   "Terminals A": [95, count],
   "Allowed A": [80, as(FORMATS.hours)],
