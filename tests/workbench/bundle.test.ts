@@ -39,7 +39,8 @@ test("every function of functions.json is associated, and nothing else is", () =
 test("error cells inside a range, and cards, reach the functions; the two settings never stand together", () => {
   // https://github.com/OfficeDev/office-js/issues/4385: allowCustomDataForDataTypeAny covers errors, and with
   // allowErrorForDataTypeAny beside it Excel 2021 with a volume license crashes.
-  const { functions, ...settings } = JSON.parse(read("functions.json")) as FunctionsMetadata;
+  const { functions, enums, ...settings } = JSON.parse(read("functions.json")) as FunctionsMetadata & { enums: [] };
+  expect(enums.length).toBeGreaterThan(0);
   expect(functions.length).toBeGreaterThan(20);
   expect(settings).toEqual({ allowCustomDataForDataTypeAny: true });
 });
