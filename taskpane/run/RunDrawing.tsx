@@ -3,6 +3,8 @@ import type { RunEnd, RunPull } from "../../src/drawing/run/runDrawing";
 import type { RunView } from "../../src/drawing/run/projection";
 import { readEdition } from "../../src/raceway/code/edition";
 import { supportPlaces, supportRule } from "../../src/raceway/code/supports";
+import type { Path } from "../../src/geometry/path";
+import { add, ORIGIN, type Vec3 } from "../../src/geometry/vector";
 import { pullPath } from "../../src/route/problems";
 import type { Pull, PullEnd } from "../../src/route/text/types";
 import type { BuiltRun } from "../../src/shop/run/builtRun";
@@ -13,6 +15,11 @@ import { useUnits } from "../hooks/useUnits";
 import { strings } from "../strings";
 
 const t = strings.run.view;
+
+const movedPath = ({ points, radii }: Path, by: Vec3 = ORIGIN): Path => ({
+  points: points.map((point) => add(point, by)),
+  radii,
+});
 
 const endDrawn = (end: PullEnd): RunEnd => (bodyOf(end) ? "body" : end === "whip" ? "open" : "box");
 
@@ -25,10 +32,13 @@ const startDrawn = ({ end, whip }: Pull): RunEnd => (whip ? (whip.toBox ? "box" 
  */
 export function RunDrawing({
   built,
+  beside = [],
   step,
   onPick,
 }: {
   built: BuiltRun;
+  /** The other conduits of its rack. */
+  beside?: readonly BuiltRun[];
   step: number;
   /** The person points at a bend of this step. */
   onPick(step: number): void;
@@ -41,6 +51,9 @@ export function RunDrawing({
         name: built.run.name,
         outsideDiameter: built.shoe.outsideDiameter,
         whips: runWhips(built),
+        beside: beside.flatMap(({ run, pulls }) =>
+          pulls.map(({ pull }) => movedPath(pullPath(pull), run.rack?.offset)),
+        ),
         pulls: built.pulls.map(({ pull, parts, joints, elbows }, index): RunPull => ({
           path: pullPath(pull),
           start: index === 0 ? "box" : startDrawn(built.pulls[index - 1]!.pull),

@@ -164,7 +164,7 @@ function RunBuilder({ run }: { run: SelectedRun }) {
         </Section>
       </div>
       <div className="rl-beside">
-        {worked.built && <RunDrawing built={worked.built} step={step} onPick={toStep} />}
+        {worked.built && <RunDrawing built={worked.built} beside={worked.beside} step={step} onPick={toStep} />}
         {draft !== "" && (
           <div className="rl-stack-wide">
             <Tabs<"checks" | "marks">

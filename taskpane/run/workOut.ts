@@ -12,6 +12,8 @@ import type { Cell } from "../workbook/items";
 /** A run as src/ works it out, or the words for why it cannot. */
 export interface WorkedRun {
   built?: BuiltRun;
+  /** The other conduits of its rack. */
+  beside?: readonly BuiltRun[];
   schedule: readonly ScheduleRow[];
   findings: readonly Finding[];
   /** What keeps the run from being built. */
@@ -50,6 +52,7 @@ export function workOut(
     return {
       ...NOTHING,
       built,
+      beside: job.rows.slice(1).flatMap((other) => (isBuilt(other) ? [other.built] : [])),
       schedule: scheduleRun(built),
       findings: checkRow(row, readEdition(undefined), job.rules),
     };

@@ -1,4 +1,4 @@
-import { pathParts } from "../../geometry/path";
+import { pathParts, type Path } from "../../geometry/path";
 import { onSpan, pathSpans, pointAlong, samplePath } from "../../geometry/span";
 import { along, type Vec3 } from "../../geometry/vector";
 import type { ShowLength } from "../bend/bendDimensions";
@@ -52,7 +52,8 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
   const sketch = new Sketch(width);
   const eye = projection(view);
   const ends = (run.whips ?? []).flatMap(({ from, to }) => [from, to]);
-  const points = [...run.pulls.flatMap(({ path }) => samplePath(path, STEP)), ...ends].map(eye.flat);
+  const paths = [...run.pulls.map(({ path }) => path), ...(run.beside ?? [])];
+  const points = [...paths.flatMap((path) => samplePath(path, STEP)), ...ends].map(eye.flat);
   sketch.paragraph(heading, "strong");
   const fit = fitTo(points, {
     left: MARGIN,
@@ -63,7 +64,7 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
   });
   const page = (point: Vec3): Spot => fit.toPage(eye.flat(point));
   const thickness = Math.min(THICKEST, Math.max(THINNEST, run.outsideDiameter * fit.scale));
-  drawSpans(sketch, run, eye, page, thickness);
+  drawSpans(sketch, paths, eye, page, thickness);
   pointOut(sketch, run, highlight, page, thickness);
   for (const { from, to } of run.whips ?? []) drawWhip(sketch, page(from), page(to));
   for (const pull of run.pulls) drawFittings(sketch, pull, page, thickness);
@@ -79,13 +80,13 @@ export function drawRun(run: RunDrawing, options: RunOptions): Scene {
 /** Straights and arcs, the farthest first; where a nearer one passes in front, a gap shows it. */
 function drawSpans(
   sketch: Sketch,
-  { pulls }: RunDrawing,
+  paths: readonly Path[],
   eye: Projection,
   page: (point: Vec3) => Spot,
   thickness: number,
 ): void {
-  const spans = pulls
-    .flatMap(({ path }) => pathSpans(path))
+  const spans = paths
+    .flatMap(pathSpans)
     .map((span) => {
       const steps = span.kind === "arc" ? Math.max(1, Math.ceil(span.angle / STEP)) : 1;
       const points = Array.from({ length: steps + 1 }, (_, step) => onSpan(span, (span.length * step) / steps).point);

@@ -20,6 +20,8 @@ export interface RunPull {
 export interface RunDrawing {
   readonly name: string;
   readonly pulls: readonly RunPull[];
+  /** The other conduits of a rack. */
+  readonly beside?: readonly Path[];
   /** Flexible pieces, from end to end [in]. */
   readonly whips?: readonly { readonly from: Vec3; readonly to: Vec3 }[];
   /** [in] */

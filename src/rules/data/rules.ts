@@ -522,5 +522,17 @@ export const RULES = [
     unit: "in",
     source: "yours to set: what threading or trimming takes of a cut piece",
   },
+  {
+    rule: "Strut beyond the outer conduit",
+    value: 2,
+    unit: "in",
+    source: "common practice, no source: what of a trapeze's strut stands out on each side of a rack",
+  },
+  {
+    rule: "Rods of a trapeze",
+    value: 2,
+    unit: "each",
+    source: "common practice, no source: 0 for racks on a wall or a floor",
+  },
   ...OTHER_RACEWAYS,
 ] as const satisfies readonly TakeoffRule[];

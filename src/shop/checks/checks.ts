@@ -12,6 +12,7 @@ import { unreadableEnds } from "../code/endChecks";
 import { throatsNeeded } from "../code/throats";
 import { expansionNeeded } from "../code/movementChecks";
 import { takeOutsUnknown } from "./bodyChecks";
+import { rackStands } from "./rackChecks";
 import { coarseSweeps, crowdedBends, pastTheDial, shortTails } from "./benchChecks";
 import { isBuilt, readableRuns, type Job, type JobRow } from "../job/job";
 import { runPieces, type BuiltRun } from "../run/builtRun";
@@ -100,6 +101,7 @@ export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook)
       ...elbowFindings(built),
       ...unionsNeeded(built),
       ...takeOutsUnknown(built),
+      ...rackStands(built),
       ...coarseSweeps(built),
       ...runPieces(built).flatMap((piece) => shortTails(built, piece)),
     ].map((finding) => ({ ...finding, finding: oneStop(finding.finding) })),

@@ -6,6 +6,7 @@ import { buildRunWith } from "../run/buildRun";
 import type { BuiltRun } from "../run/builtRun";
 import { whyNotOf, type WhyNot } from "./alternates";
 import { fittingRule, type FittingRule } from "../fittings/fittingRule";
+import { rackRows } from "./rackRuns";
 import { readRuns, type Run, type RunRow } from "../run/runsTable";
 import { readShoes, type ShoeBook } from "../shoe/shoeBook";
 
@@ -81,7 +82,11 @@ export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook, 
   remember((rows, shoes, rules, everyAlternate = false) => {
     const elbows = fittingRule(rules);
     const whyNot = everyAlternate ? undefined : whyNotOf(rules);
-    return { rows: rows.map((row) => leftOut(row, whyNot) ?? buildRow(row, shoes, elbows)), shoes, rules };
+    return {
+      rows: rows.flatMap(rackRows).map((row) => leftOut(row, whyNot) ?? buildRow(row, shoes, elbows)),
+      shoes,
+      rules,
+    };
   });
 
 /** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */

@@ -12,6 +12,7 @@ import { toInches } from "../../units/length";
 import { toNumber } from "../../units/number";
 import { BID_RUN_COLUMNS, readBidCells, type BidCells } from "../cells/bidCells";
 import { readSite, SITE_COLUMNS, type Site } from "../cells/siteCells";
+import { readRack, type Rack, type RackMember } from "../cells/rack";
 import { readStart } from "../cells/start";
 
 /** Columns of the Runs table. */
@@ -34,6 +35,7 @@ export const RUN_COLUMNS: readonly Column[] = [
   { name: "Straps", zero: true },
   { name: "Start" },
   { name: "Joints" },
+  { name: "Rack" },
   ...SITE_COLUMNS,
   ...BID_RUN_COLUMNS,
 ];
@@ -75,6 +77,9 @@ export interface Run extends Site, BidCells {
   readonly start?: Vec3;
   /** Where the run is coupled, from its datum end along the conduit [in]; undefined: where the program puts couplings. */
   readonly joints?: readonly number[];
+  /** Where the row is of a rack, as its cell says; and of which conduit of it the run is. */
+  readonly rackCell?: Rack;
+  readonly rack?: RackMember;
 }
 
 /** A row of the Runs table, by its place in the range: read, or told in words why not. */
@@ -147,6 +152,7 @@ function readRun(row: TableRow, name: string): Run {
   const straps = row.get("Straps");
   const start = row.get("Start");
   const joints = row.get("Joints");
+  const rack = row.get("Rack");
   return {
     name,
     job: text(row.get("Job")),
@@ -168,6 +174,7 @@ function readRun(row: TableRow, name: string): Run {
     straps: straps === null ? undefined : toNumber(straps, "Straps", { min: 0, integer: true }),
     ...(start === null ? {} : { start: readStart(start) }),
     ...(joints === null ? {} : { joints: readJoints(joints) }),
+    ...(rack === null ? {} : { rackCell: readRack(rack) }),
     ...readSite(row),
     ...readBidCells(row),
   };

@@ -35,7 +35,17 @@ export const ALLOWANCE_COLUMNS = [
 
 /** Kinds that go by one word. */
 const CLASSES: Readonly<Record<string, readonly ItemKind[]>> = {
-  fittings: ["coupling", "elbow", "expansion fitting", "connector", "locknut", "bushing", "grounding bushing"],
+  fittings: [
+    "coupling",
+    "elbow",
+    "body",
+    "union",
+    "expansion fitting",
+    "connector",
+    "locknut",
+    "bushing",
+    "grounding bushing",
+  ],
   boxes: ["box", "pull box"],
   wire: ["conductor"],
   conduit: ["stick"],

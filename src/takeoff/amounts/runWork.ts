@@ -85,8 +85,9 @@ function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string
   }
 }
 
-/** Boxes between pulls, and one at the end of a route that says so, unless To names it. */
-const pullBoxes = (built: BuiltRun): number => innerBoxes(built) + (built.run.to === "" && built.endsInBox ? 1 : 0);
+/** Boxes between pulls, and one at the end of a route that says so, unless To names it; a rack's are counted with its first conduit. */
+const pullBoxes = (built: BuiltRun): number =>
+  (built.run.rack?.place ?? 1) > 1 ? 0 : innerBoxes(built) + (built.run.to === "" && built.endsInBox ? 1 : 0);
 
 /** An elbow of another radius than the standard one is an item of its own. */
 function elbowAmount({ run }: BuiltRun, { angle, radius }: FactoryElbow): Amount {

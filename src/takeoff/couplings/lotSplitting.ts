@@ -50,8 +50,8 @@ export function runPiecesOf(
 }
 
 /** Where each piece starts; undefined where nothing may be moved: the run has elbows, or some of it is made. */
-function startsOf({ row: { built }, left }: RowWork): { inRun: number; inPull: number }[] | undefined {
-  if (left || built.pulls.some(({ elbows, asked }) => elbows.length > 0 || asked.length > 0)) return undefined;
+function startsOf({ row: { built }, run: { rack }, left }: RowWork): { inRun: number; inPull: number }[] | undefined {
+  if (left || rack || built.pulls.some(({ elbows, asked }) => elbows.length > 0 || asked.length > 0)) return undefined;
   let run = 0;
   return built.pulls.flatMap(({ joints, parts }) => {
     const starts = [0, ...joints].map((inPull) => ({ inRun: run + inPull, inPull }));

@@ -75,6 +75,13 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     { ...words, note: "Where the run begins: east, north and up of the job's own zero, as 100 0 96 or 8' 4\", 0, 8'" },
   ],
   Joints: [90, { ...words, note: "Where the run is coupled, from its datum end: 10', 20'" }],
+  Rack: [
+    110,
+    {
+      ...words,
+      note: "4 at 3 north: four conduits, 3 in. center to center, the others north of the first where the run begins; the route is the first one's",
+    },
+  ],
   Where: [
     130,
     {

@@ -18,7 +18,7 @@ const number = (header: string, width: number): Listed => [header, { width, look
 
 /** Columns of Runs that many jobs never fill: out of sight until something stands in them. */
 const SELDOM = [
-  ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints"],
+  ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints", "Rack"],
   ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
   ...["Phase", "Floor", "Height", "Alternate"],
 ];
