@@ -12,7 +12,7 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
   const { book } = await showSetUp();
   expect(book.sheets.map(({ name }) => name)).toEqual([
     ...["Runs", "Counts", "Checks", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Bend counts", "Made", "Progress"],
-    ...["Shoes", "Bench", "Stock", "Prices", "Labor", "Rules"],
+    ...["Shoes", "Bench", "Stock", "Prices", "Allowances", "Labor", "Rules"],
   ]);
   const runs = `Runs[[#All],[Run]:[${LAST_INPUT}]]`;
   expect(book.sheet("Schedule").at(0, 0)).toBe(`=CONDUIT.JOB.SCHEDULE(${runs},Shoes[#All],Rules[#All])`);
