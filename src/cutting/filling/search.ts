@@ -22,7 +22,7 @@ import type { Work } from "../model/work";
 const DIVES_PER_START = 6;
 /** Starts before all cases are looked at, and steps that may take. */
 const BRANCH_AFTER = 1;
-const BRANCH_STEPS = 4e9;
+const BRANCH_STEPS = 6e8;
 /** Fillings before the linear program of the whole is tried. */
 const FILL_TRIES = 6;
 
