@@ -7,7 +7,7 @@ const runs = runsRange(
   { Run: "B", Area: "Yard", Route: "north 7', east 4'", Raceway: "RMC", Size: "1" },
   { Run: "C", Area: "Hall", Route: "north 5'" },
 );
-const prices = [["Item", "Unit", "Price"], ["EMT 1/2 strap", "each", 0.335], ["RMC 1 strap", "each", 1.1]]; // prettier-ignore
+const prices = [["Item", "Unit", "Price"], ["EMT 1/2 strap", "each", 0.335], ["EMT 1/2 set-screw connector", "each", 0.58], ["RMC 1 strap", "each", 1.1]]; // prettier-ignore
 const labor = [["Operation", "Minutes"], ["bend", 7]]; // prettier-ignore
 
 const cents = (values: readonly unknown[]): number =>
