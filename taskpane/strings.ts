@@ -393,6 +393,8 @@ export const strings = {
       bentWords:
         "An L. The stub is measured from its end down to the back of the bend, the leg from its end to the back of the bend; the back is the outer face of the corner.",
     },
+    /** Whether it was ever measured, and where its numbers come from. */
+    standing: (measured: string, source: string) => `${measured} (source: ${source}).`,
     stillOpen: (count: number) => `${many(count, "measure", "measures")} to go.`,
     test: {
       title: "Measure it with one or two test bends",

@@ -1,6 +1,7 @@
 import { Spinner } from "@fluentui/react-components";
 import { BENT_KINDS, type Raceway } from "../../src/raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../src/raceway/tradeSize";
+import { measuredWords } from "../../src/shop/shoe/measured";
 import { readShoes } from "../../src/shop/shoe/shoeBook";
 import { attempt } from "../components/attempt";
 import { Choice } from "../components/Choice";
@@ -52,7 +53,14 @@ export function ShoeView() {
         <Choice<TradeSize> label={t.size} value={size} options={TRADE_SIZES} onChange={setSize} />
       </div>
       <Section title={t.now}>
-        {shoe.value ? <ShoeDrawing shoe={shoe.value} /> : <Notice intent="warning">{shoe.problem}</Notice>}
+        {shoe.value ? (
+          <>
+            <ShoeDrawing shoe={shoe.value} />
+            <p className="rl-hint">{t.standing(measuredWords(shoe.value), shoe.value.source)}</p>
+          </>
+        ) : (
+          <Notice intent="warning">{shoe.problem}</Notice>
+        )}
       </Section>
       <Section title={t.test.title}>
         <p>{t.test.why}</p>

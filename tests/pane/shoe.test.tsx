@@ -33,6 +33,7 @@ const shoeRow = (cells: (string | number | boolean)[][], raceway: string, size: 
 
 test("one test bend gives the shoe, and the shoe's row of Shoes takes it", async () => {
   const { book, user, fill } = await openShoe();
+  expect(screen.getByText(/^NOT MEASURED \(source: /)).toBeTruthy();
   await fill(TEST_BEND);
   await user.click(await screen.findByRole("button", { name: "Write into the EMT 1/2 row of Shoes" }));
   await screen.findByText(/The Shoes table holds the measured values/);
@@ -44,6 +45,9 @@ test("one test bend gives the shoe, and the shoe's row of Shoes takes it", async
     "Second test": "",
     Source: "one test bend",
   });
+  expect(
+    screen.getByText(/^MEASURED [\d-]{10}, radius ± 0\.22 in\..* \(source: shoes row 2: one test bend\)\.$/),
+  ).toBeTruthy();
   // By hand: a sixteenth's half on each of four readings, over 2 − π/2: radius ± 0.22; deduct ± 0.06.
   expect(String(shoeRow(book.cellsOf("Shoes"), "EMT", "1/2").Measured)).toMatch(
     /^\d{4}-\d{2}-\d{2}, radius ± 0\.22 in\., deduct ± 0\.06 in\.$/,
