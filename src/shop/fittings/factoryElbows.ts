@@ -6,6 +6,8 @@ import { minimumRadius } from "../../raceway/minimumRadius";
 import { racewayRecord, type Raceway } from "../../raceway/raceway";
 import { couplingSeat } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
+import { sameContent } from "../../memory/contents";
+import { remember } from "../../memory/remember";
 import { lengthFor, type SizedLengths } from "../../rules/sizedLengths";
 import { RouteError } from "../../route/text/routeError";
 import type { AskedElbow, RouteCorner } from "../../route/text/types";
@@ -63,6 +65,18 @@ export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): Run
     },
   };
 }
+
+/** The same, the same object where rules say the same of a raceway and size: an edit of one leaves the runs of others alone. */
+export function fittingsFor(run: OfSize, rule: FittingRule, listed: boolean): RunFittings {
+  const known = knownFittings(rule);
+  const key = `${run.raceway} ${run.size} ${listed}`;
+  const fittings = known.get(key) ?? sameFittings(fittingsOf(run, rule, listed));
+  known.set(key, fittings);
+  return fittings;
+}
+
+const sameFittings = sameContent<RunFittings>();
+const knownFittings = remember((_: FittingRule) => new Map<string, RunFittings>());
 
 /** As listed; 0, and from no list, for EMT. */
 function listedEnd({ raceway, size }: OfSize): Pick<RunFittings, "end" | "endFromMemory"> {

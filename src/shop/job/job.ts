@@ -93,16 +93,17 @@ export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook, 
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
   buildRow({ rowNumber: 1, name: run.name, run }, readShoes(shoes), fittingRule(readRules(rules)));
 
-/** Jobs of a row that are kept: with other shoes and rules it is built otherwise. */
-const KEPT = 3;
+function buildRow(row: RunRow, shoes: ShoeBook, elbows: FittingRule): JobRow {
+  if (!row.run) return row;
+  const { rowNumber, name, run } = row;
+  const outcome = buildOrWords(run, shoes, elbows);
+  return "built" in outcome ? builtRow(row, outcome.built) : { rowNumber, name, run, ...outcome };
+}
 
-const buildRow = remember(
-  (row: RunRow, shoes: ShoeBook, elbows: FittingRule): JobRow => {
-    if (!row.run) return row;
-    const { rowNumber, name, run } = row;
-    return { rowNumber, name, run, ...buildOrWords(run, shoes, elbows) };
-  },
-  { most: KEPT },
+/** A built row: the same object for a row that stands where it stood and is built as it was. */
+const builtRow = remember(
+  ({ rowNumber, name, run }: RunRow, built: BuiltRun): BuiltRow => ({ rowNumber, name, run: run!, built }),
+  { most: 3 },
 );
 
 /** A row of an alternate that is not in the job, with why; undefined for any other. */

@@ -15,13 +15,14 @@ import { formatLength } from "../../units/length";
 import { ROUNDING } from "../../units/tolerances";
 import type { Shoe } from "../shoe/shoe";
 import { radiusOf } from "../shoe/springback";
-import type { ShoeBook } from "../shoe/shoeBook";
+import type { ShoeAnswer, ShoeBook } from "../shoe/shoeBook";
 import { buildPull } from "./buildPull";
 import type { BuiltPull, BuiltRun } from "./builtRun";
 import { isBentInShop, USUAL_FITTINGS, type FittingRule } from "../fittings/fittingRule";
 import {
   byHand,
   elbowShoe,
+  fittingsFor,
   fittingsOf,
   isBought,
   radiusOfElbow,
@@ -48,41 +49,54 @@ export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): 
  * @throws InputError or NotListedError when the run cannot be built
  */
 export const buildRunWith = (run: Run, shoes: ShoeBook, elbows: FittingRule = USUAL_FITTINGS): BuiltRun =>
-  buildOnce(run, shoes, elbows);
+  isFlexible(run.raceway)
+    ? buildByHand(run, fittingsFor(run, elbows, true))
+    : buildListed(run, shoes.lookUp(run.raceway, run.size), elbows);
 
-const buildOnce = remember((run: Run, shoes: ShoeBook, rule: FittingRule): BuiltRun => {
-  if (isFlexible(run.raceway)) return buildByHand(run, rule);
-  const answer = shoes.lookUp(run.raceway, run.size);
-  const elbows = fittingsOf(run, rule, !("notListed" in answer));
-  const walked = walkOf(run);
-  const bought = elbowShoe(run, elbows.radius);
-  const isUnlisted = "notListed" in answer && !isBentInShop(run, rule);
-  if (hasOnlyElbows(walked, bought, elbows))
-    return { ...buildWalked(run, walked, bought, elbows), ...(isUnlisted && { unlisted: [] }) };
-  if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, elbows);
-  if ("unusable" in answer) throw new InputError(answer.unusable);
-  if (isUnlisted) {
-    // Nothing of the run is missing from a bid: a bend that no elbow is listed for is bought as well, and a check says so.
-    const odd = bendsOf(walked, bought).flatMap((bend) => (isBought(bend, elbows) ? [] : [bend.angle]));
-    if (odd.length > 0) {
-      const all = { ...elbows, bought: [...elbows.bought, ...odd] };
-      return { ...buildWalked(run, walked, bought, all), unlisted: [...new Set(odd)] };
+const buildListed = (run: Run, answer: ShoeAnswer, rule: FittingRule): BuiltRun =>
+  buildOnce(run, answer, fittingsFor(run, rule, !("notListed" in answer)), isBentInShop(run, rule));
+
+/** Shoes and fittings of a run that are kept: with others it is built otherwise. */
+const KEPT = 3;
+
+type BuildOnce = (run: Run, answer: ShoeAnswer, elbows: RunFittings, isBent: boolean) => BuiltRun;
+
+const buildOnce: BuildOnce = remember(
+  (run, answer, elbows, isBent) => {
+    const walked = walkOf(run);
+    const bought = elbowShoe(run, elbows.radius);
+    const isUnlisted = "notListed" in answer && !isBent;
+    if (hasOnlyElbows(walked, bought, elbows))
+      return { ...buildWalked(run, walked, bought, elbows), ...(isUnlisted && { unlisted: [] }) };
+    if ("shoe" in answer) return buildWalked(run, walked, answer.shoe, elbows);
+    if ("unusable" in answer) throw new InputError(answer.unusable);
+    if (isUnlisted) {
+      // Nothing of the run is missing from a bid: a bend that no elbow is listed for is bought as well, and a check says so.
+      const odd = bendsOf(walked, bought).flatMap((bend) => (isBought(bend, elbows) ? [] : [bend.angle]));
+      if (odd.length > 0) {
+        const all = { ...elbows, bought: [...elbows.bought, ...odd] };
+        return { ...buildWalked(run, walked, bought, all), unlisted: [...new Set(odd)] };
+      }
     }
-  }
-  const built = buildWalked(run, walked, straightOnly(run), elbows);
-  if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
-  return built;
-});
+    const built = buildWalked(run, walked, straightOnly(run), elbows);
+    if (built.pulls.some(({ parts }) => parts.bends.length > 0)) throw new NotListedError(answer.notListed);
+    return built;
+  },
+  { most: KEPT },
+);
 
 /** A run of what is laid by hand: measured along its curves, one length from box to box, nothing for the bender to do. */
-function buildByHand(run: Run, rule: FittingRule): BuiltRun {
-  const steps = readRoute(run.route);
-  const asked = steps.findIndex(({ kind }) => kind === "elbow");
-  if (asked >= 0) throw new RouteError(asked + 1, `${run.raceway} is laid by hand: it has no elbows.`);
-  const curves = steps.map((step) => (step.kind === "sweep" ? { ...step, shots: 1 } : step));
-  const walked = walkRoute(curves, outsideDiameter(run.raceway, run.size));
-  return buildWalked(run, walked, byHand(run), fittingsOf(run, rule, true));
-}
+const buildByHand = remember(
+  (run: Run, fittings: RunFittings): BuiltRun => {
+    const steps = readRoute(run.route);
+    const asked = steps.findIndex(({ kind }) => kind === "elbow");
+    if (asked >= 0) throw new RouteError(asked + 1, `${run.raceway} is laid by hand: it has no elbows.`);
+    const curves = steps.map((step) => (step.kind === "sweep" ? { ...step, shots: 1 } : step));
+    const walked = walkRoute(curves, outsideDiameter(run.raceway, run.size));
+    return buildWalked(run, walked, byHand(run), fittings);
+  },
+  { most: KEPT },
+);
 
 const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size));

@@ -1,3 +1,4 @@
+import { sameContent } from "../../memory/contents";
 import { rememberTable } from "../../memory/tables";
 import { defaultShoe } from "../../raceway/defaultShoes";
 import { outsideDiameter } from "../../raceway/dimensions";
@@ -55,11 +56,18 @@ export const readShoes: (range: unknown) => ShoeBook = rememberTable((range) => 
       if (key) spoilt.set(key, message);
     }
   }
-  const lookUp = (raceway: Raceway, size: TradeSize): ShoeAnswer => {
+  const find = (raceway: Raceway, size: TradeSize): ShoeAnswer => {
     const unusable = spoilt.get(keyOf(raceway, size));
     if (unusable !== undefined) return { unusable };
     const shoe = own.get(keyOf(raceway, size));
     return shoe ? { shoe } : builtIn(raceway, size);
+  };
+  const answers = new Map<string, ShoeAnswer>();
+  const lookUp = (raceway: Raceway, size: TradeSize): ShoeAnswer => {
+    const key = keyOf(raceway, size);
+    const answer = answers.get(key) ?? sameAnswer(find(raceway, size));
+    answers.set(key, answer);
+    return answer;
   };
   return {
     own: [...own.values()],
@@ -72,6 +80,9 @@ export const readShoes: (range: unknown) => ShoeBook = rememberTable((range) => 
     },
   };
 });
+
+/** Books that say the same of a raceway and size give the same object: an edit of one shoe leaves the runs of others alone. */
+const sameAnswer = sameContent<ShoeAnswer>();
 
 const keyOf = (raceway: Raceway, size: TradeSize): string => `${raceway} ${size}`;
 
