@@ -66,13 +66,13 @@ export function App() {
   return (
     <FluentProvider theme={usePaneTheme()} className="rl-pane">
       <style>{DRAWING_CSS}</style>
-      <UnitsProvider>
-        <LedgerProvider>
+      <LedgerProvider>
+        <UnitsProvider>
           <KeptProvider value={kept}>
             <Views />
           </KeptProvider>
-        </LedgerProvider>
-      </UnitsProvider>
+        </UnitsProvider>
+      </LedgerProvider>
     </FluentProvider>
   );
 }

@@ -309,6 +309,7 @@ export const strings = {
       more: "Area, ends, conductors, date, crew",
     },
     duplicate: "Copy of this run",
+    columns: { more: "More columns in Runs", fewer: "Hide the empty ones" },
     steps: {
       write: (text: string) => `Write ${text}`,
       title: "Route",
@@ -349,6 +350,8 @@ export const strings = {
       turned: "Any side",
       turn: "Turn",
       tilt: "Tilt",
+      upTo: (step: number, next = "") =>
+        `Drawn as far as step ${step}: step ${step + 1}, ${next}, is not drawn until the route is put right.`,
     },
     checks: {
       tab: (count: number) => (count === 0 ? "Checks" : `Checks (${count})`),

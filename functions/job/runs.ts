@@ -2,7 +2,7 @@ import { readEdition } from "../../src/raceway/code/rules";
 import { readRules } from "../../src/rules/rules";
 import { checkCells } from "../../src/shop/checks/checkCells";
 import { checkRow } from "../../src/shop/checks/checks";
-import { findingsText } from "../../src/shop/checks/findings";
+import { findingsText, rowText } from "../../src/shop/checks/findings";
 import { buildOneRow } from "../../src/shop/job/job";
 import { buildOneRun, oneRun } from "../../src/shop/run/oneRun";
 import { runBends, runDegrees, runLength, runPoints } from "../../src/shop/run/runTotals";
@@ -74,7 +74,8 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
 /**
  * Every rule the run breaks, in words; "OK" when none was found.
  *
- * With headers and row it says what JOB.CHECKS says of that run: quantity, conductors and straps count as well.
+ * With headers and row every cell of the run counts, quantity, conductors and straps as well, and the answer is short: the
+ * finding of JOB.CHECKS that weighs most, and how many more it has.
  * Example: =CONDUIT.RUN.CHECK("up 36, east 60", "EMT", "1/2") //=> OK
  * Source: each finding names its rule.
  * @customfunction RUN.CHECK
@@ -103,11 +104,9 @@ export function runCheck(
     [route, raceway, size, shoes, edition, rules, headers, row],
     (route, raceway, size, shoes, edition, rules, headers, row) => {
       const codeEdition = readEdition(edition);
-      const findings =
-        headers && row
-          ? checkCells(headers, row, { shoes, rules }, codeEdition)
-          : checkRow(buildOneRow(oneRun(route, raceway, size), shoes, rules), codeEdition, readRules(rules));
-      return findingsText(findings);
+      if (headers && row) return rowText(checkCells(headers, row, { shoes, rules }, codeEdition));
+      const alone = buildOneRow(oneRun(route, raceway, size), shoes, rules);
+      return findingsText(checkRow(alone, codeEdition, readRules(rules)));
     },
   );
 }

@@ -1,7 +1,7 @@
 import { dot } from "../geometry/vector";
-import { showInches } from "../units/show";
+import type { ShowLength } from "../units/formatLength";
 import { directionVector } from "./directions";
-import { keepWords, wordsOf } from "./text/ownWords";
+import { keepWords, lengthsAsIn, wordsOf } from "./text/ownWords";
 import { RouteError, stepError } from "./text/routeError";
 import type { LegStep, RouteStep } from "./text/types";
 
@@ -12,7 +12,11 @@ import type { LegStep, RouteStep } from "./text/types";
  *
  * @throws InputError where the leg does not end at a 90 between two of the six directions
  */
-export function centerlineLegs(steps: readonly RouteStep[], outsideDiameter: number | undefined): RouteStep[] {
+export function centerlineLegs(
+  steps: readonly RouteStep[],
+  outsideDiameter: number | undefined,
+  show: ShowLength,
+): RouteStep[] {
   return steps.map((step, index) => {
     if (step.kind !== "leg" || !step.back) return step;
     const bends = backsOf(step, index + 1, steps[index - 1], steps[index + 1]);
@@ -21,7 +25,11 @@ export function centerlineLegs(steps: readonly RouteStep[], outsideDiameter: num
     }
     const length = step.length - (bends * outsideDiameter) / 2;
     if (length > 0) return keepWords({ kind: "leg", direction: step.direction, length }, wordsOf(step));
-    throw stepError(index + 1, wordsOf(step), `a length above ${showInches((bends * outsideDiameter) / 2)}`);
+    throw stepError(
+      index + 1,
+      wordsOf(step),
+      `a length above ${lengthsAsIn(steps, show)((bends * outsideDiameter) / 2)}`,
+    );
   });
 }
 

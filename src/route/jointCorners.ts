@@ -6,7 +6,7 @@ import { tan, toDegrees, toRadians, type Degrees } from "../geometry/angle";
 import { cornerHeight, setback } from "../geometry/arc";
 import { add, along, angleBetween, cross, ORIGIN, rotate, scale, unit, type Vec3 } from "../geometry/vector";
 import { RouteError } from "./text/routeError";
-import { showInches } from "../units/show";
+import type { ShowLength } from "../units/formatLength";
 import type { Joint, OffsetJoint, SaddleJoint, Sweep } from "./courses";
 import type { AskedElbow, CornerKind, RadiusAt } from "./text/types";
 
@@ -27,11 +27,17 @@ export interface JointCorners {
 const SHOT = 10;
 
 /** @param before direction of the stretch before; @param after of the one after; @param radiusAt the shoe's [in] */
-export function jointCorners(joint: Joint, before: Vec3, after: Vec3, radiusAt: RadiusAt): JointCorners {
+export function jointCorners(
+  joint: Joint,
+  before: Vec3,
+  after: Vec3,
+  radiusAt: RadiusAt,
+  showLength: ShowLength,
+): JointCorners {
   if (joint.type === "offset") return offsetCorners(joint, before, radiusAt);
   if (joint.type === "saddle") return saddleCorners(joint, before, radiusAt);
   const turn = toDegrees(angleBetween(before, after));
-  if (joint.sweep) return sweepCorners(joint.sweep, before, after, turn, radiusAt);
+  if (joint.sweep) return sweepCorners(joint.sweep, before, after, turn, radiusAt, showLength);
   const { step, elbow } = joint;
   const radii = [radiusAt(turn, elbow)];
   return { kind: "bend", step, corners: [ORIGIN], radii, takes: 0, shift: ORIGIN, ...(elbow && { elbow }) };
@@ -67,12 +73,13 @@ function sweepCorners(
   after: Vec3,
   turn: Degrees,
   radiusAt: RadiusAt,
+  showLength: ShowLength,
 ): JointCorners {
   const shots = sweep.shots ?? Math.max(2, Math.ceil(turn / SHOT - 1e-9));
   const radius = shots === 1 ? sweep.radius : radiusAt(turn / shots);
   if (sweep.radius < radius) {
-    const least = `sweep radius must be at least the shoe's ${showInches(radius)}`;
-    throw new RouteError(step, `${least}; got ${showInches(sweep.radius)}`);
+    const least = `sweep radius must be at least the shoe's ${showLength(radius)}`;
+    throw new RouteError(step, `${least}; got ${showLength(sweep.radius)}`);
   }
   const axis = unit(cross(before, after));
   const half = setback(turn / shots, sweep.radius);

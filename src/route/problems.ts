@@ -1,11 +1,8 @@
 import { ROUNDING } from "../units/tolerances";
 import { pathParts, type Path } from "../geometry/path";
-import { showInches } from "../units/show";
+import { AS_WRITTEN, type ShowLength } from "../units/formatLength";
 import { RouteError } from "./text/routeError";
 import type { Pull, RouteCorner } from "./text/types";
-
-/** How a length [in] is shown. */
-type ShowLength = (inches: number) => string;
 
 /** The centerline of a pull. */
 export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: corners.map(({ radius }) => radius) });
@@ -17,7 +14,7 @@ export const pullPath = ({ points, corners }: Pull): Path => ({ points, radii: c
  * @example pathProblems(resolveRoute(readRoute("up 3, east 40"), 4).pulls[0]).map(({ message }) => message)
  * //=> ["step 2: the leg before the bend is 3 in. long, but its bends need 4 in. for their setbacks: 1 in. short."]
  */
-export function pathProblems(pull: Pull, showLength: ShowLength = showInches): RouteError[] {
+export function pathProblems(pull: Pull, showLength: ShowLength = AS_WRITTEN.show): RouteError[] {
   const { legs, straights } = pathParts(pullPath(pull));
   return straights.flatMap((straight, index) => {
     if (straight >= -ROUNDING) return [];

@@ -4,6 +4,7 @@ import { InputError } from "../units/errors";
 import type { Course, Stretch } from "./courses";
 import { jointCorners, type JointCorners } from "./jointCorners";
 import { centerlineLegs } from "./backs";
+import { AS_WRITTEN, type ShowLength } from "../units/formatLength";
 import { lengthsAsIn } from "./text/ownWords";
 import { RouteError } from "./text/routeError";
 import type { Pull, RadiusAt, ResolvedRoute, RouteCorner, RouteStep } from "./text/types";
@@ -35,28 +36,39 @@ export function resolveRoute(
 export interface WalkedRoute {
   readonly steps: readonly RouteStep[];
   readonly courses: readonly Course[];
+  /** Of the conduit [in], where it was given. */
+  readonly outsideDiameter: number | undefined;
 }
 
 /**
  * Walks the steps of a route.
  * @param outsideDiameter of the conduit [in]; needed only when a leg is measured to the back of its bends
+ * @param show how messages tell lengths, where the route is not metric
  * @throws InputError with the step's number, what was read and what was expected
  */
-export function walkRoute(steps: readonly RouteStep[], outsideDiameter?: number): WalkedRoute {
+export function walkRoute(
+  steps: readonly RouteStep[],
+  outsideDiameter?: number,
+  show: ShowLength = AS_WRITTEN.show,
+): WalkedRoute {
   const walk = new Walk();
-  for (const step of centerlineLegs(steps, outsideDiameter)) walk.take(step);
-  return { steps, courses: walk.finish() };
+  for (const step of centerlineLegs(steps, outsideDiameter, show)) walk.take(step);
+  return { steps, courses: walk.finish(), outsideDiameter };
 }
 
 /**
  * Lays a walked route out at a radius [in], or at one for each angle.
  * @throws InputError where a saddle or a sweep takes the whole of a leg beside it
  */
-export function layOut({ steps, courses }: WalkedRoute, radius: number | RadiusAt): ResolvedRoute {
+export function layOut(
+  { steps, courses }: WalkedRoute,
+  radius: number | RadiusAt,
+  show: ShowLength = AS_WRITTEN.show,
+): ResolvedRoute {
   if (typeof radius === "number") aboveZero(radius);
   const radiusAt: RadiusAt = (angle, elbow) =>
     aboveZero(typeof radius === "number" ? (elbow?.radius ?? radius) : radius(angle, elbow));
-  const showLength = lengthsAsIn(steps);
+  const showLength = lengthsAsIn(steps, show);
   let group = 0;
   const pulls = courses.map((course) => {
     const pull = pullOf(course, radiusAt, group, showLength);
@@ -71,8 +83,6 @@ function aboveZero(radius: number): number {
   throw new InputError(`radius must be above 0; got ${radius}.`);
 }
 
-type ShowLength = ReturnType<typeof lengthsAsIn>;
-
 function pullOf(
   { start, stretches, joints, end, fittings, whip }: Course,
   radiusAt: RadiusAt,
@@ -80,7 +90,7 @@ function pullOf(
   showLength: ShowLength,
 ): Pull {
   const made = joints.map((joint, index) =>
-    jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radiusAt),
+    jointCorners(joint, stretches[index]!.direction, stretches[index + 1]!.direction, radiusAt, showLength),
   );
   const corners: RouteCorner[] = [];
   const placed: Pull["joints"][number][] = [];

@@ -2,6 +2,7 @@ import { readEdition } from "../raceway/code/edition";
 import { readTradeSize } from "../raceway/tradeSize";
 import { InputError, isUserError, quoteValue } from "../units/errors";
 import { toInches } from "../units/length";
+import { LENGTH_UNITS } from "../units/formatLength";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
 import { readSizedLengths } from "./sizedLengths";
@@ -59,6 +60,7 @@ const READERS: Record<string, Reader> = {
   "in or standard": sized("standard", { above: 0, max: LARGEST_RADIUS }),
   "in or listed": sized("listed", { min: 0, max: LONGEST_END }),
   "multiplied or added": oneOf("multiplied", "added"),
+  "a unit of length": oneOf(...LENGTH_UNITS),
   "in by size": sized(undefined, { min: 0, max: LONGEST_END }),
   "in out or in": sized(undefined, { min: -LONGEST_END, max: LONGEST_END }),
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
@@ -91,10 +93,12 @@ function sized(word: string | undefined, limits: Limits): Reader {
 function oneOf(...words: string[]): Reader {
   return (cell, name) => {
     const word = words.find((known) => known === String(cell ?? "").trim().toLowerCase()); // prettier-ignore
-    if (word === undefined) throw mistake(name, words.join(" or "), cell);
+    if (word === undefined) throw mistake(name, inWords(words), cell);
     return word;
   };
 }
+
+const inWords = (words: readonly string[]): string => `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 
 const mistake = (name: string, expected: string, cell: unknown): InputError =>
   new InputError(`${name} must be ${expected}; got ${quoteValue(cell)}.`);

@@ -1,5 +1,6 @@
 import { InputError, quoteValue } from "./errors";
 import { withinLimits, isOmitted } from "./limits";
+import { show, showInches } from "./show";
 
 export const DENOMINATORS = [2, 4, 8, 16, 32, 64] as const;
 export type Denominator = (typeof DENOMINATORS)[number];
@@ -59,3 +60,43 @@ export function readLengthStyle(value: unknown, argument = "style"): LengthStyle
   if (found !== undefined) return found;
   throw new InputError(`${argument} must be one of ${LENGTH_STYLES.join(", ")}; got ${quoteValue(value)}.`);
 }
+
+/** In what lengths are told: as each route is written (inches but for a metric route), or always the same. */
+export const LENGTH_UNITS = ["as written", ...LENGTH_STYLES] as const;
+export type LengthUnit = (typeof LENGTH_UNITS)[number];
+
+/** A length [in] in words, to that many decimals of an inch or as many as the unit is read to. */
+export type ShowLength = (inches: number, digits?: number) => string;
+
+/** How a job tells lengths. */
+export interface Lengths {
+  readonly unit: LengthUnit;
+  /** In messages, findings and notes. */
+  readonly show: ShowLength;
+  /** As a tape is read: to the nearest 1/16 in. or millimeter. */
+  readonly tape: (inches: number) => string;
+}
+
+/** Sixteenths, as a tape has them; what would be none of them in decimals, for something is not nothing. */
+const sixteenths: ShowLength = (inches, digits) =>
+  inches !== 0 && Math.round(Math.abs(inches) * 16) === 0 ? showInches(inches, digits) : formatLength(inches);
+
+const millimeters: ShowLength = (inches) => `${show(inches * 25.4, 1)} mm`;
+
+const LENGTHS: Readonly<Record<LengthUnit, Lengths>> = {
+  "as written": { unit: "as written", show: showInches, tape: (inches) => formatLength(inches) },
+  feet: { unit: "feet", show: sixteenths, tape: (inches) => formatLength(inches) },
+  inches: { unit: "inches", show: showInches, tape: (inches) => formatLength(inches, 16, "inches") },
+  mm: { unit: "mm", show: millimeters, tape: (inches) => formatLength(inches, 16, "mm") },
+};
+
+/**
+ * How lengths are told in a unit.
+ *
+ * @example lengthsIn("feet").show(40.5) //=> 3' 4-1/2"
+ * @example lengthsIn("mm").show(40.5) //=> "1028.7 mm"
+ */
+export const lengthsIn = (unit: LengthUnit): Lengths => LENGTHS[unit];
+
+/** How lengths are told where nobody says in what. */
+export const AS_WRITTEN: Lengths = LENGTHS["as written"];

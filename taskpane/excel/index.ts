@@ -27,6 +27,6 @@ export * from "./selection";
 export * from "./settings";
 export * from "./sheets/setUp";
 export * from "./sheets/sheetPictures";
-export * from "./sheets/showColumn";
+export * from "./sheets/showColumns";
 export * from "./startup";
 export * from "./rows/stillThere";

@@ -12,6 +12,7 @@ import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { Findings } from "./Findings";
 import { Marks } from "./Marks";
+import { MoreColumns } from "./MoreColumns";
 import { RunDrawing } from "./RunDrawing";
 import { RunFields } from "./RunFields";
 import { StepList } from "./StepList";
@@ -130,6 +131,7 @@ function RunBuilder({ run }: { run: SelectedRun }) {
   return (
     <>
       <RunFields run={run} />
+      <MoreColumns />
       <div ref={list}>
         <Section title={t.steps.title}>
           <StepList
@@ -165,6 +167,12 @@ function RunBuilder({ run }: { run: SelectedRun }) {
       </div>
       <div className="rl-beside">
         {worked.built && <RunDrawing built={worked.built} beside={worked.beside} step={step} onPick={toStep} />}
+        {worked.drawn && (
+          <div>
+            <RunDrawing built={worked.drawn.built} step={step} onPick={toStep} />
+            <p className="rl-hint">{t.view.upTo(worked.drawn.upTo, steps[worked.drawn.upTo])}</p>
+          </div>
+        )}
         {draft !== "" && (
           <div className="rl-stack-wide">
             <Tabs<"checks" | "marks">

@@ -5,7 +5,8 @@ import { useLedger } from "../hooks/useLedger";
 import { untilRead } from "../hooks/untilRead";
 import { useWorkbook } from "../hooks/useWorkbook";
 import { newSheets, type SheetWishes } from "../workbook/design/newSheets";
-import type { Rows } from "../workbook/design/startRows";
+import { useUnits } from "../hooks/useUnits";
+import { ruleRows, type Rows } from "../workbook/design/startRows";
 import { EXTRAS, type TableName } from "../workbook/items";
 import { plannedNames, plannedSheets, planSetUp, type PlanItem } from "../workbook/plan";
 
@@ -26,6 +27,7 @@ export function useSetUp(): SetUp {
   const workbook = useWorkbook();
   const ledger = useLedger();
   const { currency } = useCurrency();
+  const { style } = useUnits();
   const [found, setFound] = useState<{ contents: Contents; names: Names; plan: PlanItem[] }>();
 
   const [tries, setTries] = useState(0);
@@ -48,7 +50,7 @@ export function useSetUp(): SetUp {
     if (missing.length === 0) return names;
     const items = missing.map(({ item }) => item);
     try {
-      await workbook.setUp(newSheets(items, { ...wishes, rows }), {
+      await workbook.setUp(newSheets(items, { ...wishes, rows: { Rules: ruleRows(style), ...rows } }), {
         leftOver: found.contents.blank,
         settings: workbook.namesSetting(names),
       });

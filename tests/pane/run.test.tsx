@@ -97,6 +97,18 @@ test("legs too short for their bends are told, with the way to the step", async 
   expect(document.activeElement?.getAttribute("aria-label")).toMatch(/^Step [23]$/);
 });
 
+test("what can be built of a run is drawn, and the step that cannot is named", async () => {
+  const { book, sheet } = await openRuns();
+  const drawn = () => document.querySelector(".rl-turnable svg desc")?.textContent ?? "";
+  await act(async () => book.type(sheet, 1, ROUTE, "up 30, east 60, norht 5 5, down 30"));
+  expect(await screen.findByText(/Drawn as far as step 2: step 3, norht 5 5, is not drawn/)).toBeTruthy();
+  expect(drawn()).toMatch(/90°/);
+  await act(async () => book.type(sheet, 1, ROUTE, "up 30, east 60, north 40, down 30"));
+  await waitFor(() => expect(screen.queryByText(/Drawn as far as/)).toBeNull());
+  await act(async () => book.type(sheet, 1, ROUTE, "norht 5 5, up 30"));
+  await waitFor(() => expect(document.querySelector(".rl-turnable")).toBeNull());
+});
+
 test("a run of PVC has its elbows between its pieces, in the marks and in the drawing", async () => {
   const { book, user, sheet } = await openRuns();
   await act(async () => {
@@ -118,7 +130,7 @@ test("a run of PVC has its elbows between its pieces, in the marks and in the dr
   );
   expect(screen.getAllByText("Straight; nothing to bend.")).toHaveLength(3);
   expect(screen.getByText("points opposite to the bend before")).toBeTruthy();
-  expect(screen.getAllByText("bought; laid out at 9.5 in. radius; straight ends 2 in.")).toHaveLength(2);
+  expect(screen.getAllByText('bought; laid out at 9-1/2" radius; straight ends 2"')).toHaveLength(2);
   expect(document.querySelector(".rl-turnable svg desc")?.textContent).toMatch(/elbow 90°.*elbow 90°/);
 });
 

@@ -20,8 +20,13 @@ test("an empty workbook gets the sheets of the work, in its order, and loses its
   expect(book.sheet("Takeoff").at(0, 0)).toBe(
     `=CONDUIT.JOB.TAKEOFF(${runs},Prices[#All],Shoes[#All],,Labor[#All],Rules[#All],Stock[#All],,Counts[#All],,Allowances[#All])`,
   );
-  // The rules as they are built in, each with its source; what is typed there stays text, a size too.
-  expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)));
+  // The rules as they are built in, each with its source, lengths in the pane's unit; what is typed there stays text, a size too.
+  const inFeet = ([rule, value, ...rest]: (string | number)[]) => [
+    rule,
+    rule === "Lengths shown in" ? "feet" : value,
+    ...rest,
+  ];
+  expect(book.cellsOf("Rules")).toEqual(rulesTable(readRules(null)).map(inFeet));
   expect(book.sheet("Rules").columnFormats.get(1)).toBe("@");
   expect(readBench(book.cellsOf("Bench"))).toEqual(USUAL_BENCH);
 });

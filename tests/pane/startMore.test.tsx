@@ -1,4 +1,4 @@
-import { screen, waitFor } from "@testing-library/react";
+import { act, screen, waitFor } from "@testing-library/react";
 import { FakeBook, type Cell } from "./support/fakeBook";
 import { showPane, showSetUp } from "./support/showPane";
 
@@ -118,6 +118,18 @@ test("the unit a person chose is kept in the workbook and found again", async ()
   page.unmount();
   await showPane(book);
   await waitFor(() => expect(screen.getByRole<HTMLInputElement>("radio", { name: "mm" }).checked).toBe(true));
+});
+
+test("in a workbook that is set up the unit is the rule's: the pane writes it there, and follows what is typed there", async () => {
+  const { book, user } = await showPane();
+  await user.click(await screen.findByRole("button", { name: "Set up" }));
+  await screen.findByText(/This workbook is set up/);
+  const rule = () => book.cellsOf("Rules").findIndex(([name]) => name === "Lengths shown in");
+  expect(book.cellsOf("Rules")[rule()]![1]).toBe("feet");
+  await user.click(screen.getByRole("radio", { name: "mm" }));
+  await waitFor(() => expect(book.cellsOf("Rules")[rule()]![1]).toBe("mm"));
+  await act(async () => book.type(book.sheet("Rules"), rule(), 1, "inches"));
+  await waitFor(() => expect(screen.getByRole<HTMLInputElement>("radio", { name: "in." }).checked).toBe(true));
 });
 
 test("in millimeters a bare number means millimeters", async () => {

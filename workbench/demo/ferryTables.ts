@@ -119,6 +119,7 @@ export const demoLabor: readonly (readonly DemoCell[])[] = [
 /** Rules of this job in place of the built-in ones; JOB.RULES shows them all. */
 export const demoRules: readonly (readonly DemoCell[])[] = [
   ["Rule", "Value", "Unit", "Source"],
+  ["Lengths shown in", "feet", "a unit of length", "this job: as the tapes read"],
   ["Factory elbows above size, metal", 1, "trade size", "this job: larger sizes are bought bent"],
   ["Conductor make-up at each end", 48, "in", "this job: panels are tall"],
   ["Shortest offcut to keep", 18, "in", "this job: the rack is small"],

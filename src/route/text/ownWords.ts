@@ -1,4 +1,5 @@
-import { show, showInches } from "../../units/show";
+import { AS_WRITTEN, type ShowLength } from "../../units/formatLength";
+import { show } from "../../units/show";
 import type { RouteStep } from "./types";
 import { writeStep } from "./writeRoute";
 
@@ -21,14 +22,14 @@ const METRIC = {
 };
 
 /**
- * How messages about a route show lengths: in the metric unit that its writer uses first, else in inches.
+ * How messages about a route show lengths: in the metric unit that its writer uses first, else as the job does.
  *
  * @example lengthsAsIn(readRoute("up 1.2 m, east 3 m"))(69.685) //=> "1.77 m"
  */
-export function lengthsAsIn(steps: readonly RouteStep[]): (inches: number) => string {
+export function lengthsAsIn(steps: readonly RouteStep[], usual: ShowLength = AS_WRITTEN.show): ShowLength {
   const unit = /\d\s*(mm|cm|m)\b/i.exec(steps.map(wordsOf).join(", "))?.[1]?.toLowerCase() as
     keyof typeof METRIC | undefined;
-  if (!unit) return showInches;
+  if (!unit) return usual;
   const { inches: size, digits } = METRIC[unit];
   return (inches) => `${show(inches / size, digits)} ${unit}`;
 }

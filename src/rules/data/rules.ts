@@ -4,6 +4,13 @@ import type { TakeoffRule } from "./takeoffRule";
 /** The rules as they are where nobody changes one. Their names are keys that the compiler knows. */
 export const RULES = [
   {
+    rule: "Lengths shown in",
+    value: "as written",
+    unit: "a unit of length",
+    source:
+      "your choice: feet, inches or mm, in messages, notes and texts of lengths; as written: inches, but mm or m where a route is",
+  },
+  {
     rule: "Couplings with each stick, EMT",
     value: 0,
     unit: "each",

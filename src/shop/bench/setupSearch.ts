@@ -111,7 +111,7 @@ function search(
 function takenUp({ done, steps, next }: Way, rooms: Rooms): Pick<Way, "done" | "steps"> | null {
   if (!next) return { done, steps };
   const { index, hook } = next;
-  if (tailProblem(rooms.piece, done, index, hook, rooms.shoe) !== "") return null;
+  if (tailProblem(rooms.piece, done, index, hook, rooms.shoe)) return null;
   const room = rooms.of(done, index, hook);
   return room.blocked.length > 0 ? null : { done: withMade(done, index), steps: [...steps, { index, hook, room }] };
 }

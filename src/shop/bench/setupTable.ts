@@ -1,5 +1,5 @@
 import { remember } from "../../memory/remember";
-import { showInches } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
 import type { Bench } from "./bench";
 import { linesOf, type Job } from "../job/job";
 import { runPieces, type BuiltRun, type Piece } from "../run/builtRun";
@@ -70,16 +70,16 @@ function pieceLines(built: BuiltRun, piece: Piece, bench: Bench): SetupRow[] {
       beside,
       behind,
       ahead,
-      verdict(setup, step, bench),
+      verdict(setup, step, bench, built.lengths),
     ];
   });
 }
 
-function verdict(setup: Setup, step: SetupStep, bench: Bench): string {
+function verdict(setup: Setup, step: SetupStep, bench: Bench, { show }: Lengths): string {
   const words = [
-    ...step.room.blocked,
-    step.room.behind > bench.supportBeyond ? `support the hooked end, ${showInches(step.room.behind, 0)} out` : "",
-    step.room.ahead > bench.supportBeyond ? `support the free end, ${showInches(step.room.ahead, 0)} out` : "",
+    ...step.room.blocked.map((words) => words(show)),
+    step.room.behind > bench.supportBeyond ? `support the hooked end, ${show(step.room.behind, 0)} out` : "",
+    step.room.ahead > bench.supportBeyond ? `support the free end, ${show(step.room.ahead, 0)} out` : "",
   ].filter((text) => text !== "");
   if (setup.order === "none works") words.unshift("no order of bends works on this bench");
   else if (setup.order === "stopped")

@@ -1,8 +1,8 @@
-import { showInches } from "../../units/show";
+import type { ShowLength } from "../../units/formatLength";
 import type { Bench } from "./bench";
 import { stroke } from "./benchShape";
 import type { Piece } from "../run/builtRun";
-import { tailProblem } from "../schedule/heldTail";
+import { tailProblem, type Told } from "../schedule/heldTail";
 import type { Hook } from "../shoe/marks";
 import type { Shoe } from "../shoe/shoe";
 
@@ -15,7 +15,7 @@ export interface StrokeRoom {
   readonly behind: number;
   readonly ahead: number;
   /** Why the stroke cannot be made; empty when it can. */
-  readonly blocked: readonly string[];
+  readonly blocked: readonly Told[];
 }
 
 /** Rounding allowed before something counts as hit [in]. */
@@ -48,17 +48,18 @@ export function strokeRoom(
   });
   const blocked = [
     room.below > bench.height + TOUCH
-      ? `meets the floor: reaches ${showInches(room.below, 1)} below the conduit, the floor is ${showInches(bench.height, 1)} below`
-      : "",
+      ? (show: ShowLength) =>
+          `meets the floor: reaches ${show(room.below, 1)} below the conduit, the floor is ${show(bench.height, 1)} below`
+      : undefined,
     room.above > bench.roomAbove + TOUCH
-      ? `needs ${showInches(room.above, 1)} above the conduit; there is ${showInches(bench.roomAbove, 1)}`
-      : "",
+      ? (show: ShowLength) => `needs ${show(room.above, 1)} above the conduit; there is ${show(bench.roomAbove, 1)}`
+      : undefined,
     room.beside > bench.roomBeside + TOUCH
-      ? `needs ${showInches(room.beside, 1)} beside the conduit; there is ${showInches(bench.roomBeside, 1)}`
-      : "",
-    onTable ? "meets the table" : "",
+      ? (show: ShowLength) => `needs ${show(room.beside, 1)} beside the conduit; there is ${show(bench.roomBeside, 1)}`
+      : undefined,
+    onTable ? () => "meets the table" : undefined,
     tailProblem(piece, done, index, hook, shoe),
-  ].filter((words) => words !== "");
+  ].filter((words) => words !== undefined);
   return { ...room, blocked };
 }
 

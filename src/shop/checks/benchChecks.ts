@@ -1,5 +1,5 @@
 import { ROUNDING } from "../../units/tolerances";
-import { showDegrees, showInches } from "../../units/show";
+import { showDegrees } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun, type Piece } from "../run/builtRun";
 import { tidyDegrees } from "../../geometry/angle";
 import { dialOrWords } from "../shoe/dialOrWords";
@@ -92,8 +92,8 @@ export function crowdedBends(built: BuiltRun): Finding[] {
           weight: "look",
           rule: "bends must not overlap and the shoe must seat between them",
           finding:
-            `steps ${before.step} and ${after.step}: ${showInches(straight, 2)} of straight conduit between two bends; ` +
-            `the shoe needs ${showInches(built.shoe.shortestTail, 2)}.`,
+            `steps ${before.step} and ${after.step}: ${built.lengths.show(straight, 2)} of straight conduit between two bends; ` +
+            `the shoe needs ${built.lengths.show(built.shoe.shortestTail, 2)}.`,
           fix: "Lengthen the leg between them, use smaller angles, or see JOB.SETUP for an order that works.",
           step: after.step,
         },

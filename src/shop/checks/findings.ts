@@ -12,7 +12,18 @@ export function findingsTable(findings: readonly Finding[], runCount: number): s
 
 const findingCells = remember(({ run, weight, rule, finding, fix }: Finding) => [run, weight, rule, finding, fix]);
 
-/** The findings of one run as one cell's text; "OK" without any. */
+/**
+ * What a row of a table says of its run: the finding that weighs most and how many more there are, so that the row stays
+ * low; Checks has them whole. "OK" without any.
+ */
+export function rowText(findings: readonly Finding[]): string {
+  const first = findings.find(({ weight }) => weight === "stop") ?? findings[0];
+  if (!first) return "OK";
+  const more = findings.length - 1;
+  return more === 0 ? first.finding : `${first.finding} (${more} more in Checks)`;
+}
+
+/** The findings of one run as one text; "OK" without any. */
 export function findingsText(findings: readonly Finding[]): string {
   if (findings.length === 0) return "OK";
   return findings.map(({ rule, finding, fix }) => `${finding} (${rule}) ${fix}`).join(" | ");

@@ -2,8 +2,6 @@ import { nearestOf } from "../../geometry/nearest";
 import { samplePath } from "../../geometry/span";
 import { norm, subtract, type Vec3 } from "../../geometry/vector";
 import { pullPath } from "../../route/problems";
-import { formatLength } from "../../units/length";
-import { showInches } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { BuiltRun } from "../run/builtRun";
 import type { Finding } from "../code/finding";
@@ -57,12 +55,17 @@ const farApart = ({ ends: [a, b] }: Bit, { ends: [c, d] }: Bit, thick: number): 
       Math.min(c[axis], d[axis]) - Math.max(a[axis], b[axis]) > thick,
   );
 
-const finding = ({ run, shoe }: BuiltRun, one: number, other: number, apart: number): Finding => ({
+const finding = (
+  { run, shoe, lengths: { show, tape } }: BuiltRun,
+  one: number,
+  other: number,
+  apart: number,
+): Finding => ({
   run: run.name,
   weight: "stop",
   rule: "a run must not cross or touch itself",
   finding:
-    `at ${formatLength(one)} and ${formatLength(other)} along it the run comes within ${showInches(apart, 2)} of itself, center to ` +
-    `center; the conduit is ${showInches(shoe.outsideDiameter)} thick.`,
+    `at ${tape(one)} and ${tape(other)} along it the run comes within ${show(apart, 2)} of itself, center to ` +
+    `center; the conduit is ${show(shoe.outsideDiameter)} thick.`,
   fix: "Move one of the legs, or put a box where they meet.",
 });

@@ -1,6 +1,7 @@
 import { tan, toRadians, type Degrees } from "../../geometry/angle";
 import { gain } from "../../geometry/arc";
-import { showInches } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
+import { lengthsOf } from "../../rules/lengthsRule";
 import { builtRows, type Job } from "../job/job";
 import { runBends } from "../run/runTotals";
 import { measuredWords } from "../shoe/measured";
@@ -11,18 +12,20 @@ import type { Finding } from "../code/finding";
 export function unmeasuredShoes(job: Job): Finding[] {
   const bending = builtRows(job).filter(({ built }) => runBends(built) > 0);
   const shoes = new Map(bending.map(({ built: { shoe } }) => [`${shoe.raceway} ${shoe.size}`, shoe]));
-  return [...shoes].flatMap(([name, shoe]) => (shoe.measured === undefined ? [unmeasured(name, shoe)] : []));
+  return [...shoes].flatMap(([name, shoe]) =>
+    shoe.measured === undefined ? [unmeasured(name, shoe, lengthsOf(job.rules))] : [],
+  );
 }
 
-const unmeasured = (name: string, shoe: Shoe): Finding => ({
+const unmeasured = (name: string, shoe: Shoe, { show }: Lengths): Finding => ({
   run: "Shoes",
   weight: "look",
   rule: "a shoe is measured before its marks are trusted (common practice)",
   finding:
-    `${name} is ${measuredWords(shoe)}: radius ${showInches(shoe.radius)}, deduct ${showInches(shoe.deduct)} (${shoe.source}). ` +
+    `${name} is ${measuredWords(shoe)}: radius ${show(shoe.radius)}, deduct ${show(shoe.deduct)} (${shoe.source}). ` +
     `For each inch the radius is larger at the same deduct, a stub-up's mark stays, its conduit is cut ` +
-    `${showInches(gain(90, 1), 2)} too long, and the arrow's mark of a 30 lies ${showInches(markPerInch(30), 2)}, of a 45 ` +
-    `${showInches(markPerInch(45), 2)} too near the hooked end.`,
+    `${show(gain(90, 1), 2)} too long, and the arrow's mark of a 30 lies ${show(markPerInch(30), 2)}, of a 45 ` +
+    `${show(markPerInch(45), 2)} too near the hooked end.`,
   fix: "Bend one test 90 and keep it (The shoe in the pane, or SHOE.CALIBRATE); write the date and ± under Measured in Shoes.",
 });
 

@@ -6,7 +6,7 @@ import { degreesLimitRule, nameRule, radiusRule, type Edition } from "../../race
 import { isFlexible } from "../../raceway/raceway";
 import { countSupports, supportRule } from "../../raceway/code/supports";
 import { isUserError } from "../../units/errors";
-import { show, showDegrees, showInches } from "../../units/show";
+import { show, showDegrees } from "../../units/show";
 import { runPieces, type BuiltRun } from "../run/builtRun";
 import { standsFree } from "../../wiring/place";
 import type { Finding } from "./finding";
@@ -31,7 +31,7 @@ export function tooManyDegrees(built: BuiltRun, edition: Edition): Finding[] {
 }
 
 /** Least radius of a curve that is laid by hand. */
-function curvesTooTight({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
+function curvesTooTight({ run, pulls, lengths }: BuiltRun, edition: Edition): Finding[] {
   const least = minimumRadius(run.size, "other");
   return pulls.flatMap(({ pull }) =>
     pull.corners.flatMap(({ radius, step }): Finding[] => {
@@ -41,7 +41,7 @@ function curvesTooTight({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
           run: run.name,
           weight: "stop",
           rule: nameRule(radiusRule(run.raceway, edition)),
-          finding: `step ${step}: a curve of ${showInches(radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
+          finding: `step ${step}: a curve of ${lengths.show(radius)} radius; ${run.raceway} ${run.size} needs at least ${lengths.show(least)}.`,
           fix: "Give the sweep a larger radius, or leave it out.",
           step,
         },
@@ -62,7 +62,7 @@ export function tooTight(built: BuiltRun, edition: Edition): Finding[] {
       run: run.name,
       weight: "stop",
       rule: nameRule(radiusRule(run.raceway, edition)),
-      finding: `the shoe bends to ${showInches(radius)} radius; ${run.raceway} ${run.size} needs at least ${showInches(least)}.`,
+      finding: `the shoe bends to ${built.lengths.show(radius)} radius; ${run.raceway} ${run.size} needs at least ${built.lengths.show(least)}.`,
       fix: "Use a shoe with a larger radius, or correct Radius in the Shoes table.",
     },
   ];
@@ -126,7 +126,7 @@ export function tooFewStraps(built: BuiltRun, edition: Edition): Finding[] {
       rule: nameRule(rule),
       finding:
         `${run.straps} straps are planned${run.straps === 0 ? " (or the cell is empty)" : ""}; the run needs at least ${needed}: one within ` +
-        `${showInches(rule.fromEnd)} of each box and no more than ${showInches(rule.limit)} apart.`,
+        `${built.lengths.show(rule.fromEnd)} of each box and no more than ${built.lengths.show(rule.limit)} apart.`,
       fix: `Plan ${needed} straps or more.`,
     },
   ];

@@ -2,8 +2,7 @@ import { isFlexible } from "../../raceway/raceway";
 import { expansionRule, hasExpansion } from "../../raceway/code/expansion";
 import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import type { RuleBook } from "../../rules/rules";
-import { formatLength } from "../../units/length";
-import { show, showInches } from "../../units/show";
+import { show } from "../../units/show";
 import type { BuiltRun } from "../run/builtRun";
 import type { Run } from "../run/runsTable";
 import type { Finding } from "./finding";
@@ -32,7 +31,7 @@ export function expansionNeeded(built: BuiltRun, edition: Edition, rules: RuleBo
       weight: "look",
       rule: nameRule(expansionRule(run.raceway, edition)),
       finding:
-        `a straight of ${formatLength(most.length)} of ${run.raceway} moves ${showInches(most.change, 2)} over ` +
+        `a straight of ${built.lengths.tape(most.length)} of ${run.raceway} moves ${built.lengths.show(most.change, 2)} over ` +
         `${show(degreesOf(run, rules)!, 0)} °F; the take-off counts ${fittings === 1 ? "one expansion fitting" : `${fittings} expansion fittings`}.`,
       fix:
         (run.place ? "" : "Write buried, in concrete or exposed under Where. ") +

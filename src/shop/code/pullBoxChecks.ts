@@ -4,7 +4,6 @@ import { dot } from "../../geometry/vector";
 import { pullBoxDimension } from "../../raceway/code/pullBox";
 import { commonRule, nameRule, type Edition } from "../../raceway/code/rules";
 import { pullPath } from "../../route/problems";
-import { showInches } from "../../units/show";
 import { needsThroat } from "../../wiring/roles";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
 import { bodyOf } from "../run/pullEnds";
@@ -12,7 +11,7 @@ import type { Finding } from "./finding";
 import { runConductors } from "./runConductors";
 
 /** Boxes along a run whose conductors are 4 AWG or larger: how large each must be, by how the conduit goes on from it. */
-export function pullBoxSizes({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
+export function pullBoxSizes({ run, pulls, lengths }: BuiltRun, edition: Edition): Finding[] {
   if (pulls.length < 2 || !needsThroat(runConductors(run))) return [];
   let boxes = 0;
   return pulls.slice(1).flatMap((after, index): Finding[] => {
@@ -21,7 +20,7 @@ export function pullBoxSizes({ run, pulls }: BuiltRun, edition: Edition): Findin
     const name = bodyOf(end) ?? `box ${(boxes += 1)}`;
     const turn = turnBetween(pulls[index]!, after);
     const size = (rows: readonly (typeof run.size)[]) =>
-      showInches(pullBoxDimension([rows], turn === "straight" ? "straight" : "angle"));
+      lengths.show(pullBoxDimension([rows], turn === "straight" ? "straight" : "angle"));
     const words = {
       straight: () => `a straight pull: at least ${size([run.size])} long`,
       angle: () =>

@@ -12,7 +12,8 @@ import { lengthFor, type SizedLengths } from "../../rules/sizedLengths";
 import { RouteError } from "../../route/text/routeError";
 import type { AskedElbow, RouteCorner } from "../../route/text/types";
 import { InputError, NotListedError } from "../../units/errors";
-import { showDegrees, showInches } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
+import { showDegrees } from "../../units/show";
 import { ROUNDING } from "../../units/tolerances";
 import type { EndKind } from "./endKind";
 import { elbowAngles, type FittingRule } from "./fittingRule";
@@ -43,6 +44,8 @@ export interface RunFittings {
   readonly bell: number;
   /** How far the conduit ends before what it goes to; negative where it goes on into it. */
   readonly takeOut: Readonly<Record<EndKind, number>>;
+  /** How lengths of the run are told. */
+  readonly lengths: Lengths;
 }
 
 /** The fittings of a run. @param listed false where no shoe is listed for it */
@@ -63,6 +66,7 @@ export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): Run
       hub: own(rule.takeOut.hub) ?? 0,
       body: own(rule.takeOut.body) ?? 0,
     },
+    lengths: rule.lengths,
   };
 }
 
@@ -110,8 +114,9 @@ const isElbow = (angle: Degrees, angles: readonly number[]): boolean => angles.s
 export function radiusOfElbow(run: OfSize, elbows: RunFittings, angle: Degrees, asked?: AskedElbow): number {
   const radius = asked?.radius ?? elbows.radius;
   const least = standardElbowRadius(run.size).value;
+  const { show } = elbows.lengths;
   if (radius < least - ROUNDING) {
-    const limit = `of ${run.raceway} ${run.size} must be at least ${showInches(least)} (NEC chapter 9, table 2); got ${showInches(radius)}`;
+    const limit = `of ${run.raceway} ${run.size} must be at least ${show(least)} (NEC chapter 9, table 2); got ${show(radius)}`;
     if (asked && asked.radius !== null) throw new RouteError(asked.step, `the radius of an elbow ${limit}`);
     throw new InputError(`Factory elbow radius ${limit}`);
   }

@@ -2,6 +2,8 @@ import { remember } from "../../memory/remember";
 import { isFlexible, racewayRecord, type Raceway } from "../../raceway/raceway";
 import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
 import { readRules, type RuleBook, type RuleName } from "../../rules/rules";
+import { lengthsOf } from "../../rules/lengthsRule";
+import type { Lengths } from "../../units/formatLength";
 import type { EndKind } from "./endKind";
 import { readSizedLengths, type SizedLengths } from "../../rules/sizedLengths";
 
@@ -26,6 +28,8 @@ export interface FittingRule {
   readonly gap: SizedLengths;
   readonly bell: SizedLengths;
   readonly takeOut: Readonly<Record<EndKind, SizedLengths>>;
+  /** How lengths of a run are told. */
+  readonly lengths: Lengths;
 }
 
 /** Which bends are bought as factory elbows, by the rules in force. */
@@ -43,6 +47,7 @@ export const fittingRule: (rules: RuleBook) => FittingRule = remember((rules) =>
     hub: ownLengths(rules, "Take-out at a hub"),
     body: ownLengths(rules, "Take-out at a body"),
   },
+  lengths: lengthsOf(rules),
 }));
 
 /** The lengths of a rule that the shop has written; none where its word leaves them to the program. */

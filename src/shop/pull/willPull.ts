@@ -1,6 +1,6 @@
 import type { RuleBook } from "../../rules/rules";
 import { isUserError } from "../../units/errors";
-import { show, showInches } from "../../units/show";
+import { show } from "../../units/show";
 import { mayJam, weightCorrection } from "../../wiring/pulling";
 import type { Finding } from "../code/finding";
 import { runConductors } from "../code/runConductors";
@@ -78,7 +78,7 @@ function findingOf(built: BuiltRun, place: number, ways: readonly [Way, Way], { 
 const wayInWords = ({ tension, sidewall }: Way): string =>
   `${show(tension, 0)} lb${sidewall > 0 ? `, ${show(sidewall, 0)} lb/ft at a bend` : ""}`;
 
-function jams({ run, pulls }: BuiltRun, { count, diameter, cables }: Pulling): Finding[] {
+function jams({ run, pulls, lengths }: BuiltRun, { count, diameter, cables }: Pulling): Finding[] {
   const bends = pulls.some(({ parts }) => parts.bends.length > 0);
   if (!bends || !mayJam(count, cables.ratio)) return [];
   return [
@@ -86,7 +86,7 @@ function jams({ run, pulls }: BuiltRun, { count, diameter, cables }: Pulling): F
       run: run.name,
       weight: "look",
       rule: "three cables may jam at a bend where the bore is 2.8 to 3.2 times one of them",
-      finding: `${run.conductors}: ${run.raceway} ${run.size} has ${show(cables.ratio, 2)} times their ${showInches(diameter, 3)}.`,
+      finding: `${run.conductors}: ${run.raceway} ${run.size} has ${show(cables.ratio, 2)} times their ${lengths.show(diameter, 3)}.`,
       fix: "Use another size, or have the three bound together.",
     },
   ];

@@ -4,7 +4,7 @@ import { pathParts } from "../../geometry/path";
 import { pullPath } from "../../route/problems";
 import type { Pull } from "../../route/text/types";
 import { InputError } from "../../units/errors";
-import { showInches } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
 import type { RunFittings } from "../fittings/factoryElbows";
 import { askedJoints } from "./askedJoints";
 import type { BuiltPull, BuiltRun, FactoryElbow, Piece, PieceBend } from "./builtRun";
@@ -80,7 +80,7 @@ function pieceSpans(
   const { fittings } = making.taken;
   const besideElbow = from > 0 || elbow !== undefined;
   if (besideElbow && to - trail - from - lead <= NO_CONDUIT) return [];
-  refuseTakeOut(stretch);
+  refuseTakeOut(stretch, fittings.lengths);
   // From here on the conduit is seen with half a gap at each end, so that every piece is its span less one gap.
   const half = fittings.gap / 2;
   const [begin, end] = [from + lead - half, to - trail + half];
@@ -119,18 +119,19 @@ function jointsIn(
       return to === end ? joints : [...joints, to];
     });
   }
-  const { gap } = making.taken.fittings;
+  const { gap, lengths } = making.taken.fittings;
+  const { show } = lengths;
   const stick = making.stick + gap;
   const fixed = making.joints
     ?.filter((joint) => joint > stretch.from && joint < stretch.to)
     .map((joint) => joint - begin);
   const joints = fixed
-    ? fixedJoints(fixed, end - begin, stick, zones, making.start + begin)
+    ? fixedJoints(fixed, end - begin, stick, zones, making.start + begin, lengths)
     : jointsOf(end - begin, stick, zones, 2 * besideBend(making) + gap);
   if (!("tooLong" in joints)) return joints.map((joint) => begin + joint);
   const [first, last] = [begin + joints.tooLong.from, begin + joints.tooLong.to];
   throw new InputError(
-    `A stick of ${showInches(making.stick)} cannot span from ${showInches(first, 2)} to ${showInches(last, 2)} along the conduit: bends ` +
+    `A stick of ${show(making.stick)} cannot span from ${show(first, 2)} to ${show(last, 2)} along the conduit: bends ` +
       `stand too close together for a coupling in between. Make a leg longer or use a longer stick.`,
   );
 }
@@ -142,7 +143,7 @@ const clipped = (zone: CouplingZone, from: number, to: number): CouplingZone[] =
 };
 
 /** @throws InputError where the fittings at the ends of a pull take more than the straight conduit there */
-function refuseTakeOut({ from, to, lead, trail, bends, elbow }: Stretch): void {
+function refuseTakeOut({ from, to, lead, trail, bends, elbow }: Stretch, { show }: Lengths): void {
   const [first, last] = [bends[0], bends.at(-1)];
   const isWhole = from === 0 && elbow === undefined && !first;
   const ends = [
@@ -157,8 +158,8 @@ function refuseTakeOut({ from, to, lead, trail, bends, elbow }: Stretch): void {
   for (const { isEnd, takes, has, where } of ends) {
     if (!isEnd || takes <= 0 || takes <= has - (isWhole ? NO_CONDUIT : -ROUNDING)) continue;
     throw new InputError(
-      `Fittings take ${showInches(takes)} out at the ${isWhole ? "ends" : where} of a pull, but the straight conduit there is ` +
-        `${showInches(has)} (rules Take-out at a box, a hub, a body).`,
+      `Fittings take ${show(takes)} out at the ${isWhole ? "ends" : where} of a pull, but the straight conduit there is ` +
+        `${show(has)} (rules Take-out at a box, a hub, a body).`,
     );
   }
 }

@@ -7,11 +7,12 @@ import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/text/ownWords";
 import { pullPath, refuseShortLegs } from "../../route/problems";
-import type { PullEnd, Whip } from "../../route/text/types";
+import type { PullEnd, RadiusAt, ResolvedRoute, Whip } from "../../route/text/types";
 import { readRoute } from "../../route/text/readRoute";
+import { withAngleThatDoes } from "../../route/anglesThatDo";
 import { layOut, walkRoute, type WalkedRoute } from "../../route/resolveRoute";
 import { InputError, NotListedError } from "../../units/errors";
-import { formatLength } from "../../units/length";
+import { AS_WRITTEN, type Lengths } from "../../units/formatLength";
 import { ROUNDING } from "../../units/tolerances";
 import type { Shoe } from "../shoe/shoe";
 import { radiusOf } from "../shoe/springback";
@@ -39,7 +40,7 @@ import type { Run } from "./runsTable";
  * @throws InputError when the route cannot be read or cannot be built with this shoe
  */
 export const buildRun = (run: Run, shoe: Shoe, elbows: readonly number[] = []): BuiltRun =>
-  buildWalked(run, walkOf(run), shoe, { ...fittingsOf(run, USUAL_FITTINGS, true), bought: elbows });
+  buildWalked(run, walkOf(run, AS_WRITTEN), shoe, { ...fittingsOf(run, USUAL_FITTINGS, true), bought: elbows });
 
 /**
  * Works a run out with the shoe that the shop has for it. A run whose every bend is a factory elbow needs none; one with
@@ -63,7 +64,7 @@ type BuildOnce = (run: Run, answer: ShoeAnswer, elbows: RunFittings, isBent: boo
 
 const buildOnce: BuildOnce = remember(
   (run, answer, elbows, isBent) => {
-    const walked = walkOf(run);
+    const walked = walkOf(run, elbows.lengths);
     const bought = elbowShoe(run, elbows.radius);
     const isUnlisted = "notListed" in answer && !isBent;
     if (hasOnlyElbows(walked, bought, elbows))
@@ -92,25 +93,24 @@ const buildByHand = remember(
     const asked = steps.findIndex(({ kind }) => kind === "elbow");
     if (asked >= 0) throw new RouteError(asked + 1, `${run.raceway} is laid by hand: it has no elbows.`);
     const curves = steps.map((step) => (step.kind === "sweep" ? { ...step, shots: 1 } : step));
-    const walked = walkRoute(curves, outsideDiameter(run.raceway, run.size));
+    const walked = walkRoute(curves, outsideDiameter(run.raceway, run.size), fittings.lengths.show);
     return buildWalked(run, walked, byHand(run), fittings);
   },
   { most: KEPT },
 );
 
-const walkOf = ({ route, raceway, size }: Run): WalkedRoute =>
-  walkRoute(readRoute(route), outsideDiameter(raceway, size));
+const walkOf = ({ route, raceway, size }: Run, { show }: Lengths): WalkedRoute =>
+  walkRoute(readRoute(route), outsideDiameter(raceway, size), show);
 
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFittings): BuiltRun {
-  const { pulls, endsInBox } = layOut(walked, (angle, elbow) =>
+  const { bell, lengths } = fittings;
+  const radiusAt: RadiusAt = (angle, elbow) =>
     isBought({ angle, corner: { elbow } }, fittings)
       ? radiusOfElbow(run, fittings, angle, elbow)
       : isFlexible(run.raceway)
         ? shoe.radius
-        : radiusOf(shoe, angle),
-  );
-  refuseShortLegs(pulls, lengthsAsIn(walked.steps));
-  const { bell } = fittings;
+        : radiusOf(shoe, angle);
+  const { pulls, endsInBox } = laidOut(walked, radiusAt, lengths);
   const stick = bell === 0 ? run.stick : usableStick(run.raceway, run.size, run.stick, bell);
   const takeOut = (name: string): number => {
     const kind = endKind(name);
@@ -143,12 +143,23 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
     start += made.parts.developed;
     return made;
   });
-  refuseLostJoints(run, built, start);
-  return { run: stick === run.stick ? run : { ...run, stick }, shoe, fittings, pulls: built, endsInBox };
+  refuseLostJoints(run, built, start, lengths);
+  return { run: stick === run.stick ? run : { ...run, stick }, shoe, fittings, lengths, pulls: built, endsInBox };
+}
+
+/** Lays a run out. @throws RouteError that says which angle would do, where one would */
+function laidOut(walked: WalkedRoute, radiusAt: RadiusAt, { show }: Lengths): ResolvedRoute {
+  try {
+    const route = layOut(walked, radiusAt, show);
+    refuseShortLegs(route.pulls, lengthsAsIn(walked.steps, show));
+    return route;
+  } catch (error) {
+    throw withAngleThatDoes(error, walked, radiusAt);
+  }
 }
 
 /** Joints that the row asks for and that stand in a factory elbow, at a box or past the run's end. @throws InputError */
-function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], length: number): void {
+function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], length: number, { tape }: Lengths): void {
   let start = 0;
   const made = pulls.flatMap((pull) => {
     const own = pull.joints.map((joint) => joint + start);
@@ -157,8 +168,8 @@ function refuseLostJoints({ joints = [] }: Run, pulls: readonly BuiltPull[], len
   });
   const lost = joints.find((joint) => !made.some((one) => Math.abs(one - joint) < ROUNDING));
   if (lost === undefined) return;
-  const why = lost < length ? "is at a box or in a factory elbow" : `is past the run's end at ${formatLength(length)}`;
-  throw new InputError(`Joints: ${formatLength(lost)} ${why}.`);
+  const why = lost < length ? "is at a box or in a factory elbow" : `is past the run's end at ${tape(length)}`;
+  throw new InputError(`Joints: ${tape(lost)} ${why}.`);
 }
 
 /** A run's bends, laid out with a shoe. */

@@ -1,6 +1,7 @@
 import type { Degrees } from "../../geometry/angle";
 import type { PathParts } from "../../geometry/path";
 import type { JointFitting, Pull, RouteCorner } from "../../route/text/types";
+import type { Lengths } from "../../units/formatLength";
 import type { Run } from "./runsTable";
 import { ROUNDING } from "../../units/tolerances";
 import type { RunFittings } from "../fittings/factoryElbows";
@@ -72,6 +73,8 @@ export interface BuiltRun {
   readonly shoe: Shoe;
   readonly fittings: RunFittings;
   readonly pulls: readonly BuiltPull[];
+  /** How its lengths are told. */
+  readonly lengths: Lengths;
   /** True when its route ends in a box. */
   readonly endsInBox: boolean;
   /** Where no shoe is listed for it, so that its bends are bought: those of them that no factory elbow has [°]. */

@@ -1,6 +1,5 @@
 import { InputError } from "../../units/errors";
-import { formatLength } from "../../units/length";
-import { showInches } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
 import { ROUNDING } from "../../units/tolerances";
 import { dividePull, type JoinZone } from "./couplings";
 
@@ -48,7 +47,7 @@ const noneBelow = (joints: readonly number[], length: number, least: number): bo
 /**
  * The same where the run's row says where it is coupled.
  *
- * @param joints from the start of the length [in] @param start where that is along the run [in], for messages
+ * @param joints from the start of the length [in] @param start where that is along the run [in], for messages, as are `lengths`
  * @throws InputError naming a joint that cannot be, or a piece that no stick gives
  */
 export function fixedJoints(
@@ -57,8 +56,9 @@ export function fixedJoints(
   stick: number,
   zones: readonly JoinZone[],
   start: number,
+  { show, tape }: Lengths,
 ): readonly number[] {
-  const at = (place: number): string => formatLength(start + place);
+  const at = (place: number): string => tape(start + place);
   for (const joint of joints) {
     if (zones.some(({ from, to }) => joint >= from - ROUNDING && joint <= to + ROUNDING)) continue;
     const [near] = [...zones].sort((a, b) => awayFrom(a, joint) - awayFrom(b, joint));
@@ -71,7 +71,7 @@ export function fixedJoints(
     const from = joints[index - 1] ?? 0;
     if (end - from <= stick + ROUNDING) return;
     throw new InputError(
-      `Joints: the piece from ${at(from)} to ${at(end)} is ${showInches(end - from, 2)} long; a stick gives ${showInches(stick, 2)}`,
+      `Joints: the piece from ${at(from)} to ${at(end)} is ${show(end - from, 2)} long; a stick gives ${show(stick, 2)}`,
     );
   });
   return joints;

@@ -1,7 +1,6 @@
 import { gain } from "../../geometry/arc";
 import { dot, subtract, unit, type Vec3 } from "../../geometry/vector";
 import { InputError } from "../../units/errors";
-import { formatLength } from "../../units/length";
 import { showDegrees } from "../../units/show";
 import { runPieces, type BuiltPull, type BuiltRun } from "../run/builtRun";
 import { isElbowRow, scheduleRun, type ScheduleRow } from "./schedule";
@@ -83,9 +82,9 @@ function inWords(built: BuiltRun, kind: string, rows: readonly ScheduleRow[], ra
   const several = runPieces(built).length > 1;
   const marks = rows.map((row) => {
     if (isElbowRow(row)) return `${row.Kind} ${showDegrees(Number(row.Angle))}`;
-    const mark = formatLength(Number(row.Mark));
+    const mark = built.lengths.tape(Number(row.Mark));
     return several ? `${mark} on piece ${row.Piece}` : mark;
   });
-  const where = bought ? `bought, ${laidOutAt(radius)}` : marks.join(", ");
+  const where = bought ? `bought, ${laidOutAt(radius, built.lengths)}` : marks.join(", ");
   return `${kind} ${times}${showDegrees(Math.max(...angles))}: ${where}`;
 }

@@ -1,7 +1,6 @@
 import { tidyDegrees } from "../../geometry/angle";
 import { isFlexible } from "../../raceway/raceway";
 import { remember } from "../../memory/remember";
-import { formatLength } from "../../units/length";
 import { linesOf, type Job, type UnbuiltRow } from "../job/job";
 import { isPiece, pullParts, type BuiltRun, type FactoryElbow, type Piece } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
@@ -90,7 +89,7 @@ function pieceRows(built: BuiltRun, piece: Piece): ScheduleRow[] {
       Turn: turnWords(roll, hook, strokes[place - 1]?.hook),
       Plane: tidyDegrees(bend.plane),
       Note: scheduleNote(built, piece, strokes, place),
-      "Mark 1/16": formatLength(mark, 16, "feet"),
+      "Mark 1/16": built.lengths.tape(mark),
       "Handbook off": handbookOff(built, piece, index),
       Step: place + 1,
     };
@@ -110,7 +109,7 @@ function elbowRow(built: BuiltRun, elbow: FactoryElbow, pull: number): ScheduleR
     Angle: tidyDegrees(elbow.angle),
     Turn: elbow.place === 0 ? "first bend" : pointWords(plane, "the bend before"),
     Plane: plane,
-    Note: elbowNote(elbow),
+    Note: elbowNote(elbow, built.lengths),
   };
 }
 
@@ -118,7 +117,7 @@ const pieceCells = (built: BuiltRun, piece: Piece): ScheduleRow => ({
   ...runCells(built, piece.pull),
   Piece: piece.number,
   "Cut length": piece.cutLength,
-  "Cut 1/16": formatLength(piece.cutLength, 16, "feet"),
+  "Cut 1/16": built.lengths.tape(piece.cutLength),
 });
 
 function runCells({ run }: BuiltRun, pull: number): ScheduleRow {

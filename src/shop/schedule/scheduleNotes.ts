@@ -1,6 +1,7 @@
 import { toRadians } from "../../geometry/angle";
 import { isFlexible } from "../../raceway/raceway";
-import { showDegrees, showInches } from "../../units/show";
+import { showDegrees } from "../../units/show";
+import type { Lengths } from "../../units/formatLength";
 import { ROUNDING } from "../../units/tolerances";
 import { jointAfter, jointBefore, type BuiltRun, type FactoryElbow, type Piece, type PieceBend } from "../run/builtRun";
 import { endInWords } from "../run/pullEnds";
@@ -30,16 +31,18 @@ function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
   const { corner } = bend;
   if (corner.of > 1) notes.push(corner.kind === "sweep" ? `shot ${corner.place} of ${corner.of}` : placeWords(bend));
   if (settingFor(piece, index, built.shoe).lineUp === "star") {
-    notes.push(`star ${showInches(bend.legBefore + built.shoe.outsideDiameter)} from the back of the bend before`);
+    notes.push(
+      `star ${built.lengths.show(bend.legBefore + built.shoe.outsideDiameter)} from the back of the bend before`,
+    );
   }
   const spacing = handbookSpacing(piece, index, built.shoe);
   if (spacing) {
     const off = spacing.handbook - spacing.exact;
     notes.push(
-      `spacing ${showInches(spacing.exact)}; handbook (${spacing.rule}) ${showInches(spacing.handbook)}, ` +
+      `spacing ${built.lengths.show(spacing.exact)}; handbook (${spacing.rule}) ${built.lengths.show(spacing.handbook)}, ` +
         (Math.abs(off) < WORTH_SAYING
           ? "no difference"
-          : `${showInches(Math.abs(off))} too ${off > 0 ? "long" : "short"}`),
+          : `${built.lengths.show(Math.abs(off))} too ${off > 0 ? "long" : "short"}`),
     );
   }
   const tail = shortTail(built, piece, index);
@@ -48,20 +51,20 @@ function bendNotes(built: BuiltRun, piece: Piece, index: number): string[] {
 }
 
 /** What the person who puts the run together should know about a factory elbow. */
-export function elbowNote({ corner, radius, straight }: FactoryElbow): string {
+export function elbowNote({ corner, radius, straight }: FactoryElbow, lengths: Lengths): string {
   const part = corner.of > 1 ? [`${corner.kind}, ${corner.place} of ${corner.of}`] : [];
-  return [`bought; ${laidOutAt(radius)}`, straightEnds(straight), ...part].join("; ");
+  return [`bought; ${laidOutAt(radius, lengths)}`, straightEnds(straight, lengths), ...part].join("; ");
 }
 
-function straightEnds({ end, before, after }: FactoryElbow["straight"]): string {
+function straightEnds({ end, before, after }: FactoryElbow["straight"], { show }: Lengths): string {
   if (end === 0) return "straight ends not known, none counted";
-  const ends = `straight ends ${showInches(end)}`;
+  const ends = `straight ends ${show(end)}`;
   if (Math.min(before, after) >= end - ROUNDING) return ends;
-  return `${ends}, room for ${showInches(before)} before and ${showInches(after)} after`;
+  return `${ends}, room for ${show(before)} before and ${show(after)} after`;
 }
 
 /** At what radius [in] a factory elbow is laid out, in words. */
-export const laidOutAt = (radius: number): string => `laid out at ${showInches(radius)} radius`;
+export const laidOutAt = (radius: number, { show }: Lengths): string => `laid out at ${show(radius)} radius`;
 
 const placeWords = ({ corner }: PieceBend): string => `bend ${corner.place} of ${corner.of}`;
 
@@ -73,17 +76,17 @@ export function shortTail(built: BuiltRun, piece: Piece, index: number): string 
   const tail = hook === "datum" ? bend.start : piece.cutLength - end;
   const needed = tailNeeded(built.shoe);
   if (tail >= needed) return undefined;
-  return `the ${hook} end has ${showInches(tail, 2)} to hold; the shoe needs ${showInches(needed, 2)}`;
+  return `the ${hook} end has ${built.lengths.show(tail, 2)} to hold; the shoe needs ${built.lengths.show(needed, 2)}`;
 }
 
 /** What is laid by hand is not bent on a shoe: how much it turns, and how tight. */
-export function curveNotes({ run, pulls }: BuiltRun, { pull }: Piece): string[] {
+export function curveNotes({ run, pulls, lengths }: BuiltRun, { pull }: Piece): string[] {
   if (!isFlexible(run.raceway)) return [];
   const { bends } = pulls[pull - 1]!.parts;
   if (bends.length === 0) return ["not bent on a shoe"];
   const degrees = bends.reduce((sum, { angle }) => sum + angle, 0);
   const radius = Math.min(...bends.map((bend) => bend.radius));
-  return [`not bent on a shoe; its pull turns ${showDegrees(degrees)}, at ${showInches(radius)} radius or more`];
+  return [`not bent on a shoe; its pull turns ${showDegrees(degrees)}, at ${lengths.show(radius)} radius or more`];
 }
 
 /** What is on the ends of a piece: couplings, unions, a conduit body, a flexible piece. */

@@ -66,7 +66,7 @@ function centerFirst(piece: Piece, center: number, shoe: Shoe): number[] | undef
   const order = [center, ...outer];
   const held = order.every((index, place) => {
     const done = piece.bends.map((_, other) => other < center - 1 || order.indexOf(other) < place);
-    return tailProblem(piece, done, index, hookOf(index), shoe) === "";
+    return tailProblem(piece, done, index, hookOf(index), shoe) === undefined;
   });
   return held ? order : undefined;
 }

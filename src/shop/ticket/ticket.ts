@@ -110,7 +110,7 @@ function ticketBends(built: BuiltRun, piece: Piece, bench: Bench | undefined): T
     );
   }
   const { strokes, setup } = benchStrokes(piece, shoe, bench);
-  return strokes.map((stroke, place) => ticketBend(built, piece, stroke, benchNotes(setup, place)));
+  return strokes.map((stroke, place) => ticketBend(built, piece, stroke, benchNotes(built, setup, place)));
 }
 
 function ticketBend(built: BuiltRun, piece: Piece, stroke: Stroke, notes: readonly string[]): TicketBend {

@@ -26,8 +26,8 @@ export function dialNotes(built: BuiltRun, piece: Piece, index: number): string[
 }
 
 /** What the bench has to say about a stroke: what is in its way, and why the order is not the usual one. */
-export function benchNotes({ steps, order }: Setup, place: number): string[] {
-  const notes = steps[place]!.room.blocked.map((reason) => `on this bench: ${reason}`);
+export function benchNotes({ lengths }: BuiltRun, { steps, order }: Setup, place: number): string[] {
+  const notes = steps[place]!.room.blocked.map((reason) => `on this bench: ${reason(lengths.show)}`);
   if (place === 0 && order === "searched")
     notes.push("keep this order and these ends: the bench has no room for the usual way");
   return notes;

@@ -90,12 +90,12 @@ const pullBoxes = (built: BuiltRun): number =>
   (built.run.rack?.place ?? 1) > 1 ? 0 : innerBoxes(built) + (built.run.to === "" && built.endsInBox ? 1 : 0);
 
 /** An elbow of another radius than the standard one is an item of its own. */
-function elbowAmount({ run }: BuiltRun, { angle, radius }: FactoryElbow): Amount {
+function elbowAmount({ run, lengths }: BuiltRun, { angle, radius }: FactoryElbow): Amount {
   const isStandard = Math.abs(radius - standardElbowRadius(run.size).value) < ROUNDING;
   const special = isStandard ? "" : `, ${showInches(radius)} radius`;
   return {
     item: sizedItem(run, "elbow", `${Number(angle.toFixed(4))}° elbow${special}`),
     each: 1,
-    note: laidOutAt(radius),
+    note: laidOutAt(radius, lengths),
   };
 }

@@ -1,4 +1,4 @@
-import { planCuts, roundUpToSteps, toSteps, type CutPiece } from "../../cutting";
+import { planCuts, roundUpToSteps, showSteps, toSteps, type CutPiece } from "../../cutting";
 import { STICK } from "../../shop/run/runsTable";
 import { refuseMore } from "../../table/filledRows";
 import { InputError } from "../../units/errors";
@@ -42,7 +42,13 @@ export function cutList(lengths: unknown, quantities: unknown, stock: unknown, k
     kerf: toSteps(saw.kerf, grid, "kerf"),
   });
   const rows = [
-    ...cutSheet(plan, { grid, keep: minimumOffcut, priced: isPriced(sticks), ...noNames() }),
+    ...cutSheet(plan, {
+      grid,
+      told: (steps) => showSteps(steps, grid),
+      keep: minimumOffcut,
+      priced: isPriced(sticks),
+      ...noNames(),
+    }),
     ...pieces.flatMap(({ place, quantity }) =>
       quantity === 0 ? wordsRow("not cut", `quantity ${place} is 0 or empty`) : [],
     ),

@@ -1,4 +1,4 @@
-import { showSteps, stepsToInches, type CutGrid, type CutPlan, type Cuts } from "../../cutting";
+import { stepsToInches, type CutGrid, type CutPlan, type Cuts } from "../../cutting";
 import { showMoney } from "../../units/money";
 import { show } from "../../units/show";
 import { takenWords } from "../saw/cutLabels";
@@ -14,6 +14,8 @@ export type CutRow = Record<(typeof CUT_HEADERS)[number], string | number>;
 /** What a plan is shown with. */
 export interface CutView extends LineNames {
   readonly grid: CutGrid;
+  /** A length in whole steps of the grid, as it is told. */
+  readonly told: (steps: number) => string;
   /** True when the sticks to be bought have prices. */
   readonly priced: boolean;
 }
@@ -31,14 +33,14 @@ export function cutSheet(plan: CutPlan, view: CutView): CutRow[] {
 }
 
 /** What a plan comes to, how that is proven, and how often the stop is set for it. */
-export function proofRow(plan: CutPlan, view: Pick<CutView, "grid" | "priced">): CutRow {
+export function proofRow(plan: CutPlan, view: Pick<CutView, "grid" | "told" | "priced">): CutRow {
   const feet = (steps: number): string => `${show(stepsToInches(steps, view.grid) / 12, 2)} ft`;
   const kept = plan.remnants.reduce((sum, remnant) => sum + remnant, 0);
   return {
     Sticks: plan.sticks + plan.onHand,
     Stick: "all",
     Cut: proofWords(plan, view.priced),
-    "Left over": plan.longestRemnant > 0 ? `longest ${showSteps(plan.longestRemnant, view.grid)}` : "",
+    "Left over": plan.longestRemnant > 0 ? `longest ${view.told(plan.longestRemnant)}` : "",
     For: "",
     Note: [
       wasteWords(stepsToInches(plan.waste, view.grid) / 12, plan.wasteShare),
@@ -74,14 +76,14 @@ export function proofWords({ cost, bound, proven, sticks }: CutPlan, priced: boo
   return `${is}; at least ${least} needed: ${proven ? "proven least" : `within ${gap} of it`}`;
 }
 
-function lineRow(plan: CutPlan, { pattern, taken, drop }: CutLine, { grid }: CutView): CutRow {
+function lineRow(plan: CutPlan, { pattern, taken, drop }: CutLine, { told }: CutView): CutRow {
   const { stock, count, cuts, remnant } = pattern;
   const { length, quantity } = plan.stocks[stock]!;
   return {
     Sticks: count,
-    Stick: showSteps(length, grid) + (quantity === Infinity ? "" : " on hand"),
-    Cut: cuts.map((cut) => cutWords(cut, grid)).join(", "),
-    "Left over": remnant > 0 ? showSteps(remnant, grid) : "none",
+    Stick: told(length) + (quantity === Infinity ? "" : " on hand"),
+    Cut: cuts.map((cut) => cutWords(cut, told)).join(", "),
+    "Left over": remnant > 0 ? told(remnant) : "none",
     For: taken.map(takenWords).join("; "),
     Note: "",
     Drop: drop?.names ?? "",
@@ -89,13 +91,13 @@ function lineRow(plan: CutPlan, { pattern, taken, drop }: CutLine, { grid }: Cut
   };
 }
 
-const cutWords = ({ length, count }: Cuts, grid: CutGrid): string =>
-  count === 1 ? showSteps(length, grid) : `${count} × ${showSteps(length, grid)}`;
+const cutWords = ({ length, count }: Cuts, told: CutView["told"]): string =>
+  count === 1 ? told(length) : `${count} × ${told(length)}`;
 
-const missingRow = (cuts: Cuts, { grid, labels }: CutView): CutRow => ({
+const missingRow = (cuts: Cuts, { told, labels }: CutView): CutRow => ({
   Sticks: 0,
   Stick: "no stick left",
-  Cut: cutWords(cuts, grid),
+  Cut: cutWords(cuts, told),
   "Left over": "",
   For: takenWords(labels.take(cuts.length, cuts.count)),
   Note: "not cut: add sticks to Stock",

@@ -1,4 +1,4 @@
-import { roundUpToSteps, stepsToInches, toSteps, type CutGrid, type CutRequest } from "../../cutting";
+import { roundUpToSteps, showSteps, stepsToInches, toSteps, type CutGrid, type CutRequest } from "../../cutting";
 import { remember } from "../../memory/remember";
 import { nominalStick } from "../../raceway/sticks";
 import { gridFor } from "./cutGrid";
@@ -7,6 +7,8 @@ import { lotPieces, type CutLot } from "./cutLots";
 import type { CutView } from "./cutSheet";
 import { isPriced, stocksOf, type Stick } from "./cutStock";
 import type { RuleBook } from "../../rules/rules";
+import { lengthsOf } from "../../rules/lengthsRule";
+import type { Lengths } from "../../units/formatLength";
 import type { Saw } from "../saw/saw";
 
 /** What the solver is asked for one raceway and size, and what its answer is written with. */
@@ -26,9 +28,15 @@ export const lotRequest: (lot: CutLot, saw: Saw, rules: RuleBook) => LotRequest 
   return {
     request: { pieces, stocks: stocksOf(sticks, grid), grid, kerf, minimumOffcut: keep },
     pieces,
-    view: { grid, keep, priced: isPriced(lot.sticks) },
+    view: { grid, keep, told: toldIn(lengthsOf(rules), grid), priced: isPriced(lot.sticks) },
   };
 });
+
+/** How a saw operator is told lengths: exactly, where nobody says in what unit. */
+const toldIn =
+  ({ unit, tape }: Lengths, grid: CutGrid) =>
+  (steps: number): string =>
+    unit === "as written" ? showSteps(steps, grid) : tape(stepsToInches(steps, grid));
 
 /** True for a threaded stick that was written by the length it is called: what its pipe measures nobody wrote. */
 const isNamed = ({ raceway, size }: CutLot, { length }: Stick): boolean =>

@@ -26,7 +26,7 @@ export function CouplingsAdvised({ lots, isStale }: { lots: readonly LotPlan[]; 
     const joints = advised.flatMap(({ advice }) => advice.joints);
     const edits = joints.map(({ rowNumber, cell }) => ({ ...at(Runs, rowNumber - 1, column), cell }));
     const written = await workbook.replaceCells(edits, placesSeen(Runs, joints, [column]));
-    await workbook.showColumn(at(Runs, 0, column));
+    await workbook.showColumns([at(Runs, 0, column)], true);
     return { replaced: written, seen: placesSeen(Runs, joints) };
   };
   return (

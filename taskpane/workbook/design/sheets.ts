@@ -17,7 +17,7 @@ const wide = (header: string, width: number): Listed => [header, { width }];
 const number = (header: string, width: number): Listed => [header, { width, look: { align: "center" } }];
 
 /** Columns of Runs that many jobs never fill: out of sight until something stands in them. */
-const SELDOM = [
+export const SELDOM = [
   ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints", "Rack"],
   ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
   ...["Phase", "Floor", "Height", "Alternate"],

@@ -4,9 +4,11 @@ import { readRules, rulesTable } from "../../../src/rules/rules";
 import { USUAL_BENCH } from "../../../src/shop/bench/bench";
 import { builtInShoe } from "../../../src/shop/shoe/shoeBook";
 import { attempt } from "../../components/attempt";
+import type { LengthStyle } from "../../../src/units/formatLength";
 import { strings } from "../../strings";
 import type { Cell, TableName } from "../items";
 import { recordsOf } from "../recordsOf";
+import { LENGTHS_RULE } from "../../../src/rules/lengthsRule";
 
 /** Rows as records, by header. */
 export type Rows = readonly Readonly<Record<string, Cell>>[];
@@ -20,7 +22,7 @@ export const startRows = (table: TableName): Rows => START_ROWS[table]?.() ?? []
 
 const START_ROWS: Partial<Record<TableName, () => Rows>> = {
   Shoes: () => shoeRows(SHOP_RACEWAYS, SHOP_SIZES),
-  Rules: () => recordsOf(rulesTable(readRules(null))),
+  Rules: () => ruleRows(),
   Bench: () => [
     { Setting: "Plane", Value: USUAL_BENCH.plane, Note: strings.start.bench.plane },
     { Setting: "Curls", Value: USUAL_BENCH.curls, Note: strings.start.bench.curls },
@@ -51,6 +53,12 @@ const START_ROWS: Partial<Record<TableName, () => Rows>> = {
       "As it is written": `CONDUIT.${formula}`,
     })),
 };
+
+/** Every rule with its built-in value, lengths in the unit of the job where it has one. */
+export const ruleRows = (unit?: LengthStyle): Rows =>
+  recordsOf(rulesTable(readRules(null))).map((row) =>
+    unit !== undefined && row["Rule"] === LENGTHS_RULE ? { ...row, Value: unit } : row,
+  );
 
 /** Rows of Shoes for what a shop bends, each with its built-in values; none where there is no such shoe. */
 export function shoeRows(raceways: readonly Raceway[], sizes: readonly TradeSize[]): Rows {

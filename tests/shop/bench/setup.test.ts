@@ -1,7 +1,8 @@
 import { USUAL_BENCH, readBench, type Bench } from "../../../src/shop/bench/bench";
 import { buildRun } from "../../../src/shop/run/buildRun";
 import type { Piece } from "../../../src/shop/run/builtRun";
-import { findSetup } from "../../../src/shop/bench/setupSearch";
+import { showInches } from "../../../src/units/show";
+import { findSetup, type SetupStep } from "../../../src/shop/bench/setupSearch";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 /** Expected numbers below are derived by hand from R 4, OD 0.706: half the OD is 0.353. Exact paths [in]. */
@@ -13,6 +14,8 @@ const SWING_SAMPLING = 0.05;
 const pieceOf = (route: string): Piece => buildRun(runOf(route), HALF_EMT).pulls[0]!.pieces[0]!;
 const setupOf = (route: string, bench: Partial<Bench> = {}) =>
   findSetup(pieceOf(route), HALF_EMT, { ...USUAL_BENCH, ...bench });
+
+const wordsOf = (step: SetupStep | undefined) => step?.room.blocked.map((reason) => reason(showInches));
 
 describe("findSetup", () => {
   test("one 90: the hooked stub swings up, its end ending a radius, its straight and half the OD above", () => {
@@ -48,16 +51,16 @@ describe("findSetup", () => {
   test("a run that no order clears says why", () => {
     const { steps, possible, order } = setupOf("up 45, east 40, up 50");
     expect([possible, order]).toEqual([false, "none works"]);
-    expect(steps[1]!.room.blocked).toEqual([
+    expect(wordsOf(steps[1])).toEqual([
       "meets the floor: reaches 45.4 in. below the conduit, the floor is 36 in. below",
     ]);
   });
 
   test("a low ceiling and a near wall are met", () => {
-    expect(setupOf("up 45, east 60", { roomAbove: 45 }).steps[0]!.room.blocked).toEqual([
+    expect(wordsOf(setupOf("up 45, east 60", { roomAbove: 45 }).steps[0])).toEqual([
       "needs 45.4 in. above the conduit; there is 45 in.",
     ]);
-    expect(setupOf("up 45, east 60", { plane: "horizontal", roomBeside: 45 }).steps[0]!.room.blocked).toEqual([
+    expect(wordsOf(setupOf("up 45, east 60", { plane: "horizontal", roomBeside: 45 }).steps[0])).toEqual([
       "needs 45.4 in. beside the conduit; there is 45 in.",
     ]);
   });
@@ -73,7 +76,7 @@ describe("findSetup", () => {
   test("a tail too short to hold is told, and the other end is hooked when it can be", () => {
     const { steps, order } = setupOf("up 5.5, east 40");
     expect([order, steps[0]!.hook]).toEqual(["usual", "far"]);
-    expect(setupOf("up 5.5, east 5.5").steps[0]!.room.blocked).toEqual([
+    expect(wordsOf(setupOf("up 5.5, east 5.5").steps[0])).toEqual([
       "the datum side has 1.5 in. straight to hold; the shoe needs 2 in.",
     ]);
   });

@@ -9,7 +9,8 @@ import { scheduleRun } from "../../../src/shop/schedule/schedule";
 import { findSetup } from "../../../src/shop/bench/setupSearch";
 import { SETUP_HEADERS, setupTable } from "../../../src/shop/bench/setupTable";
 import { readShoes } from "../../../src/shop/shoe/shoeBook";
-import { strokeRoom } from "../../../src/shop/bench/strokeCheck";
+import { strokeRoom, type StrokeRoom } from "../../../src/shop/bench/strokeCheck";
+import { showInches } from "../../../src/units/show";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 interface Step {
@@ -98,10 +99,14 @@ test("the usual way, kept or given back, has each stroke with the bends before i
     const bench = { ...USUAL_BENCH, height };
     const setup = findSetup(piece, HALF_EMT, bench);
     expect([setup.order, setup.possible]).toEqual([order, order === "usual"]);
-    expect(setup.steps).toEqual(
+    const told = ({ blocked, ...room }: StrokeRoom) => ({
+      ...room,
+      blocked: blocked.map((words) => words(showInches)),
+    });
+    expect(setup.steps.map((step) => ({ ...step, room: told(step.room) }))).toEqual(
       [0, 1].map((index) => ({
         ...{ index, hook: "datum" },
-        room: strokeRoom(piece, [index > 0, false], index, "datum", HALF_EMT, bench),
+        room: told(strokeRoom(piece, [index > 0, false], index, "datum", HALF_EMT, bench)),
       })),
     );
   }

@@ -5,6 +5,7 @@ import { buildRun } from "../../../src/shop/run/buildRun";
 import type { Piece } from "../../../src/shop/run/builtRun";
 import type { Hook } from "../../../src/shop/shoe/marks";
 import type { Shoe } from "../../../src/shop/shoe/shoe";
+import { showInches } from "../../../src/units/show";
 import { strokeRoom } from "../../../src/shop/bench/strokeCheck";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
@@ -33,7 +34,9 @@ const roomOf = (piece: Piece, { done = [], index, hook, bench, shoe }: Stroke) =
 describe("what the hook has to hold", () => {
   // Legs 20, 14, 20 less setbacks of 4: straights 16, 6, 16; each arc 2π.
   const blocked = (stroke: Stroke, shortestTail: number) =>
-    roomOf(pieceOf("up 20, east 14, up 20"), { ...stroke, shoe: { shortestTail }, bench: { height: 600 } }).blocked;
+    roomOf(pieceOf("up 20, east 14, up 20"), { ...stroke, shoe: { shortestTail }, bench: { height: 600 } }).blocked.map(
+      (reason) => reason(showInches),
+    );
 
   test.each<[string, Stroke, number, number]>([
     ["the whole end, when nothing is bent yet", { index: 0, hook: "datum" }, 16, 16],
@@ -60,7 +63,9 @@ describe("what stands around the bench", () => {
     const just = { height: 0.353, roomAbove: 45.353, roomBeside: 0.353 };
     expect(roomOf(piece, { ...stroke, bench: just }).blocked).toEqual([]);
     expect(
-      roomOf(piece, { ...stroke, bench: { height: 0.343, roomAbove: 45.343, roomBeside: 0.343 } }).blocked,
+      roomOf(piece, { ...stroke, bench: { height: 0.343, roomAbove: 45.343, roomBeside: 0.343 } }).blocked.map(
+        (reason) => reason(showInches),
+      ),
     ).toEqual([
       "meets the floor: reaches 0.4 in. below the conduit, the floor is 0.3 in. below",
       "needs 45.4 in. above the conduit; there is 45.3 in.",
@@ -77,7 +82,9 @@ describe("what stands around the bench", () => {
   const hanging = () => stubs().find(hangs)!;
   const standing = () => stubs().find((piece) => !hangs(piece))!;
   const meets = (piece: Piece, bench: Partial<Bench>, stroke: Stroke = swinging) =>
-    roomOf(piece, { ...stroke, bench: { ...flat, ...bench } }).blocked.includes("meets the table");
+    roomOf(piece, { ...stroke, bench: { ...flat, ...bench } }).blocked.some(
+      (reason) => reason(showInches) === "meets the table",
+    );
 
   test("one of the two stubs hangs, the other stands", () => {
     expect(roomOf(hanging(), { ...swinging, bench: flat }).below).toBeCloseTo(20.353, 9);

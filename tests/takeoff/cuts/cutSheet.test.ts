@@ -1,5 +1,6 @@
 /** The sheet for the saw, from plans written by hand: a stick of 100 sixteenths is 6-1/4 in. long. */
 import type { CutPlan } from "../../../src/cutting/checking/plan";
+import { showSteps } from "../../../src/cutting";
 import { DropNames } from "../../../src/takeoff/saw/drops";
 import { CutLabels } from "../../../src/takeoff/saw/cutLabels";
 import { cutSheet, wordsRow, type CutView } from "../../../src/takeoff/cuts/cutSheet";
@@ -16,7 +17,14 @@ const plan = (change: Partial<CutPlan>): CutPlan => ({
   ...change,
 });
 const view = (change: Partial<CutView> = {}): CutView => ({
-  ...{ grid: "1/16", priced: false, keep: 0, labels: new CutLabels([]), drops: new DropNames() },
+  ...{
+    grid: "1/16",
+    told: (steps) => showSteps(steps, "1/16"),
+    priced: false,
+    keep: 0,
+    labels: new CutLabels([]),
+    drops: new DropNames(),
+  },
   ...change,
 });
 

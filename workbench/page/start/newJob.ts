@@ -1,5 +1,5 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { shoeRows, startRows } from "../../../taskpane/workbook/design/startRows";
+import { ruleRows, shoeRows, startRows } from "../../../taskpane/workbook/design/startRows";
 import { EXTRAS, TABS } from "../../../taskpane/workbook/items";
 import { setUpContent } from "../../workbook/content/jobContent";
 import { openData } from "../../workbook/openData";
@@ -13,20 +13,15 @@ export function newJobData(wishes: JobWishes): IWorkbookData {
     {
       rows: {
         Runs: wishes.example ? [exampleRun(wishes)] : [],
+        Rules: ruleRows(wishes.style),
         Shoes: shoeRows(raceways, sizes),
         Bench: startRows("Bench").map((row) => (row.Setting === "Plane" ? { ...row, Value: plane } : row)),
       },
     },
   );
   const data = openData(content);
-  return { ...data, name: wishes.name, resources: [...(data.resources ?? []), settings(wishes)] };
+  return { ...data, name: wishes.name };
 }
-
-/** The unit that the pane shows lengths in. */
-const settings = ({ style }: JobWishes) => ({
-  name: "SHEET_RACEWAY_LEDGER_SETTINGS_PLUGIN",
-  data: JSON.stringify({ "raceway-ledger.units": style }),
-});
 
 const EXAMPLE_ROUTES = {
   feet: "up 4', east 10'",
