@@ -17,6 +17,7 @@ import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
 import { UnitsProvider } from "./hooks/useUnits";
+import { LinkedRows } from "./run/LinkedRows";
 import { RowsLeftOut } from "./run/RowsLeftOut";
 import { StartView } from "./start/StartView";
 import { strings } from "./strings";
@@ -97,6 +98,7 @@ function Views() {
           <h2 className="rl-title">{strings.views[view]}</h2>
           <Behind />
           <RowsLeftOut />
+          <LinkedRows />
           <Fence key={view}>
             <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
           </Fence>

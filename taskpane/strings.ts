@@ -204,7 +204,11 @@ export const strings = {
       button: (table: string) => `Use ${table} as Runs`,
       gone: (table: string) => `${table} is no longer in the workbook.`,
       usedAsIs: (table: string) => `${table} is now this workbook's Runs table.`,
-      full: (table: string) => `${table} has more rows than stand here: link it anew in Start`,
+      full: (table: string) => `${table} has more rows than stand here: the pane takes them in`,
+      lacks: (count: number, table: string) =>
+        `${count === 1 ? "1 row" : `${count} rows`} of ${table} ${count === 1 ? "is" : "are"} not shown in Runs`,
+      lacksRows: (from: number, to: number) =>
+        `${from === to ? `Row ${to} of it is` : `Rows ${from} to ${to} of it are`} not counted: not in lengths, checks, take-off or tickets.`,
       linked: (table: string) => `A Runs sheet now reads ${table}. Change your table, and it follows.`,
     },
     units: { title: "Show lengths in", feet: "ft and in.", inches: "in.", mm: "mm" },

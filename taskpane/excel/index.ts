@@ -22,6 +22,7 @@ export * from "./sheets/printArea";
 export * from "./sheets/printSheet";
 export * from "./rows/readTables";
 export * from "./rows/replaceCells";
+export * from "./rows/linkedRows";
 export * from "./rows/rowsBelow";
 export * from "./selection";
 export * from "./settings";

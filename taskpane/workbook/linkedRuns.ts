@@ -1,7 +1,40 @@
-import type { TableCells } from "../excel";
+import type { Linked, TableCells } from "../excel";
 import { strings } from "../strings";
 import type { Cell } from "./items";
 import { asResult, newSheets, type NewSheet, type SheetWishes } from "./design/newSheets";
+
+/** Spare rows it gets besides, when it grows [rows]. */
+const MORE = 20;
+
+/**
+ * The rows that a linked table grows by, from the formulas of its first row: those its source has more, and spare ones.
+ * @param count rows it has; @param isName true for the column of run names, whose last cell says when the table is full
+ * @returns its last row anew, which no longer says that, and the rows after it
+ */
+export function moreLinkedRows(
+  { source, first, lacks }: Linked,
+  count: number,
+  isName: (column: number) => boolean,
+): { last: (Cell | null)[]; rows: (Cell | null)[][] } {
+  // Cells of other people's columns stay theirs.
+  const isOurs = (formula: string): boolean =>
+    formula.includes(`ROWS(${source})`) || /^=.*CONDUIT\.RUN\./i.test(formula);
+  const at = (row: number): (Cell | null)[] =>
+    first.map(String).map((formula) => {
+      if (!isOurs(formula)) return null;
+      return formula.replace(/(\)<|\),)1(?=[,)])/g, (_, before: string) => `${before}${row}`);
+    });
+  const rows = Array.from({ length: lacks + MORE }, (_, index) => at(count + index + 1));
+  const end = count + rows.length;
+  const full = rows
+    .pop()!
+    .map((formula, column) => (isName(column) ? fullOr(source, end, String(formula).slice(1)) : formula));
+  return { last: at(count), rows: [...rows, full] };
+}
+
+/** What the last row shows of the name of its run: that there is more, where there is. */
+const fullOr = (source: string, last: number, shown: string): string =>
+  `=IF(ROWS(${source})>${last},"${strings.start.map.full(source)}",${shown})`;
 
 /** Empty rows a linked table keeps for rows that its source will grow [rows]. */
 const SPARE = 200;
@@ -31,10 +64,7 @@ export function linkedRuns(
           : `INDEX(IF(TRUE,${source.name}[${header}]),${row})`;
         const shown = `IF(ROWS(${source.name})<${row},"",IF(${cell}="","",${cell}))`;
         const isFull = name === "Run" && row === last;
-        return [
-          name,
-          isFull ? `=IF(ROWS(${source.name})>${row},"${strings.start.map.full(source.name)}",${shown})` : `=${shown}`,
-        ];
+        return [name, isFull ? fullOr(source.name, last, shown) : `=${shown}`];
       }),
     );
   });

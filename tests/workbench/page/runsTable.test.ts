@@ -9,7 +9,8 @@ import { matchRuns, openXlsx, saveValuesXlsx, saveXlsx } from "../../../workbenc
 import { builtFunctions } from "../workbook/demoFile";
 import { setUpSheets, wishesForEmpty } from "../../support/setUpSheets";
 import { readWithExcelJs, shownValues } from "../workbook/otherReader";
-import { linkedRuns } from "../../../taskpane/workbook/linkedRuns";
+import { addRows, readLinked, readTables, writeCells } from "../../../taskpane/excel";
+import { linkedRuns, moreLinkedRows } from "../../../taskpane/workbook/linkedRuns";
 import { setUp } from "../../../taskpane/excel/sheets/setUp";
 
 jest.setTimeout(120_000);
@@ -152,7 +153,33 @@ describe("a table the pane set up", () => {
     await put(Array.from({ length: 201 }, (_, at) => [`M-${at}`, "EMT", "1/2", "up 4"]));
     const shown = shownRuns();
     expect(shown).toHaveLength(201);
-    expect(shown.at(-1)![0]).toBe("Mine has more rows than stand here: link it anew in Start");
+    expect(shown.at(-1)![0]).toBe("Mine has more rows than stand here: the pane takes them in");
+  });
+
+  test("that has grown too long says which rows it lacks, and takes them in with what comes after them", async () => {
+    await link(["up 4"]);
+    await put(Array.from({ length: 205 }, (_, at) => [`M-${at}`, "EMT", "1/2", `up ${at + 5}`]));
+    const [table] = await readTables(["Runs"]);
+    const linked = await readLinked(table!);
+    // 206 rows there, 201 here.
+    expect(linked).toMatchObject({ source: "Mine", lacks: 5 });
+    const { last, rows } = moreLinkedRows(linked!, table!.cells.length - 1, (column) => column === 0);
+    await addRows("Runs", rows);
+    await writeCells({ sheet: "Runs", row: 201, column: 0 }, [last], []);
+    await book.settled();
+    const all = shownRuns();
+    expect(all).toHaveLength(206);
+    expect(all).toHaveLength(206);
+    expect([all[0], all[200], all[201], all[205]]).toEqual([
+      ["T-1", "up 4"],
+      ["M-199", "up 204"],
+      ["M-200", "up 205"],
+      ["M-204", "up 209"],
+    ]);
+    const [grown] = await readTables(["Runs"]);
+    expect((await readLinked(grown!))!.lacks).toBe(0);
+    await put(Array.from({ length: 21 }, (_, at) => [`N-${at}`, "EMT", "1/2", "up 4"]));
+    expect(shownRuns().at(-1)![0]).toMatch(/^Mine has more rows than stand here/);
   });
 
   test("that is not there is missed in words", async () => {
