@@ -1,5 +1,7 @@
 import type { BuiltRun } from "../../shop/run/builtRun";
+import { movements } from "../../shop/code/movements";
 import { runBodies, runWhips } from "../../shop/run/pullEnds";
+import type { RuleBook } from "../../rules/rules";
 import type { Whip } from "../../route/text/types";
 import { someOf, type Amount } from "./amount";
 import { sizedItem, type OfSize } from "./item";
@@ -41,3 +43,9 @@ function whipAmounts({ run, pulls }: BuiltRun, whip: Whip): Amount[] {
 /** Joints that a union or an expansion fitting makes, not a coupling. */
 export const notCoupled = ({ pulls }: BuiltRun): number =>
   pulls.reduce((sum, { asked }) => sum + asked.filter(({ fitting }) => fitting !== "coupling").length, 0);
+
+/** Expansion fittings of a run, in the straight stretches that take them. */
+export function expansionAmounts(built: BuiltRun, rules: RuleBook): Amount[] {
+  const fittings = movements(built, rules).reduce((sum, movement) => sum + movement.fittings, 0);
+  return someOf([{ item: sizedItem(built.run, "expansion fitting"), each: fittings }]);
+}
