@@ -243,10 +243,14 @@ describe("checks", () => {
 
   test("a job of PVC has nothing to stop it; a rule that cannot be read is told in every table", () => {
     const runs = [runOf("up 24, east 60, up 24", { raceway: "PVC 40", size: "2" })];
-    expect(checkJob(jobOfRuns(runs), 2023)).toEqual([]);
+    const fromMemory = { run: "Rules", weight: "look", finding: expect.stringContaining("from memory") };
+    expect(checkJob(jobOfRuns(runs), 2023)).toEqual([expect.objectContaining(fromMemory)]);
     const told = jobOfRuns(runs, SHOES, [["Rule", "Value"], ["Ladders", 3]]); // prettier-ignore
     const words = 'rules row 2: no rule is called "Ladders"; JOB.RULES lists the rules.';
-    expect(checkJob(told, 2023)).toEqual([expect.objectContaining({ run: "Rules", weight: "stop", finding: words })]);
+    expect(checkJob(told, 2023)).toEqual([
+      expect.objectContaining({ run: "Rules", weight: "stop", finding: words }),
+      expect.objectContaining(fromMemory),
+    ]);
     expect(scheduleJob(told).at(-1)).toMatchObject({ Run: "Rules", Kind: "not read", Note: words });
     expect(setupTable(told, USUAL_BENCH).slice(1).map((row) => [row[0], row.at(-1)])).toEqual([["Rules", `not read: ${words}`]]); // prettier-ignore
     expect(jobTickets(told).problems).toEqual([{ run: "Rules", message: words }]);
