@@ -100,4 +100,4 @@ const own = (kind: BendChoice, texts: Readonly<Record<string, string>>): Record<
   Object.fromEntries(kind.fields.map(({ key, first }) => [key, texts[`${kind.id} ${key}`] ?? first]));
 
 /** Steps mean nothing to a person who has typed none. */
-const inFields = (problem: string): string => problem.replace(/\bsteps? \d+(?: and \d+)?: /g, "");
+const inFields = (problem: string): string => problem.replace(/\bsteps? \d+(?: and \d+)?: | in step \d+\b/g, "");

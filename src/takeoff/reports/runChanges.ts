@@ -3,6 +3,7 @@ import { readRoute } from "../../route/text/readRoute";
 import { writeRoute } from "../../route/text/writeRoute";
 import type { JobRow } from "../../shop/job/job";
 import type { Run } from "../../shop/run/runsTable";
+import type { RackMember } from "../../shop/cells/rack";
 import { writeStart } from "../../shop/cells/start";
 import { isUserError } from "../../units/errors";
 import { nominalStick } from "../../raceway/sticks";
@@ -141,6 +142,7 @@ const runCells = (run: Run): Record<string, string> => ({
   "Grounding bushing": run.groundingBushing,
   Straps: run.straps === undefined ? "" : String(run.straps),
   Start: run.start ? writeStart(run.start) : "",
+  Rack: run.rack ? rackInWords(run.rack) : "",
   Joints: (run.joints ?? []).map((joint) => formatLength(joint, 64)).join(", "),
   Where: run.place ? placeInWords(run.place) : "",
   Cover: run.cover === undefined ? "" : formatLength(run.cover, 64),
@@ -153,6 +155,10 @@ const runCells = (run: Run): Record<string, string> => ({
   Height: run.height === undefined ? "" : `${run.height} ft`,
   Alternate: run.alternate ?? "",
 });
+
+/** Which conduit of a rack a run is, and where it begins from the first one. */
+const rackInWords = ({ place, count, spacing, offset }: RackMember): string =>
+  `${place} of ${count}, ${formatLength(spacing, 64)} apart, at ${writeStart(offset)} from the first`;
 
 /** A route in one spelling; one that cannot be read stays as written. */
 function plainRoute(route: string): string {

@@ -137,8 +137,20 @@ test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {
   expect(told).toEqual([["changed", "C", column, expect.any(String), value]]);
 });
 
+test("a change of Rack is told of each of its conduits", () => {
+  const rack = (cell: string) => runsRange({ ...C, Rack: cell });
+  expect(runRows(changes(rack("2 at 3 north"), rack("2 at 4 north")))).toEqual([
+    ["changed", "C-1", "Rack", expect.stringMatching(/^1 of 2, 3" apart/), expect.stringMatching(/^1 of 2, 4" apart/)],
+    ["changed", "C-2", "Rack", expect.stringMatching(/0 3 0 from/), expect.stringMatching(/0 4 0 from/)],
+  ]);
+  expect(runRows(changes(rack("2 at 3 north"), rack("2 at 3 south")))).toEqual([
+    ["changed", "C-2", "Rack", expect.stringMatching(/0 3 0 from/), expect.stringMatching(/0 -3 0 from/)],
+  ]);
+});
+
 test("these are all the columns of Runs but the name", () => {
-  expect(["Run", ...OTHER_CELLS.map(([column]) => column)]).toEqual(RUN_COLUMNS.map(({ name }) => name));
+  const told = ["Run", "Rack", ...OTHER_CELLS.map(([column]) => column)];
+  expect(told.sort()).toEqual(RUN_COLUMNS.map(({ name }) => name).sort());
 });
 
 test("lines of quantities stand as the take-off has them, whichever state they come from", () => {
