@@ -31,8 +31,8 @@ function timed<T>(work: () => T): { answer: T; ms: number } {
 
 /** Steps past the limit: what one table of the largest takes. */
 const PAST = 1.8;
-/** The aim is a second; the rest is for a slow machine. */
-const MOST_MS = 4000;
+/** Speed is told by the bench; this catches work that is not counted among the steps, which once took 23 s. */
+const MOST_MS = 12_000;
 
 describe("one length to buy", () => {
   const sixteenths = { stocks: [{ length: 1920 }], kerf: 1 };
