@@ -21,7 +21,9 @@ export function MoreColumns() {
   const show = (shown: boolean) =>
     task.run(async () => {
       mustBeFresh();
-      await workbook.showColumns(seldomPlaces(runs, shown), shown);
+      // What was typed last may be newer than what the pane has read: no column with something in it is hidden.
+      const [now] = await workbook.readTables([runs.name]);
+      await workbook.showColumns(seldomPlaces(now ?? runs, shown), shown);
     });
   return (
     <>

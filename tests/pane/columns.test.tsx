@@ -15,8 +15,6 @@ test("columns few jobs need are shown by one click, and hidden again where nothi
   await user.click(await screen.findByRole("button", { name: "More columns in Runs" }));
   await waitFor(() => expect(hidden()).toEqual([]));
   await act(async () => book.type(runs, 1, headers.indexOf("Crew"), "B"));
-  await waitFor(async () => {
-    await user.click(screen.getByRole("button", { name: "Hide the empty ones" }));
-    expect(hidden()).toEqual(SELDOM.filter((name) => name !== "Crew"));
-  });
+  await user.click(screen.getByRole("button", { name: "Hide the empty ones" }));
+  await waitFor(() => expect(hidden()).toEqual(SELDOM.filter((name) => name !== "Crew")));
 });
