@@ -1,7 +1,6 @@
 import expansion from "../data/expansion.json";
 import coat from "../data/coat.json";
 import table from "../data/rmc.json";
-import supports from "../data/supports.json";
 import type { Sourced } from "../sources";
 import { rmc } from "./rmc";
 import type { DimensionRows } from "./record";
@@ -16,12 +15,7 @@ export const coatedRmc = {
   threaded: true,
   elbows: "metal",
   ground: "always",
-  supports: {
-    rule: "supports",
-    spacing: supports.metal,
-    fromEnd: supports.fromEnd,
-    straightThreaded: supports.straightThreaded,
-  },
+  supports: rmc.supports,
   expansion: { ...expansion.steel, rule: "metalExpansion" },
   styles: ["threaded"],
   shoes: { of: rmc.shoes, name: "RMC", sizesUp: 1 },

@@ -1,5 +1,4 @@
 import table from "../data/rmc.json";
-import supports from "../data/supports.json";
 import { bores } from "./bores";
 import type { RacewayRecord } from "./record";
 import { rmc } from "./rmc";
@@ -13,12 +12,7 @@ export const stainlessRmc = {
   threaded: true,
   elbows: "metal",
   ground: "always",
-  supports: {
-    rule: "supports",
-    spacing: supports.metal,
-    fromEnd: supports.fromEnd,
-    straightThreaded: supports.straightThreaded,
-  },
+  supports: rmc.supports,
   styles: ["threaded"],
   shoes: { of: rmc.shoes, name: "RMC", sizesUp: 0 },
 } as const satisfies RacewayRecord;

@@ -1,17 +1,10 @@
 import table from "../../data/lfncB.json";
-import supports from "../../data/supports.json";
 import type { RacewayRecord } from "../record";
+import { lfncA } from "./lfncA";
 
-/** Liquidtight flexible nonmetallic conduit, type B: laid by hand. */
+/** Liquidtight flexible nonmetallic conduit, type B: as type A, but for its dimensions. */
 export const lfncB = {
+  ...lfncA,
   words: ["lfncb", "liquidtightnonmetallicb"],
-  article: "356",
   sizes: table.rows,
-  threaded: false,
-  flexible: true,
-  elbows: "none",
-  ground: "never",
-  supports: { rule: "supports", ...supports.liquidtightNonmetallic },
-  styles: ["liquidtight"],
-  shoes: { deducts: {} },
 } as const satisfies RacewayRecord;
