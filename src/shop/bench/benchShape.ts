@@ -4,8 +4,11 @@ import { sidesOf } from "./benchSides";
 import type { Piece } from "../run/builtRun";
 import type { Hook } from "../shoe/marks";
 
-/** Takes a point of the conduit on the bench [in]: x away from the hook, y to the side, z up; 0 where the shoe bends. */
-export type SeePoint = (x: number, y: number, z: number) => void;
+/**
+ * Takes a point of the conduit on the bench [in]: x away from the hook, y to the side, z up; 0 where the shoe bends.
+ * True when that is enough: no further point is shown.
+ */
+export type SeePoint = (x: number, y: number, z: number) => boolean;
 
 /**
  * Moments a stroke is looked at. Between two looks at a 90° swing a conduit that reaches 10 ft can be 0.06 in. farther
@@ -14,8 +17,8 @@ export type SeePoint = (x: number, y: number, z: number) => void;
 const MOMENTS = 24;
 
 /**
- * Shows every point of the conduit through one stroke: the bends in `done` are made, bend `index` goes from straight to
- * its angle.
+ * Shows every point of the conduit through one stroke, the last moment first (it reaches farthest as a rule): the bends
+ * in `done` are made, bend `index` goes from straight to its angle.
  *
  * Derived: both sides of the bend are rigid, so a moment of the stroke only turns one of them in the plane of the bend
  * and moves it along the part that is not bent yet; the side that holds still keeps its place on the bench.
@@ -31,18 +34,18 @@ export function stroke(
   const sides = sidesOf(piece, done, index);
   const { angle = 0, radius = 0 } = piece.bends[index] ?? {};
   const farMoves = (bench.swings === "free end") === (hook === "datum");
-  for (let step = 0; step <= MOMENTS; step++) {
+  for (let step = MOMENTS; step >= 0; step--) {
     const turned = (angle * step) / MOMENTS;
     const place = placed(farMoves ? 0 : turned, radius, hook, bench, see);
     // The shoe takes hold on the hook's side, so the part not bent yet lies on the other side.
     const rest = radius * toRadians(angle - turned);
     const [before, after] = hook === "far" ? [rest, 0] : [0, rest];
-    for (const [x, y, z] of sides.datum) place(x - before, y, z);
+    for (const [x, y, z] of sides.datum) if (place(x - before, y, z)) return;
     // The bend itself passes where one of its ends was at an earlier moment.
     const end = arcEnd(turned, radius);
     for (const [x, y, z] of sides.far) {
       const out = x + after;
-      place(end.x + out * end.cosine - y * end.sine, end.y + out * end.sine + y * end.cosine, z);
+      if (place(end.x + out * end.cosine - y * end.sine, end.y + out * end.sine + y * end.cosine, z)) return;
     }
   }
 }
@@ -63,7 +66,6 @@ function placed(turned: number, radius: number, hook: Hook, bench: Bench, see: S
     const along = (dx * still.cosine + dy * still.sine) * away;
     const curl = dy * still.cosine - dx * still.sine;
     const side = z * away;
-    if (bench.plane === "horizontal") see(along, curl, side);
-    else see(along, -side * up, curl * up);
+    return bench.plane === "horizontal" ? see(along, curl, side) : see(along, -side * up, curl * up);
   };
 }

@@ -1,17 +1,20 @@
 import type { Bench } from "./bench";
 import type { Piece } from "../run/builtRun";
-import { tailProblem } from "../schedule/heldTail";
 import { settingFor } from "../schedule/lineUp";
 import { isSaddleCenter, usualStrokes } from "../schedule/usualStrokes";
 import type { Hook } from "../shoe/marks";
 import type { Shoe } from "../shoe/shoe";
-import { strokeRoom, type StrokeRoom } from "./strokeCheck";
+import { hasRoom, strokeRoom, type StrokeRoom } from "./strokeCheck";
 
-/** One stroke of a set-up: which bend, which end is hooked, the room it takes. */
-export interface SetupStep {
+/** Which bend is made, and which end is hooked for it. */
+interface Hooked {
   /** Place of the bend in the piece, 0 for the first. */
   readonly index: number;
   readonly hook: Hook;
+}
+
+/** One stroke of a set-up, with the room it takes. */
+export interface SetupStep extends Hooked {
   readonly room: StrokeRoom;
 }
 
@@ -37,29 +40,20 @@ const COST = { swap: 10, otherHook: 3, outerFirst: 2, backward: 1 };
  */
 export function findSetup(piece: Piece, shoe: Shoe, bench: Bench): Setup {
   const rooms = new Rooms(piece, shoe, bench);
-  const usual = usualSteps(rooms);
+  const usual = rooms.along(usualStrokes(piece, shoe));
   if (usual.every((step) => step.room.blocked.length === 0)) return { steps: usual, possible: true, order: "usual" };
   // Every order first; where those are too many, only those that lengthen the made stretch at its ends.
   const every = search(rooms, openBends, MOST_TRIES);
   const found = every === "stopped" ? search(rooms, besideMade, 2 * MOST_TRIES) : every;
-  if (typeof found === "object") return { steps: found, possible: true, order: "searched" };
+  if (typeof found === "object") return { steps: rooms.along(found), possible: true, order: "searched" };
   return { steps: usual, possible: false, order: every === "stopped" ? "stopped" : "none works" };
-}
-
-function usualSteps(rooms: Rooms): SetupStep[] {
-  let done: readonly boolean[] = rooms.piece.bends.map(() => false);
-  return usualStrokes(rooms.piece, rooms.shoe).map(({ index, hook }) => {
-    const room = rooms.of(done, index, hook);
-    done = withMade(done, index);
-    return { index, hook, room };
-  });
 }
 
 /** A way into the piece: the strokes so far, the one that may come next, and what they cost with it. */
 interface Way {
   readonly done: readonly boolean[];
-  readonly steps: readonly SetupStep[];
-  readonly next: { readonly index: number; readonly hook: Hook } | null;
+  readonly steps: readonly Hooked[];
+  readonly next: Hooked | null;
   readonly cost: number;
 }
 
@@ -75,7 +69,7 @@ function search(
   rooms: Rooms,
   candidates: (done: readonly boolean[]) => number[],
   mostTries: number,
-): readonly SetupStep[] | "none works" | "stopped" {
+): readonly Hooked[] | "none works" | "stopped" {
   const { piece, shoe } = rooms;
   const waiting: Way[][] = [[{ done: piece.bends.map(() => false), steps: [], next: null, cost: 0 }]];
   const taken = new Set<string>();
@@ -110,10 +104,7 @@ function search(
 /** The way with its next stroke made; null where there is no room for it. */
 function takenUp({ done, steps, next }: Way, rooms: Rooms): Pick<Way, "done" | "steps"> | null {
   if (!next) return { done, steps };
-  const { index, hook } = next;
-  if (tailProblem(rooms.piece, done, index, hook, rooms.shoe)) return null;
-  const room = rooms.of(done, index, hook);
-  return room.blocked.length > 0 ? null : { done: withMade(done, index), steps: [...steps, { index, hook, room }] };
+  return rooms.has(done, next) ? { done: withMade(done, next.index), steps: [...steps, next] } : null;
 }
 
 const withMade = (done: readonly boolean[], index: number): readonly boolean[] =>
@@ -123,9 +114,9 @@ const withMade = (done: readonly boolean[], index: number): readonly boolean[] =
 const costAhead = (done: readonly boolean[], last: number): number =>
   done.some((made, place) => !made && place < last) ? COST.backward : 0;
 
-/** The room of a stroke, worked out once for each set of made bends: many orders lead to the same set. */
+/** Whether there is room for a stroke, worked out once for each set of made bends: many orders lead to the same set. */
 class Rooms {
-  private readonly known = new Map<string, StrokeRoom>();
+  private readonly known = new Map<string, boolean>();
 
   constructor(
     readonly piece: Piece,
@@ -133,16 +124,26 @@ class Rooms {
     private readonly bench: Bench,
   ) {}
 
-  /** Strokes that were worked out. */
+  /** Strokes that were looked at. */
   get tries(): number {
     return this.known.size;
   }
 
-  of(done: readonly boolean[], index: number, hook: Hook): StrokeRoom {
+  has(done: readonly boolean[], { index, hook }: Hooked): boolean {
     const key = `${done.map(Number).join("")} ${hook} ${index}`;
-    const room = this.known.get(key) ?? strokeRoom(this.piece, done, index, hook, this.shoe, this.bench);
-    this.known.set(key, room);
-    return room;
+    const has = this.known.get(key) ?? hasRoom(this.piece, done, index, hook, this.shoe, this.bench);
+    this.known.set(key, has);
+    return has;
+  }
+
+  /** Strokes one after the other, each with the room it takes. */
+  along(strokes: readonly Hooked[]): SetupStep[] {
+    let done: readonly boolean[] = this.piece.bends.map(() => false);
+    return strokes.map(({ index, hook }) => {
+      const room = strokeRoom(this.piece, done, index, hook, this.shoe, this.bench);
+      done = withMade(done, index);
+      return { index, hook, room };
+    });
   }
 }
 
@@ -155,13 +156,7 @@ function besideMade(done: readonly boolean[]): number[] {
   return openBends(done).filter((place) => done[place - 1] || done[place + 1]);
 }
 
-function stepCost(
-  piece: Piece,
-  shoe: Shoe,
-  step: Omit<SetupStep, "room">,
-  last: SetupStep | undefined,
-  done: readonly boolean[],
-): number {
+function stepCost(piece: Piece, shoe: Shoe, step: Hooked, last: Hooked | undefined, done: readonly boolean[]): number {
   const outerFirst = [step.index - 1, step.index + 1].some((near) => isSaddleCenter(piece, near) && !done[near]);
   const swapped = last !== undefined && last.hook !== step.hook;
   const backward = last !== undefined && step.index < last.index;

@@ -44,7 +44,8 @@ export function strokeRoom(
     room.beside = Math.max(room.beside, Math.abs(y) + radius);
     room.behind = Math.max(room.behind, -x);
     room.ahead = Math.max(room.ahead, x);
-    onTable ||= overTable(x, y, bench) && z - radius < -bench.tableDrop - TOUCH;
+    onTable ||= meetsTable(x, y, z - radius, bench);
+    return false;
   });
   const blocked = [
     room.below > bench.height + TOUCH
@@ -63,5 +64,28 @@ export function strokeRoom(
   return { ...room, blocked };
 }
 
-const overTable = (x: number, y: number, bench: Bench): boolean =>
-  x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2;
+/** True when a stroke has room, as `strokeRoom` says it; stops at the first point that is in the way. */
+export function hasRoom(
+  piece: Piece,
+  done: readonly boolean[],
+  index: number,
+  hook: Hook,
+  shoe: Shoe,
+  bench: Bench,
+): boolean {
+  if (tailProblem(piece, done, index, hook, shoe)) return false;
+  const radius = shoe.outsideDiameter / 2;
+  let inTheWay = false;
+  stroke(piece, done, index, hook, bench, (x, y, z) => {
+    inTheWay =
+      radius - z > bench.height + TOUCH ||
+      z + radius > bench.roomAbove + TOUCH ||
+      Math.abs(y) + radius > bench.roomBeside + TOUCH ||
+      meetsTable(x, y, z - radius, bench);
+    return inTheWay;
+  });
+  return !inTheWay;
+}
+
+const meetsTable = (x: number, y: number, underside: number, bench: Bench): boolean =>
+  x <= 0 && x >= -bench.tableLength && Math.abs(y) <= bench.tableWidth / 2 && underside < -bench.tableDrop - TOUCH;

@@ -6,7 +6,7 @@ import type { Piece } from "../../../src/shop/run/builtRun";
 import type { Hook } from "../../../src/shop/shoe/marks";
 import type { Shoe } from "../../../src/shop/shoe/shoe";
 import { showInches } from "../../../src/units/show";
-import { strokeRoom } from "../../../src/shop/bench/strokeCheck";
+import { hasRoom, strokeRoom } from "../../../src/shop/bench/strokeCheck";
 import { HALF_EMT, runOf } from "../../support/demoShoe";
 
 const pieceOf = (route: string): Piece => buildRun(runOf(route), HALF_EMT).pulls[0]!.pieces[0]!;
@@ -209,4 +209,32 @@ describe("laws", () => {
     expect(azimuths(piece)).toEqual([0, second, second! + third!]);
     expect(azimuths({ ...piece, bends: piece.bends.map((bend) => ({ ...bend, plane: 30 })) })).toEqual([0, 30, 60]);
   });
+});
+
+test("whether there is room is one answer, asked alone or with the room a stroke takes", () => {
+  const piece = pieceOf("up 45, east 20, north 20, up 14, offset 6 east at 30, ahead 12");
+  const benches: Partial<Bench>[] = [
+    {},
+    { height: 14 },
+    { roomAbove: 20 },
+    { plane: "horizontal", roomBeside: 25, height: 25 },
+    { curls: "down", height: 30 },
+    { swings: "free end", height: 20, tableDrop: 2 },
+  ];
+  const answers = benches.flatMap((changed) => {
+    const bench = { ...USUAL_BENCH, ...changed };
+    return Array.from({ length: 2 ** piece.bends.length }, (_, made) => made).flatMap((made) => {
+      const done = piece.bends.map((_, place) => Boolean(made & (1 << place)));
+      const open = piece.bends.flatMap((_, index) => (done[index] ? [] : [index]));
+      return open.flatMap((index) =>
+        (["datum", "far"] as const).map((hook) => ({
+          asked: hasRoom(piece, done, index, hook, HALF_EMT, bench),
+          told: strokeRoom(piece, done, index, hook, HALF_EMT, bench).blocked.length === 0,
+        })),
+      );
+    });
+  });
+  expect(answers.filter(({ asked, told }) => asked !== told)).toEqual([]);
+  expect(answers.filter(({ asked }) => asked).length).toBeGreaterThan(100);
+  expect(answers.filter(({ asked }) => !asked).length).toBeGreaterThan(100);
 });
