@@ -8,7 +8,6 @@ import {
 } from "@fluentui/react-icons";
 import { lazy, Suspense, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
-import { BendView } from "./bend/BendView";
 import { Behind } from "./components/Behind";
 import { Fence } from "./components/Fence";
 import { BEND_ICON, ROUTE_ICON } from "./components/TradeIcons";
@@ -23,6 +22,9 @@ import { StartView } from "./start/StartView";
 import { strings } from "./strings";
 
 // What is not on the first screen loads when it is asked for.
+const BendView = lazy(() =>
+  import(/* webpackChunkName: "pane-bend" */ "./bend/BendView").then(({ BendView: view }) => ({ default: view })),
+);
 const RunView = lazy(() =>
   import(/* webpackChunkName: "pane-run" */ "./run/RunView").then(({ RunView: view }) => ({ default: view })),
 );
