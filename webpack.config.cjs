@@ -202,6 +202,7 @@ function tools(mode) {
       evaluate: from("workbench", "commandLine", "evaluate.ts"),
       engine: from("workbench", "commandLine", "engine.ts"),
       workbook: from("workbench", "workbook", "command.ts"),
+      samples: from("workbench", "samples", "command.ts"),
       shapes: from("workbench", "shapes", "command.ts"),
     },
     output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" } },

@@ -17,6 +17,8 @@ const sources = {
     "workbench/engine",
     "workbench/commandLine",
     "workbench/workbook",
+    "workbench/demo",
+    "workbench/samples",
     "workbench/shapes",
     "taskpane/workbook",
     "src",

@@ -11,6 +11,7 @@ import { build } from "./build.mjs";
 import { loadDrawPng } from "./pictures/load.mjs";
 
 const load = createRequire(import.meta.url);
+const samples = path.resolve(import.meta.dirname, "..", "docs", "samples");
 /** LibreOffice works formulas of built-in functions out itself instead of trusting the results in the file. */
 const recalculateAlways = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry">
@@ -76,6 +77,14 @@ async function differences(file, folder, recalculate) {
   return { different, compared };
 }
 
+/** @throws Error with the first of the cells that differ */
+async function compare(file, folder, recalculate) {
+  const { different, compared } = await differences(file, folder, recalculate);
+  process.stdout.write(`${path.basename(file)}: ${compared} cells compared, ${different.length} differ.\n`);
+  if (different.length > 0) throw new Error(different.slice(0, 20).join("\n"));
+  if (compared === 0) throw new Error(`${file}: LibreOffice shows nothing of it.`);
+}
+
 async function main() {
   if (spawnSync("soffice", ["--version"]).status !== 0) {
     process.stdout.write("LibreOffice is not installed: workbooks were not opened in it.\n");
@@ -91,10 +100,9 @@ async function main() {
     for (const options of [["--plain"], []]) {
       const file = path.join(folder, `${options.length > 0 ? "plain" : "live"}.xlsx`);
       if ((await workbook([...options, csv, file], { draw })) !== 0) throw new Error(`${file} was not written.`);
-      const { different, compared } = await differences(file, folder, options.length > 0);
-      process.stdout.write(`${path.basename(file)}: ${compared} cells compared, ${different.length} differ.\n`);
-      if (different.length > 0) throw new Error(different.slice(0, 20).join("\n"));
+      await compare(file, folder, options.length > 0);
     }
+    for (const name of fs.readdirSync(samples)) await compare(path.join(samples, name), folder, false);
   } finally {
     fs.rmSync(folder, { recursive: true, force: true });
   }

@@ -27,6 +27,7 @@ export function siteFiles(root: string, facts: ManifestFacts): SiteFiles {
   for (const [from, to] of [
     ["dist/icons", "icons"],
     ["docs/help", "help"],
+    ["docs/samples", "samples"],
     ["docs/site", "."],
   ] as const)
     addFolder(files, join(root, from), to);

@@ -16,15 +16,21 @@ export interface WorkbookWishes extends TicketWishes {
   title: string;
   /** The add-in's results as values, and a sheet of bends by built-in functions. */
   plain?: boolean;
+  /** Sheets of shop tickets behind the rest; they are written unless this is false. */
+  withTickets?: boolean;
 }
 
-/** Makes a job's workbook: works every formula out in the engine and writes the results beside the formulas. */
-export async function makeWorkbook(
-  runs: RunList,
+/** Makes a job's workbook from its runs. */
+export const makeWorkbook = (runs: RunList, functions: FunctionSet, wishes: WorkbookWishes) =>
+  writeWorkbook(jobContent(runs), functions, wishes);
+
+/** Works every formula of some sheets out in the engine and writes the results beside the formulas. */
+export async function writeWorkbook(
+  sheetsToWrite: readonly SheetContent[],
   functions: FunctionSet,
-  { title, plain = false, ...tickets }: WorkbookWishes,
+  { title, plain = false, withTickets = true, ...tickets }: WorkbookWishes,
 ) {
-  const content = plain ? [...jobContent(runs), plainSheet()] : jobContent(runs);
+  const content = plain ? [...sheetsToWrite, plainSheet()] : sheetsToWrite;
   const { book, close } = openHeadless(functions, openData(content));
   try {
     await book.settled();
@@ -36,7 +42,7 @@ export async function makeWorkbook(
       0,
     );
     const tables = sheets.map(({ name, cells }) => [name, cells.map((row) => row.map(shownValue))] as const);
-    const all = [...sheets, ...(await ticketSheets(sheets, tickets))];
+    const all = withTickets ? [...sheets, ...(await ticketSheets(sheets, tickets))] : sheets;
     return { tables, bytes: await writeXlsx(all, { title, namespace: functions.namespace, names }), rows };
   } finally {
     close();

@@ -14,8 +14,8 @@ import type { RunList } from "../csv/runsFromCsv";
 import { designContent } from "./designContent";
 import type { SheetContent } from "./sheetContent";
 
-/** A workbook as Set up makes it in an empty one: each table and sheet goes by its own name. */
-export function setUpContent(items: readonly ItemName[], given: Pick<SheetWishes, "rows" | "traced">): SheetContent[] {
+/** What new sheets go by where each table and sheet goes by its own name. */
+export function wishesForNew(): SheetWishes {
   const sheets = Object.fromEntries(TABS.map((item) => [item, item])) as SheetWishes["sheets"];
   const tables = Object.fromEntries(
     TABLES.map((table) => [
@@ -23,8 +23,12 @@ export function setUpContent(items: readonly ItemName[], given: Pick<SheetWishes
       { name: tableName(table), headers: sheetColumns(table, CURRENCY).map(({ header }) => header) },
     ]),
   ) as unknown as SheetWishes["tables"];
-  return designContent(newSheets(items, { sheets, tables, currency: CURRENCY, ...given }));
+  return { sheets, tables, currency: CURRENCY };
 }
+
+/** A workbook as Set up makes it in an empty one. */
+export const setUpContent = (items: readonly ItemName[], given: Pick<SheetWishes, "rows" | "traced">): SheetContent[] =>
+  designContent(newSheets(items, { ...wishesForNew(), ...given }));
 
 /** Rows by their headers; empty cells are left out, and what looks like a formula stays the text it is. */
 export const recordsIn = (table: readonly (readonly CellValue[])[]): Record<string, Cell>[] =>
