@@ -28,7 +28,7 @@ test("the runs are saved as IFC with the workbook's own shoes; the one that cann
   expect([...new Set(names)]).toEqual(
     demoRuns
       .slice(1)
-      .map(([run]) => run)
+      .flatMap(([run]) => (run === "WS-01" ? ["WS-01-1", "WS-01-2", "WS-01-3"] : [run]))
       .filter((run) => run !== "PR-09"),
   );
   await dialog().getByText("1 run not in it, because it cannot be built: PR-09.").waitFor();

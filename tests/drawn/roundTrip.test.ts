@@ -16,11 +16,15 @@ test("every run of the demo comes back from its own DXF as drawn, in the same ki
   const { rows, notRead, turned } = rowsOf(runsDxf(demo));
   expect([notRead, turned]).toEqual([[], 0]);
   expect(rows.map(({ run }) => run).sort()).toEqual(demo.map(({ run }) => run.name).sort());
-  for (const { run, raceway, size, route, start, words, farthest } of rows) {
+  for (const { run, raceway, size, route, start, words, note, farthest } of rows) {
     const own = demo.find((built) => built.run.name === run)!;
     expect([run, words, raceway, size]).toEqual([run, "as drawn", own.run.raceway, own.run.size]);
     expect(farthest!.off).toBeLessThan(0.001);
     const [again] = builtOf([HEADERS, [run, raceway, size, route, start]]);
+    // A conduit body is drawn as the sharp corner that it is; whether one stands there or a bend, the lines do not say.
+    const bodies = own.pulls.filter(({ pull }) => !["box", "whip", "open"].includes(pull.end)).length;
+    expect([run, note]).toEqual([run, bodies === 0 ? "" : expect.stringMatching(/^1 of 2 bends drawn sharp, made at/)]);
+    if (bodies > 0) continue;
     expect(again!.pulls).toHaveLength(own.pulls.length);
     own.pulls.forEach(({ pull }, index) => {
       const found = again!.pulls[index]!.pull;

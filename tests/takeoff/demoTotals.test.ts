@@ -57,10 +57,10 @@ describe.each(kinds)("%s", (kind) => {
     expect(line?.["Bends"] ?? 0).toBe(add(kind, ({ bends }) => bends.length));
   });
 
-  test("terminations: two to a pull", () => {
-    const ends = add(kind, ({ pulls }) => 2 * pulls.length);
+  test("terminations: two to a pull, but none in a body or at a flexible piece", () => {
+    const ends = add(kind, ({ terminations }) => terminations);
     // NEC 300.4(G): from 4 AWG on an insulated throat or bushing.
-    const large = add(kind, ({ pulls, conductors }) => (/#4 /.test(conductors) ? 2 * pulls.length : 0));
+    const large = add(kind, ({ terminations, conductors }) => (/#4 /.test(conductors) ? terminations : 0));
     if (kind.startsWith("EMT")) {
       const throats = inStyles(kind, "connector").map((item) => `${item}, insulated throat`);
       expect(quantity(...throats)).toBe(large);
@@ -79,7 +79,7 @@ describe.each(kinds)("%s", (kind) => {
 
   test("straps: within 3 ft of each end and evenly between, which one does for 6 ft", () => {
     const straps = (length: number) => (length <= 72 ? 1 : 1 + Math.ceil((length - 72) / spacing(kind)));
-    expect(quantity(`${kind} strap`)).toBe(add(kind, ({ pulls }) => sum(pulls.map(straps))));
+    expect(quantity(`${kind} strap`, `${kind} strut strap`)).toBe(add(kind, ({ pulls }) => sum(pulls.map(straps))));
   });
 
   test("couplings: one at every joint, less those that come with the sticks", () => {
@@ -93,6 +93,18 @@ describe.each(kinds)("%s", (kind) => {
     expect(sticks).toBeGreaterThanOrEqual(Math.ceil(add(kind, ({ conduit }) => conduit) / 120));
     expect(sticks).toBe(await leastSticks(kind, shoes));
   });
+});
+
+test("the rack of three: 4 trapezes of strut by its longest conduit, two rods and three straps on each", () => {
+  // 60 + 180 + 96 in. less two gains of 1.93: 332; 72 for the first and 120 for each of three more. EMT 3/4 is 0.922 in. wide.
+  expect([quantity("trapeze"), quantity("threaded rod"), quantity("EMT 3/4 strut strap")]).toEqual([4, 8, 12]);
+  // 2 in. of strut beyond the outer conduits, by rule.
+  expect(quantity("strut")).toBeCloseTo((4 * (2 * 3 + 0.922 + 2 * 2)) / 12, DECIMALS);
+});
+
+test("one body, and 3 ft of flexible conduit with a connector at one end and a coupling to EMT at the other", () => {
+  const items = ["IMC 3/4 LB body", "FMC 1/2 conduit", "FMC 1/2 flex connector", "EMT 1/2 to FMC coupling"];
+  expect(items.map((item) => quantity(item))).toEqual([1, 3, 1, 1]);
 });
 
 test("boxes: every name once, less panels, starters, pumps and fans", () => {
@@ -112,10 +124,10 @@ test("expansion fittings: 148 ft of PVC move 3.6 in. over 60 °F, one fitting of
 
 test("conductors: the run and 4 ft at each end by the job's rule, 2 ft at each pull box", () => {
   const feet = new Map<string, number>();
-  for (const { conductors, pulls, quantity: times } of readded) {
+  for (const { conductors, pulls, whip, bodies, quantity: times } of readded) {
     for (const [, count, size, type] of conductors.matchAll(/(\d+) (#\S+) (\w+)/g)) {
       const name = `${size} ${type} conductor`;
-      const each = (sum(pulls) + 2 * 48 + 24 * (pulls.length - 1)) / 12;
+      const each = (sum(pulls) + whip + 2 * 48 + 24 * (pulls.length - 1 - bodies)) / 12;
       feet.set(name, (feet.get(name) ?? 0) + times * Number(count) * each);
     }
   }

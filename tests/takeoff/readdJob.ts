@@ -13,6 +13,13 @@ const BOUGHT_BENT = ["EMT 1-1/4", "PVC 40 1-1/2"];
 const ELBOW_END: Record<string, number> = { "PVC 40 1-1/2": 2 };
 const CANNOT_BE_BUILT = "PR-09";
 const STICK = 120;
+/**
+ * The conduits of the rack, by hand: they lie south of the first and the run turns south, so each is its 3 in. shorter on
+ * either side of that turn, where tan 45° is 1; the first bend stands square to them.
+ */
+const RACKS: Record<string, string[]> = {
+  "WS-01": [`up 5', east 15', south 8'`, "up 60, east 177, south 93", "up 60, east 174, south 90"],
+};
 
 /** What one run takes, once. */
 export interface Readded {
@@ -23,6 +30,11 @@ export interface Readded {
   conductors: string;
   /** Developed length from box to box [in]. */
   pulls: number[];
+  /** Ends of pulls at a box or panel, where a body or a flexible piece takes none. */
+  terminations: number;
+  bodies: number;
+  /** Length of a flexible piece at the end of the run [in]. */
+  whip: number;
   /** Angles of the bends the shop makes [°]. */
   bends: number[];
   elbows: number;
@@ -39,6 +51,11 @@ export const sum = (values: readonly number[]): number => values.reduce((total, 
 
 export const readded: Readded[] = records(demoRuns.map((row) => row.map((cell) => cell ?? "")))
   .filter((run) => run["Run"] !== CANNOT_BE_BUILT)
+  .flatMap((run) => {
+    const routes = RACKS[String(run["Run"])] ?? [];
+    if (String(run["Rack"]) === "") return [run];
+    return routes.map((Route, at) => ({ ...run, Route, Run: `${run["Run"]}-${at + 1}` }));
+  })
   .map((run) => {
     const kind = `${run["Raceway"]} ${run["Size"]}`;
     const radius = RADIUS[String(run["Size"])]!;
@@ -54,10 +71,11 @@ export const readded: Readded[] = records(demoRuns.map((row) => row.map((cell) =
   });
 
 function bent(route: string, radius: number) {
-  const { pulls, bends } = readdRoute(route, radius);
+  const { pulls, bends, bodies, whip } = readdRoute(route, radius);
   const pieces = pulls.map((length) => Math.ceil(length / STICK));
+  const terminations = 2 * pulls.length - 2 * bodies - (whip > 0 ? 1 : 0);
   return {
-    ...{ pulls, bends, elbows: 0, stretches: [], conduit: sum(pulls) },
+    ...{ pulls, bends, bodies, whip, terminations, elbows: 0, stretches: [], conduit: sum(pulls) },
     ...{ pieces: sum(pieces), joints: sum(pieces) - pulls.length },
   };
 }
@@ -75,5 +93,6 @@ function withElbows(route: string, usual: number, end: number) {
   const stretches = legs.map((leg, at) => leg - taken(at - 1) - taken(at));
   const pieces = sum(stretches.map((length) => Math.ceil(length / STICK)));
   const pulls = [sum(stretches) + (sum(radii) * Math.PI) / 2 + 2 * elbows * end];
-  return { pulls, bends: [], elbows, stretches, conduit: sum(stretches), pieces, joints: pieces + elbows - 1 };
+  const none = { bends: [], bodies: 0, whip: 0, terminations: 2 };
+  return { ...none, pulls, elbows, stretches, conduit: sum(stretches), pieces, joints: pieces + elbows - 1 };
 }

@@ -8,6 +8,10 @@ export interface Readd {
   pulls: number[];
   /** Angles of the bends [°]. */
   bends: number[];
+  /** Turns in a conduit body. */
+  bodies: number;
+  /** A flexible piece at the end [in]. */
+  whip: number;
 }
 
 const rad = (degrees: number) => (degrees * Math.PI) / 180;
@@ -31,7 +35,7 @@ export function readdRoute(route: string, radius: number): Readd {
   let heading = "";
   let at = [0, 0, 0];
   let way: number[] | undefined;
-  let sweep = 0;
+  let [sweep, bodies, whip] = [0, 0, 0];
   const add = (length: number) => (pulls[pulls.length - 1]! += length);
   const bend = (...angles: number[]) => angles.forEach((angle) => (bends.push(angle), add(-gain(angle, radius))));
   const turn = (angle: number) => {
@@ -46,9 +50,12 @@ export function readdRoute(route: string, radius: number): Readd {
     const [word, rest] = [step.split(" ")[0]!, step.slice(step.indexOf(" ") + 1)];
     const at2 = /at (.*)$/.exec(rest);
     const angle = Number(at2?.[1]);
-    if (step === "box") {
+    if (step === "box" || step === "LB") {
+      if (step === "LB") bodies += 1;
       pulls.push(0);
       heading = "";
+    } else if (word === "flex") {
+      whip = tape(rest.split(" ")[0]!);
     } else if (step.startsWith("box offset")) {
       const rise = tape(/offset (\S+)/.exec(step)![1]!);
       add(rise / Math.sin(rad(5)));
@@ -87,5 +94,5 @@ export function readdRoute(route: string, radius: number): Readd {
       add(tape(rest));
     }
   }
-  return { pulls, bends };
+  return { pulls, bends, bodies, whip };
 }

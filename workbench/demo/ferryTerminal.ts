@@ -1,7 +1,7 @@
 /**
  * The demo job, invented for this project: electrical raceways of a small ferry terminal.
- * Three areas, five raceways, every kind of bend, and two runs whose elbows are bought; run DL-08 turns more than 360°
- * between boxes and run PR-09 cannot be built, so that the checks have something to say.
+ * Four areas, five raceways, every kind of bend, two runs whose elbows are bought, a rack, a conduit body and a flexible
+ * piece; run DL-08 turns more than 360° between boxes and run PR-09 cannot be built, so that the checks have something to say.
  */
 
 export const RUN_HEADERS = [
@@ -25,12 +25,13 @@ export const RUN_HEADERS = [
   "Breaker",
   "Check pull",
   "Start",
+  "Rack",
   "Phase",
 ] as const;
 
 type DemoRun = readonly [
   run: string,
-  area: "Ticket hall" | "Pump room" | "Dock lighting",
+  area: "Ticket hall" | "Pump room" | "Dock lighting" | "Workshop",
   raceway: string,
   size: string,
   route: string,
@@ -320,6 +321,19 @@ const RUNS: readonly DemoRun[] = [
     "Fuel pier box",
     "3 #6 XHHW, 1 #8 XHHW",
   ],
+  ["WS-01", "Workshop", "EMT", "3/4", `up 5', east 15', south 8'`, 1, "Panel LP-3", "Bench box", "4 #12 THHN"],
+  ["WS-02", "Workshop", "IMC", "3/4", `up 7', LB, north 9', down 40`, 1, "Panel LP-3", "Compressor", "3 #10 THHN"],
+  [
+    "WS-03",
+    "Workshop",
+    "EMT",
+    "1/2",
+    `up 6', west 10', flex 3' down 20 west 18`,
+    1,
+    "Panel LP-3",
+    "Lathe",
+    "3 #12 THHN",
+  ],
 ];
 
 /** When an area's runs are bent, and by whom. */
@@ -327,6 +341,7 @@ const BENDING: Record<DemoRun[1], readonly [date: string, crew: string]> = {
   "Ticket hall": ["2026-05-04", "A"],
   "Pump room": ["2026-05-06", "B"],
   "Dock lighting": ["2026-05-11", "B"],
+  Workshop: ["2026-05-13", "A"],
 };
 
 /** Runs with fittings other than the usual, and where grounding bushings are asked for. */
@@ -338,6 +353,7 @@ const BREAKERS: Readonly<Record<string, number>> = {
   ...{ "TH-01": 20, "TH-02": 20, "TH-03": 20, "TH-04": 20, "TH-05": 20, "TH-06": 50, "TH-07": 15, "TH-08": 20 },
   ...{ "TH-09": 20, "TH-10": 15, "TH-11": 70, "PR-01": 40, "PR-02": 30, "PR-03": 50, "PR-04": 50, "PR-05": 15 },
   ...{ "PR-06": 15, "PR-07": 70, "PR-08": 20, "DL-03": 20, "DL-04": 30, "DL-05": 70, "DL-06": 30, "DL-07": 20 },
+  ...{ "WS-01": 20, "WS-02": 30, "WS-03": 20 },
 };
 /** The pier run lies open to the sun; the pump room is warm [°C]. */
 const WHERE: Readonly<Record<string, string>> = { "DL-09": "exposed", "PR-01": "exposed, hot" };
@@ -357,14 +373,18 @@ const STARTS: Readonly<Record<string, string>> = {
   ...{ "PR-05": "-120 650 60", "PR-06": "-126 655 66", "PR-07": "-256 586 70", "PR-08": "-114 655 60" },
   ...{ "PR-09": "66 606 0", "DL-01": "500 0 48", "DL-02": "880 -20 6", "DL-03": "884 -540 6", "DL-04": "500 6 54" },
   ...{ "DL-05": "506 12 42", "DL-06": "506 18 60", "DL-07": "800 24 54", "DL-08": "506 -6 42", "DL-09": "500 12 30" },
+  ...{ "WS-01": "-700 0 60", "WS-02": "-706 6 60", "WS-03": "-706 -18 66" },
 };
+
+/** Three conduits side by side, 3 in. center to center. */
+const RACKS: Readonly<Record<string, string>> = { "WS-01": "3 at 3 south" };
 
 const JOB = "Ferry terminal";
 
 type RunCell = string | number | null;
 
 const siteOf = (run: string): RunCell[] =>
-  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS, CHECK_PULL, STARTS].map(
+  [FITTINGS, GROUNDING, WHERE, TEMPERATURE_CHANGE, AMBIENT, BREAKERS, CHECK_PULL, STARTS, RACKS].map(
     (column) => column[run] ?? null,
   );
 

@@ -48,8 +48,14 @@ test("every piece of the job is named once, as often as its run's quantity", () 
     }
   }
   const runs = records(demoRuns.map((row) => row.map((cell) => cell ?? ""))).filter(({ Run }) => Run !== "PR-09");
-  for (const { Run, Quantity } of runs) {
-    const pieces = [...named].filter(([name]) => name.startsWith(`${Run}/`));
+  const conduits = runs.flatMap(({ Run, Quantity, Rack }) => {
+    const count = Number.parseInt(String(Rack), 10);
+    const names = Rack === "" ? [Run] : Array.from({ length: count }, (_, at) => `${Run}-${at + 1}`);
+    return names.map((name) => ({ name, Quantity }));
+  });
+  expect(conduits).toHaveLength(runs.length + 2);
+  for (const { name, Quantity } of conduits) {
+    const pieces = [...named].filter(([piece]) => piece.startsWith(`${name}/`));
     expect(pieces.length).toBeGreaterThan(0);
     for (const piece of pieces) expect(piece).toEqual([piece[0], Quantity]);
   }

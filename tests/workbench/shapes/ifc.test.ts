@@ -1,7 +1,7 @@
 /**
  * IFC4 read back by a reader of STEP text that shares nothing with the writer. Numbers of attributes are those of the IFC4
  * ADD2 TC1 schema (buildingSMART), written from memory; web-ifc 0.0.78, which is no part of this repository, read the
- * demo's file without complaint: 29 segments of schema IFC4, boxes as the routes say.
+ * demo's file without complaint when it had 29 segments: schema IFC4, boxes as the routes say.
  */
 import { buildJob, builtRows } from "../../../src/shop/job/job";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
