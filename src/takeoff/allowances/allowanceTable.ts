@@ -4,7 +4,7 @@ import { optionalRows, takeRows } from "../../table/takeRows";
 import { InputError, quoteValue } from "../../units/errors";
 import { lookUpKey } from "../../units/names/lookUpKey";
 import { toNumber } from "../../units/number";
-import { ITEM_KINDS, type Item, type ItemKind } from "../amounts/item";
+import { ITEM_KINDS, kindsOfClass, type Item } from "../amounts/item";
 
 /** What an allowance is worked out as, by the word in its Unit cell. */
 export const ALLOWANCE_UNITS = ["%", "minimum", "lump sum"] as const;
@@ -32,24 +32,6 @@ export const ALLOWANCE_COLUMNS = [
   { name: "Value", required: true, zero: true },
   { name: "Unit", required: true },
 ];
-
-/** Kinds that go by one word. */
-const CLASSES: Readonly<Record<string, readonly ItemKind[]>> = {
-  fittings: [
-    "coupling",
-    "elbow",
-    "body",
-    "union",
-    "expansion fitting",
-    "connector",
-    "locknut",
-    "bushing",
-    "grounding bushing",
-  ],
-  boxes: ["box", "pull box"],
-  wire: ["conductor"],
-  conduit: ["stick"],
-};
 
 /**
  * Reads an Allowances range: Allowance, Of (an item by its name, a class of items, or all), Value, Unit (%, minimum, lump
@@ -84,7 +66,8 @@ function fitsOf(cell: unknown): Allowance["fits"] {
   const of = lookUpKey(cell);
   if (of === "" || of === "all") return () => true;
   const singular = of.replace(/e?s$/, "");
-  const kinds =
-    CLASSES[of] ?? ITEM_KINDS.filter((kind) => [of, singular, of.replace(/s$/, "")].includes(lookUpKey(kind)));
+  const named = ITEM_KINDS.filter((kind) => [of, singular, of.replace(/s$/, "")].includes(lookUpKey(kind)));
+  const inClass = kindsOfClass(of);
+  const kinds = inClass.length > 0 ? inClass : named;
   return kinds.length > 0 ? ({ kind }) => kinds.includes(kind) : ({ name }) => lookUpKey(name) === of;
 }

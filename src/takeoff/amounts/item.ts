@@ -2,32 +2,42 @@ import { isFlexible, type Raceway } from "../../raceway/raceway";
 import { nominalStick } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 
-/** What a take-off counts, in the order in which its lines stand. */
-export const ITEM_KINDS = [
-  "conduit",
-  "stick",
-  "coupling",
-  "elbow",
-  "body",
-  "union",
-  "expansion fitting",
-  "connector",
-  "locknut",
-  "bushing",
-  "grounding bushing",
-  "strap",
-  "trapeze",
-  "strut",
-  "threaded rod",
-  "pull box",
-  "bend",
-  "box",
-  "conductor",
-  "counted item",
-  "allowance",
-] as const;
+/**
+ * What a take-off counts, in the order in which its lines stand, each with the class it is in: the word that an allowance for
+ * several kinds goes by. What is in none goes by its kind alone.
+ */
+const KINDS = {
+  conduit: "conduit",
+  stick: "conduit",
+  coupling: "fittings",
+  elbow: "fittings",
+  body: "fittings",
+  union: "fittings",
+  "expansion fitting": "fittings",
+  connector: "fittings",
+  locknut: "fittings",
+  bushing: "fittings",
+  "grounding bushing": "fittings",
+  strap: "supports",
+  trapeze: "supports",
+  strut: "supports",
+  "threaded rod": "supports",
+  "pull box": "boxes",
+  bend: "none",
+  box: "boxes",
+  conductor: "wire",
+  "counted item": "none",
+  allowance: "none",
+} as const;
 
-export type ItemKind = (typeof ITEM_KINDS)[number];
+export type ItemKind = keyof typeof KINDS;
+
+/** In the order in which their lines stand. */
+export const ITEM_KINDS = Object.keys(KINDS) as readonly ItemKind[];
+
+/** The kinds of a class, as `fittings`; none where no class is called so. */
+export const kindsOfClass = (name: string): readonly ItemKind[] =>
+  ITEM_KINDS.filter((kind) => KINDS[kind] !== "none" && KINDS[kind] === name);
 
 /** One thing a take-off counts. Its name is what Prices and Labor call it. */
 export interface Item {

@@ -84,3 +84,20 @@ test("an allowance of something the job has not is told", () => {
   const notes = records(takeoff(runs, { shoes, allowances: allowancesOf(["Waste", "conductrs", 5, "%"]) })).map(({ Note }) => Note); // prettier-ignore
   expect(notes).toContain('Waste: nothing that is bought goes by "conductrs"; nothing is allowed for it');
 });
+
+test("a class reaches every kind that is in it: flexible conduit by the foot, bodies, what hangs a rack", () => {
+  const table = (of: string, unit = "%") =>
+    records(
+      takeoff(
+        runsRange(
+          { Run: "A", Route: "east 30', LB, north 30', flex 3' up 12 east 8" },
+          { Run: "R", Route: "east 30'", Rack: "2 at 3 north" },
+        ),
+        { shoes, allowances: allowancesOf(["Waste", of, 50, unit]) },
+      ),
+    ).flatMap(({ Item }) => (String(Item).endsWith(": Waste") ? [String(Item).slice(0, -": Waste".length)] : []));
+  expect(table("conduit")).toEqual(expect.arrayContaining(["FMC 1/2 conduit", "EMT 1/2 conduit, 10 ft stick"]));
+  expect(table("fittings")).toEqual(expect.arrayContaining(["EMT 1/2 LB body", "EMT 1/2 to FMC coupling", "FMC 1/2 flex connector"])); // prettier-ignore
+  expect(table("supports")).toEqual(expect.arrayContaining(["EMT 1/2 strap", "EMT 1/2 strut strap", "trapeze", "strut", "threaded rod"])); // prettier-ignore
+  for (const one of table("fittings")) expect([...table("conduit"), ...table("supports")]).not.toContain(one);
+});
