@@ -211,6 +211,11 @@ export const strings = {
         `${from === to ? `Row ${to} of it is` : `Rows ${from} to ${to} of it are`} not counted: not in lengths, checks, take-off or tickets.`,
       linked: (table: string) => `A Runs sheet now reads ${table}. Change your table, and it follows.`,
     },
+    columns: {
+      title: "Columns of Runs",
+      about:
+        "Few jobs need stick, crew, cover, breaker, floor and the like: they are out of sight until you want them.",
+    },
     units: { title: "Show lengths in", feet: "ft and in.", inches: "in.", mm: "mm" },
     currency: { title: "Currency", about: "A sign or a code, such as $ or CAD. New sheets show prices in it." },
   },

@@ -75,7 +75,8 @@ export function runDegreesOf(route: any, raceway: any, size: any, shoes?: any[][
  * Every rule the run breaks, in words; "OK" when none was found.
  *
  * With headers and row every cell of the run counts, quantity, conductors and straps as well, and the answer is short: the
- * finding of JOB.CHECKS that weighs most, and how many more it has.
+ * finding of JOB.CHECKS that weighs most, and how many more it has. What takes other rows to see, such as a name that stands
+ * twice, stands in JOB.CHECKS alone.
  * Example: =CONDUIT.RUN.CHECK("up 36, east 60", "EMT", "1/2") //=> OK
  * Source: each finding names its rule.
  * @customfunction RUN.CHECK

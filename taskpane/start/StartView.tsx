@@ -8,6 +8,7 @@ import { useLedger } from "../hooks/useLedger";
 import { strings } from "../strings";
 import { Cautions } from "./Cautions";
 import { CurrencyEntry } from "./CurrencyEntry";
+import { MoreColumns } from "../run/MoreColumns";
 import { DemoJob } from "./DemoJob";
 import { LoadWithWorkbook } from "./LoadWithWorkbook";
 import { MapTable } from "./MapTable";
@@ -27,7 +28,7 @@ const TrialView = lazy(() => import(/* webpackChunkName: "pane-trial" */ "../tri
 
 /** Sets the workbook up: what is missing is made, what is there is left as it is. */
 export function StartView({ toRun }: { toRun(): void }) {
-  const { state } = useLedger();
+  const { state, tables } = useLedger();
   const setUp = useSetUp();
   const task = useTask();
   const [wanted, setWanted] = useState(false);
@@ -81,6 +82,12 @@ export function StartView({ toRun }: { toRun(): void }) {
         </Section>
       )}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
+      {tables.Runs && (
+        <Section title={t.columns.title}>
+          <p>{t.columns.about}</p>
+          <MoreColumns />
+        </Section>
+      )}
       <LoadWithWorkbook />
       <DemoJob setUp={setUp} />
       <MapTable setUp={setUp} />

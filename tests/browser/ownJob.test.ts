@@ -260,7 +260,7 @@ test("rows that spill from a formula are as high as their words, and low again w
 });
 
 test("pasted text stands as its column does, lists and numbers too", async () => {
-  await fill([run("P-1")]);
+  await fill([{ ...run("P-1"), Raceway: "emt" }]);
   const styles = await bench.page.evaluate(() => {
     const sheet = window.ledgerBook!.sheet("Runs").native.getSheet();
     return [3, 4, 6].map((column) => ({
@@ -269,5 +269,10 @@ test("pasted text stands as its column does, lists and numbers too", async () =>
     }));
   });
   for (const { own, column } of styles) expect([own.vt, own.ht]).toEqual([column!.vt, column!.ht]);
-  expect(styles[0]!.own.vt).toBeDefined();
+  expect(styles[0]!.own.vt).toBeDefined(); // A spelling that the list does not have is taken, and not marked as wrong.
+  const marks = await bench.page.evaluate(
+    () => window.ledgerBook!.sheet("Runs").native.getSheet().getCell(1, 3)?.markers,
+  );
+  expect(marks).toEqual({});
+  expect(await connectors()).toBe(2);
 });

@@ -85,3 +85,23 @@ test("a row without a name is told by both", () => {
   expect(table[1]).toMatchObject(["row 2", "look", "a run has a name", expect.any(String), "Write a name under Run."]);
   expect(saidInRow(row)).toBe(table[1]![3]!.replace("row 2", "the row"));
 });
+
+/** Findings that take several rows or lists to see, each with rows that bring it about: Checks alone tells them. */
+const OF_SEVERAL: Readonly<Record<string, readonly Record<string, unknown>[]>> = {
+  "a run's name stands once": [{}, { Route: "up 5', east 9'" }],
+  "two runs must not take the same place": [
+    { Run: "first", Start: "0, 0, 0", Route: "east 20'" },
+    { Run: "second", Start: "10', 5', 0", Route: "south 10'" },
+  ],
+};
+
+test.each(Object.entries(OF_SEVERAL))("what one row cannot show stands in Checks alone: %s", (rule, given) => {
+  const several = given.map((cells) => cellsOf(String(cells.Run ?? "twice"), cells));
+  const found = (jobChecks([HEADERS, ...several], SHOES, omitted, omitted) as string[][]).slice(1);
+  expect(found.map(([, , found]) => found)).toEqual([rule]);
+  expect(several.map(saidInRow)).toEqual(several.map(() => "OK"));
+  for (const row of several) {
+    const alone = jobChecks([HEADERS, row], SHOES, omitted, omitted) as string[][];
+    expect(alone).toEqual([expect.anything(), expect.arrayContaining(["ok", "1 runs checked, nothing found"])]);
+  }
+});

@@ -10,6 +10,11 @@ test("columns few jobs need are shown by one click, and hidden again where nothi
   const headers = book.cellsOf("Runs")[0]!;
   const hidden = () => headers.filter((_, column) => runs.hiddenColumns.has(column));
   expect(hidden()).toEqual(SELDOM);
+  // Start offers the same, before there is a run.
+  await user.click(await screen.findByRole("button", { name: "More columns in Runs" }));
+  await waitFor(() => expect(hidden()).toEqual([]));
+  await user.click(screen.getByRole("button", { name: "Hide the empty ones" }));
+  await waitFor(() => expect(hidden()).toEqual(SELDOM));
   await user.click(screen.getByRole("tab", { name: "A run" }));
   await act(async () => book.type(runs, 1, headers.indexOf("Run"), "A-1"));
   await user.click(await screen.findByRole("button", { name: "More columns in Runs" }));

@@ -1,7 +1,7 @@
 /** How the grid behaves under a person's hands where its own way would lose work or surprise who knows Excel. */
 import type { Book } from "../../engine";
 import { copyResultsAsValues } from "./copyResults";
-import { drawListsAsColumns, openListsOnDemand } from "./lists";
+import { drawListsAsColumns, leaveOtherValuesUnmarked, openListsOnDemand } from "./lists";
 import { keepFormatsWhenPasting } from "./pasteFormats";
 import { pasteTextAsCells } from "./pasteText";
 import { leaveGoneSheetsAlone } from "./goneSheets";
@@ -12,6 +12,7 @@ export function teachManners(book: Book, container: HTMLElement): void {
   const { services } = book;
   openListsOnDemand(services);
   drawListsAsColumns(services);
+  leaveOtherValuesUnmarked(services);
   keepFormatsWhenPasting(services);
   pasteTextAsCells(services);
   copyResultsAsValues(services);

@@ -1,4 +1,10 @@
-import { DataValidationType, type Injector, IUniverInstanceService, toDisposable } from "@univerjs/core";
+import {
+  DataValidationErrorStyle,
+  DataValidationType,
+  type Injector,
+  IUniverInstanceService,
+  toDisposable,
+} from "@univerjs/core";
 import { IEditorBridgeService, ISheetCellDropdownManagerService } from "@univerjs/preset-sheets-core";
 import { DataValidatorRegistryService } from "@univerjs/preset-sheets-data-validation";
 
@@ -29,4 +35,12 @@ export function drawListsAsColumns(services: Injector): void {
     const sheet = books.getUniverSheetInstance(info.unitId)?.getSheetBySheetId(info.subUnitId);
     return draw(context, sheet ? { ...info, style: sheet.getComposedCellStyle(info.row, info.col) } : info, ...rest);
   };
+}
+
+/** A list that lets other values stand, such as another spelling, marks none of them as wrong. */
+export function leaveOtherValuesUnmarked(services: Injector): void {
+  const list = services.get(DataValidatorRegistryService).getValidatorItem(DataValidationType.LIST);
+  if (!list) return;
+  const isValid = list.validator.bind(list);
+  list.validator = async (cell, rule) => rule.errorStyle !== DataValidationErrorStyle.STOP || isValid(cell, rule);
 }
