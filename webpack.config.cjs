@@ -204,6 +204,8 @@ function tools(mode) {
       workbook: from("workbench", "workbook", "command.ts"),
       samples: from("workbench", "samples", "command.ts"),
       shapes: from("workbench", "shapes", "command.ts"),
+      portfolio: from("workbench", "portfolio", "command.ts"),
+      portfolioThread: from("workbench", "portfolio", "thread.ts"),
     },
     output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" } },
     externalsType: "commonjs",

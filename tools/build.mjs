@@ -20,6 +20,7 @@ const sources = {
     "workbench/demo",
     "workbench/samples",
     "workbench/shapes",
+    "workbench/portfolio",
     "taskpane/workbook",
     "src",
     ...common,

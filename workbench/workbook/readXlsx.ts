@@ -19,11 +19,18 @@ const mostUnpacked = 400 * 1024 * 1024;
  * @param functions the functions at hand, with their namespace
  */
 export async function readXlsx(bytes: Uint8Array, functions: readonly string[]): Promise<IWorkbookData> {
-  const file = await openFile(bytes);
-  return openData(file.sheets.map((sheet) => contentOf(sheet, functions)));
+  return dataOfFile(await openFile(bytes), functions);
 }
 
-async function openFile(bytes: Uint8Array): Promise<Workbook> {
+/** The same of a file that is read already. */
+export const dataOfFile = (file: Workbook, functions: readonly string[]): IWorkbookData =>
+  openData(file.sheets.map((sheet) => contentOf(sheet, functions)));
+
+/**
+ * The parts of an .xlsx file, results as they were saved among them.
+ * @throws Error in words for what is none, is locked or too large
+ */
+export async function openFile(bytes: Uint8Array): Promise<Workbook> {
   if (bytes.length > mostBytes)
     throw new Error(`The file is ${Math.round(bytes.length / 1e6)} MB; at most 52 MB are read.`);
   if (isCompoundFile(bytes)) throw new Error("The file is locked with a password, or an .xls of the older kind.");
@@ -98,13 +105,14 @@ function contentCell(value: unknown, cell: Cell | undefined, functions: readonly
   const look = lookOfFile(cell?.style);
   const formula = cell?.formula ? fromFileFormula(cell.formula, functions) : undefined;
   if ((value === null || value === undefined) && !formula && !look) return null;
-  return { value: plain(value), ...(formula && { formula }), ...(look && { look }) };
+  return { value: plainValue(value), ...(formula && { formula }), ...(look && { look }) };
 }
 
 /** Days from Excel's day 0 to 1970-01-01. */
 const unixDay = 25569;
 
-function plain(value: unknown): CellValue {
+/** A value as the file's reader has it, as the engine has it: a day is its number. */
+export function plainValue(value: unknown): CellValue {
   if (value instanceof Date) return value.getTime() / 86_400_000 + unixDay;
   return typeof value === "string" || typeof value === "number" || typeof value === "boolean" ? value : null;
 }
