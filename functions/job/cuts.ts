@@ -11,6 +11,7 @@ import { answerInSlices } from "../cell/inSlices";
  * proven means that no plan of that cost, taking no more sticks without a price from what is on hand, leaves a longer one.
  * Lines stand in the order of sawing: all sticks of a line together, length after length, so that the stop is set seldom.
  * Drop names what is left of each stick and is kept, through the whole job; Drop to says whether it goes to Stock or is scrap.
+ * With prices, a line under a plan tells where more couplings would take sticks away that cost more than they do, at these prices.
  * Example: =CONDUIT.JOB.CUTS(Runs[#All], Stock[#All], Shoes[#All]) //=> Raceway, Size, Sticks, Stick, Cut, Left over, For, Note, Drop, Drop to
  * Source: derived; the bound is proven in whole numbers and checked a second time.
  * @customfunction JOB.CUTS
@@ -23,6 +24,7 @@ import { answerInSlices } from "../cell/inSlices";
  * @param {any} [keep] shortest offcut worth keeping [in]; omitted: 12, or the rule's
  * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
  * @param {any[][]} [made] Made table with its header row: what is made is not cut again
+ * @param {any[][]} [prices] Prices table with its header row: couplings that would save sticks are told
  * @param invocation lets a newer edit end it
  * @returns {any[][]} cutting plans with a header row
  */
@@ -34,13 +36,14 @@ export function jobCutsOf(
   keep?: any,
   rules?: any[][],
   made?: any[][],
+  prices?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, stock, shoes, kerf, keep, rules, made],
+    [runs, stock, shoes, kerf, keep, rules, made, prices],
     invocation,
-    (runs, stock, shoes, kerf, keep, rules, made) =>
-      jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made) }),
+    (runs, stock, shoes, kerf, keep, rules, made, prices) =>
+      jobCuts(runs, { stock, shoes, kerf, keep, rules, left: leftToMake(made), prices }),
   );
 }
 

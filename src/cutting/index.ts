@@ -6,8 +6,8 @@
  * and filling/dive (from fractions to sticks); rests/longestRest (the longest rest); checking/verify (what is shown only
  * if it holds).
  */
-export { leastCost, planCuts, planCutsInSteps } from "./solve";
-export { planAhead, rememberPlanned } from "./ahead";
+export { isMakeshift, leastCost, planCuts, planCutsInSteps } from "./solve";
+export { isPutOff, planAhead, rememberPlanned } from "./ahead";
 export { verifyPlan } from "./checking/verify";
 export { roundUpToSteps, showSteps, stepsToInches, toSteps, type CutGrid } from "./model/grid";
 export type { CutPiece, CutRequest, CutStock } from "./model/request";

@@ -53,6 +53,10 @@ function makeshift(request: CutRequest, limits: WorkLimits): WorkLimits {
   return { ...limits, steps: 0 };
 }
 
+/** True where a plan that is asked for now would be a makeshift, since its search is put off. */
+export const isMakeshift = (request: CutRequest, limits: WorkLimits = {}): boolean =>
+  isAhead() && !isKnown(request, limits);
+
 const isKnown = (request: CutRequest, { steps = DEFAULT_STEPS }: WorkLimits): boolean =>
   plans.find(planKey(canonical(request), request), steps) !== undefined;
 

@@ -17,11 +17,21 @@ const call = (what: unknown, given: readonly unknown[], by: unknown): unknown =>
 };
 const CALLS: readonly (readonly [string, Call])[] = [
   ["JOB.CUTS", (from, by) => call(from.jobCutsOf, [runs, stock], by)],
+  ["JOB.CUTS with prices", (from, by) => call(from.jobCutsOf, [runs, stock, none, none, none, none, none, PRICES], by)],
   ["JOB.TAKEOFF by area", (from, by) => call(from.jobTakeoff, [runs, none, none, "Area"], by)],
   ["JOB.TAKEOFF from stock", (from, by) => call(from.jobTakeoff, [runs, none, none, none, none, none, stock], by)],
   ["JOB.TRACE", (from, by) => call(from.jobTrace, [runs, "Box", none, none, none, stock], by)],
   ["JOB.CHANGES", (from, by) => call(from.jobChanges, [issued.slice(0, -3), runs, none, none, stock], by)],
   ["CUT.PLAN", (from, by) => call(from.cutPlanOf, [lengths()], by)],
+];
+
+/** Couplings that would save sticks stand on plans, and on plans of the job with them. */
+const PRICES = [
+  ["Item", "Unit", "Price"],
+  ...["1/2", "3/4", "1"].flatMap((size) => [
+    [`EMT ${size} conduit`, "ft", 1],
+    [`EMT ${size} set-screw coupling`, "each", 1],
+  ]),
 ];
 
 const lengths = (): unknown[][] => Array.from({ length: 30 }, (_, at) => [12 + ((at * 37) % 61) + (at % 8) / 8]);
@@ -35,6 +45,13 @@ test.each(CALLS)("%s in slices answers what it answers at once", async (_name, a
   expect(JSON.stringify(await promised)).toBe(expected);
   // Makeshift plans that stood in while it looked ahead are gone.
   expect(JSON.stringify(ask(sliced))).toBe(expected);
+});
+
+test("couplings are told in slices, too", async () => {
+  const from = freshModules();
+  const [, told] = CALLS.find(([name]) => name === "JOB.CUTS with prices")!;
+  const rows = (await told(from, invocation())) as unknown[][];
+  expect(rows.filter((row) => row[3] === "couplings")).not.toEqual([]);
 });
 
 test.each(CALLS)("%s lets others go on before it has its answer", async (_name, ask) => {
@@ -56,7 +73,7 @@ test.each(CALLS)("%s that is canceled ends, and is right when it is asked again"
 
 test("what cannot be answered is told as ever", async () => {
   const { jobCutsOf } = freshModules();
-  const promised = jobCutsOf([["Run"]], none, none, none, none, none, none, invocation() as never);
+  const promised = jobCutsOf([["Run"]], none, none, none, none, none, none, none, invocation() as never);
   await expect(promised).rejects.toMatchObject({
     code: "#VALUE!",
     message: expect.stringContaining("Route") as string,

@@ -1,6 +1,20 @@
-import { DEFAULT_STEPS, planCuts, stepsToInches, type CutGrid, type CutPlan } from "../../cutting";
-import { jobOf, type Job } from "../../shop/job/job";
+import {
+  DEFAULT_STEPS,
+  isMakeshift,
+  isPutOff,
+  leastCost,
+  planCuts,
+  rememberPlanned,
+  stepsToInches,
+  type CutGrid,
+  type CutPlan,
+} from "../../cutting";
+import { remember } from "../../memory/remember";
+import type { RuleBook } from "../../rules/rules";
+import { jobOf } from "../../shop/job/job";
 import { racewayRecord } from "../../raceway/raceway";
+import type { Run } from "../../shop/run/runsTable";
+import type { ShoeBook } from "../../shop/shoe/shoeBook";
 import { toInches } from "../../units/length";
 import { SAME_COUNT } from "../../units/tolerances";
 import { stickRule } from "../../rules/stickRules";
@@ -38,13 +52,18 @@ export interface CouplingAdvice {
 
 /** What the advice rests on besides the lot and its plan. */
 export interface AdviceBase {
-  readonly job: Job;
+  readonly shoes: ShoeBook;
+  readonly rules: RuleBook;
   readonly saw: Saw;
   readonly prices: PriceBook;
+  /** Work that the plan of the lot may take; the plan with more couplings takes as much at most. */
+  readonly steps?: number;
 }
 
-/** Most sticks of a plan that is looked through. */
-const MOST_STICKS = 2000;
+/** Looks at sticks that the search may take: a tenth of a second. */
+const MOST_LOOKS = 2e5;
+/** Plans that are made in search of one that is cheaper. */
+const MOST_PLANS = 3;
 
 /**
  * Looks for couplings that take sticks away from a plan and cost less than these, at the job's own prices. What is found is
@@ -52,26 +71,43 @@ const MOST_STICKS = 2000;
  * threaded conduit: a cut end there needs a thread.
  */
 export function couplingAdvice(lot: CutLot, plan: CutPlan, base: AdviceBase): CouplingAdvice | undefined {
-  const { rules } = base.job;
-  if (racewayRecord(lot.raceway).threaded || plan.missing.length > 0) return undefined;
-  if (plan.sticks + plan.onHand > MOST_STICKS) return undefined;
-  const asked = lotRequest(lot, base.saw, rules);
-  const priceOf = stickPrices(lot, asked, base.prices);
-  const before = moneyOf(plan, priceOf);
-  if (before === undefined) return undefined;
-  const { grid } = asked.view;
-  const pieces = runPiecesOf(lot.works, asked.pieces, grid, base.prices);
-  const rack = rackOf(plan, pieces, asked.request.kerf ?? 0);
-  const worth = rack.sticks.map(({ kind, isBought }) => (isBought ? priceOf(plan.stocks[kind]!.length, true)! : 0));
-  const allowance = rules.number(stickRule("Cut allowance per piece", lot.raceway));
-  const more = (asked.request.kerf ?? 0) + Math.ceil(allowance / stepsToInches(1, grid) - SAME_COUNT);
-  const removals = fewerSticks(rack, worth, { pieces, more, shortest: shortestPart(grid) });
-  for (let some = removals.length; some > 0; some = Math.floor(some / 2)) {
-    const advice = planned({ lot, plan, pieces, before, grid, priceOf }, removals.slice(0, some), base);
-    if (advice) return advice;
-  }
-  return undefined;
+  const { shoes, rules, saw, prices, steps = DEFAULT_STEPS } = base;
+  return adviceOnce(lot, plan, shoes, rules, saw, prices, steps);
 }
+
+const adviceOnce = rememberPlanned(
+  (
+    lot: CutLot,
+    plan: CutPlan,
+    shoes: ShoeBook,
+    rules: RuleBook,
+    saw: Saw,
+    prices: PriceBook,
+    steps: number,
+  ): CouplingAdvice | undefined => {
+    if (racewayRecord(lot.raceway).threaded || plan.missing.length > 0) return undefined;
+    const asked = lotRequest(lot, saw, rules);
+    if (isMakeshift(asked.request, { steps })) return undefined;
+    const priceOf = stickPrices(lot, asked, prices);
+    const before = moneyOf(plan, priceOf);
+    if (before === undefined) return undefined;
+    const { grid } = asked.view;
+    const pieces = runPiecesOf(lot.works, asked.pieces, grid, prices);
+    const { rack, sticks } = rackOf(plan, pieces, asked.request.kerf ?? 0);
+    const worth = sticks.map(({ kind, isBought }) => (isBought ? priceOf(plan.stocks[kind]!.length, true)! : 0));
+    const allowance = rules.number(stickRule("Cut allowance per piece", lot.raceway));
+    const more = (asked.request.kerf ?? 0) + Math.ceil(allowance / stepsToInches(1, grid) - SAME_COUNT);
+    const splitting = { pieces, more, shortest: shortestPart(grid), budget: { looks: MOST_LOOKS } };
+    const removals = fewerSticks(rack, worth, splitting);
+    let some = removals.length;
+    for (let tries = 0; some > 0 && tries < MOST_PLANS; tries++, some = Math.floor(some / 2)) {
+      const now = { lot, plan, pieces, before, grid, priceOf };
+      const advice = planned(now, removals.slice(0, some), { shoes, rules, saw, prices, steps });
+      if (advice || isPutOff()) return advice;
+    }
+    return undefined;
+  },
+);
 
 type StickPrice = (length: number, isBought: boolean) => number | undefined;
 
@@ -114,15 +150,13 @@ interface Now {
 function planned(
   { lot, plan, pieces, before, grid, priceOf }: Now,
   removals: readonly Removal[],
-  { job, saw, prices }: AdviceBase,
+  { shoes, rules, saw, prices, steps }: Required<AdviceBase>,
 ): CouplingAdvice | undefined {
   const joints = newJoints(removals, pieces, grid);
   const changed = new Map(joints.map((each) => [each.rowNumber, each]));
-  const works = recoupled(lot.works, changed, job);
+  const works = recoupled(lot.works, changed, shoes, rules);
   if (!works) return undefined;
-  const request = lotRequest({ ...lot, works }, saw, job.rules);
-  const after = planCuts(request.request, { steps: DEFAULT_STEPS });
-  const money = moneyOf(after, priceOf);
+  const after = sticksOf(lotRequest({ ...lot, works }, saw, rules), steps, priceOf);
   const jointsIn = (all: readonly RowWork[]): number =>
     all.reduce((sum, work) => sum + work.joints * work.run.quantity, 0);
   const costIn = (all: readonly RowWork[]): number =>
@@ -130,9 +164,24 @@ function planned(
       (sum, { joints, run, coupling }) => sum + joints * run.quantity * (prices.priceOf(coupling).unitPrice ?? 0),
       0,
     );
-  const saved = before - (money ?? Infinity) - (costIn(works) - costIn(lot.works));
-  if (!(saved > SAME_COUNT) || after.missing.length > 0) return undefined;
+  const saved = before - after.money - (costIn(works) - costIn(lot.works));
+  if (!(saved > SAME_COUNT)) return undefined;
   return { sticks: plan.sticks - after.sticks, couplings: jointsIn(works) - jointsIn(lot.works), saved, joints };
+}
+
+/**
+ * The sticks that a plan buys, and what all of them cost. Where all are bought alike and those on hand cost nothing, that
+ * is known once the least cost is; only else is the plan made to its end.
+ */
+function sticksOf({ request }: LotRequest, steps: number, priceOf: StickPrice): { sticks: number; money: number } {
+  const [bought, ...others] = request.stocks.filter(({ quantity }) => quantity === undefined);
+  const isPlain = others.length === 0 && request.stocks.every(({ quantity, cost }) => quantity === undefined || !cost);
+  if (bought && isPlain) {
+    const sticks = leastCost(request, { steps }).cost / (bought.cost ?? 1);
+    return { sticks, money: sticks * (priceOf(bought.length, true) ?? Infinity) };
+  }
+  const plan = planCuts(request, { steps });
+  return { sticks: plan.sticks, money: plan.missing.length > 0 ? Infinity : (moneyOf(plan, priceOf) ?? Infinity) };
 }
 
 /** The runs with new couplings, in the order of the lot. */
@@ -154,16 +203,20 @@ function newJoints(removals: readonly Removal[], pieces: readonly RunPiece[], gr
 function recoupled(
   works: readonly RowWork[],
   changed: ReadonlyMap<number, NewJoints>,
-  { shoes, rules }: Job,
+  shoes: ShoeBook,
+  rules: RuleBook,
 ): RowWork[] | undefined {
   const rows = works.flatMap(({ row: { rowNumber, name, run } }) => {
     const cell = changed.get(rowNumber)?.cell;
-    return cell === undefined
-      ? []
-      : [{ rowNumber, name, run: { ...run, joints: cell.split(",").map((part) => toInches(part, "Joints")) } }];
+    return cell === undefined ? [] : [{ rowNumber, name, run: joinedAt(run, cell) }];
   });
   const { works: made, problems } = jobWork(jobOf(rows, shoes, rules));
   if (problems.some(({ part }) => part === "run")) return undefined;
   const byRow = new Map(made.map((work) => [work.row.rowNumber, work]));
   return works.map((work) => byRow.get(work.row.rowNumber) ?? work);
 }
+
+const joinedAt = remember((run: Run, cell: string): Run => ({
+  ...run,
+  joints: cell.split(",").map((part) => toInches(part, "Joints")),
+}));

@@ -1,4 +1,5 @@
-import { emptyStick, type Rack, type Split, type Splitting } from "./splitPieces";
+import type { Rack } from "./rack";
+import { emptyStick, type Split, type Splitting } from "./splitPieces";
 
 /** A stick taken away: where pieces are parted for it. */
 export type Removal = readonly Split[];
@@ -11,8 +12,9 @@ export type Removal = readonly Split[];
  */
 export function fewerSticks(rack: Rack, worth: readonly number[], splitting: Splitting): Removal[] {
   const each = takeAway(rack, worth, splitting, () => 1);
+  if (splitting.pieces.every(({ copies }) => copies === 1)) return each.removals;
   const together = takeAway(rack, worth, splitting, (stick) =>
-    Math.max(1, ...rack.parts[stick]!.map(({ piece }) => splitting.pieces[piece]!.copies)),
+    Math.max(1, ...rack.held(stick).map(({ piece }) => splitting.pieces[piece]!.copies)),
   );
   return together.saved > each.saved ? together.removals : each.removals;
 }
@@ -28,15 +30,12 @@ function takeAway(
   let now = rack;
   let saved = 0;
   let best = { count: 0, saved: 0 };
-  /** Sticks that are still there, by their places at first. */
-  let left = rack.parts.map((_, stick) => stick);
-  const order = left.filter((stick) => worth[stick]! > 0).sort((a, b) => rack.room[b]! - rack.room[a]!);
-  for (const stick of order) {
-    const emptied = emptyStick(now, left.indexOf(stick), credit(stick) * worth[stick]!, splitting);
+  const order = [...worth.keys()].filter((stick) => worth[stick]! > 0);
+  for (const stick of order.sort((a, b) => rack.room(b) - rack.room(a))) {
+    const emptied = emptyStick(now, stick, credit(stick) * worth[stick]!, splitting);
     if (!emptied) continue;
     removals.push(emptied.splits);
     now = emptied.rack;
-    left = left.filter((other) => other !== stick);
     saved += worth[stick]! - emptied.cost;
     if (saved > best.saved) best = { count: removals.length, saved };
   }

@@ -1,5 +1,6 @@
 import type { CutPlan } from "../../cutting";
-import type { Part, Rack, SplitPiece } from "./splitPieces";
+import { Rack } from "./rack";
+import type { Part, SplitPiece } from "./splitPieces";
 
 /** What a stick of a plan costs to leave away; undefined where it is not bought. */
 export interface RackStick {
@@ -12,7 +13,7 @@ export function rackOf(
   plan: CutPlan,
   pieces: readonly SplitPiece[],
   kerf: number,
-): Rack & { readonly sticks: readonly RackStick[] } {
+): { readonly rack: Rack; readonly sticks: readonly RackStick[] } {
   const waiting = new Map<number, number[]>();
   pieces.forEach(({ length, copies }, piece) => {
     const queue = waiting.get(length) ?? [];
@@ -39,5 +40,5 @@ export function rackOf(
       sticks.push({ kind: stock, isBought: quantity === Infinity });
     }
   }
-  return { parts, room, sticks };
+  return { rack: Rack.of(parts, room), sticks };
 }

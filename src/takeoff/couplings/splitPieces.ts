@@ -1,3 +1,5 @@
+import { parted, type Rack } from "./rack";
+
 /** A stretch of whole steps, both ends included. */
 export interface Stretch {
   readonly from: number;
@@ -20,12 +22,6 @@ export interface Part extends Stretch {
   readonly piece: number;
 }
 
-/** The sticks of a plan: what is in each, and what it may still hold. A part takes its length and `more` of it. */
-export interface Rack {
-  readonly parts: readonly (readonly Part[])[];
-  readonly room: readonly number[];
-}
-
 export interface Split {
   readonly piece: number;
   readonly at: number;
@@ -37,6 +33,8 @@ export interface Splitting {
   readonly more: number;
   /** No part is shorter. */
   readonly shortest: number;
+  /** Looks at sticks that are left; none are taken below 0. */
+  readonly budget: { looks: number };
 }
 
 /**
@@ -47,91 +45,78 @@ export interface Splitting {
  * @returns the sticks without that one, and where pieces were parted; undefined when it was not possible
  */
 export function emptyStick(
-  rack: Rack,
+  from: Rack,
   stick: number,
   most: number,
   splitting: Splitting,
 ): { rack: Rack; splits: Split[]; cost: number } | undefined {
-  let room = rack.room.map((room, index) => (index === stick ? -1 : room));
-  let parts = rack.parts.map((held, index) => (index === stick ? [] : [...held]));
-  let waiting = [...rack.parts[stick]!];
+  const { budget, more, pieces } = splitting;
+  if (budget.looks-- < 0 || !mayPay(from, stick, most, splitting)) return undefined;
+  const rack = from.copy();
+  budget.looks -= rack.count / COPIED;
+  let waiting = [...rack.held(stick)];
+  rack.remove(stick);
   const splits: Split[] = [];
   let cost = 0;
-  while (waiting.length > 0) {
+  while (waiting.length > 0 && budget.looks > 0) {
     waiting.sort((a, b) => a.to - a.from - (b.to - b.from));
     const part = waiting.at(-1)!;
-    const needed = part.to - part.from + splitting.more;
-    const into = smallestRoom(room, needed);
+    const needed = part.to - part.from + more;
+    const into = rack.smallest(needed);
     if (into !== undefined) {
       waiting.pop();
-      parts[into]!.push(part);
-      room[into]! -= needed;
+      rack.put(part, into, needed);
       continue;
     }
-    const { copies, coupling } = splitting.pieces[part.piece]!;
+    const { copies, coupling } = pieces[part.piece]!;
     // Copies of the part that lie in other sticks are parted there.
-    const left =
-      copies === 1
-        ? room
-        : room.map((free, index) => free - splitting.more * parts[index]!.filter(isLike(part)).length);
-    const at = left.some((free, index) => free < 0 && index !== stick) ? undefined : wayToPart(part, left, splitting);
+    if (copies > 1 && !rack.cutAll(part, more)) return undefined;
+    const at = wayToPart(part, rack, splitting);
     if (at === undefined) return undefined;
     cost += copies * coupling;
     if (cost >= most) return undefined;
     splits.push({ piece: part.piece, at });
-    room = left;
-    if (copies > 1) parts = parts.map((held) => parted(held, part, at));
+    if (copies > 1) rack.partAll(part, at);
     waiting = parted(waiting, part, at);
   }
-  const isLeft = (_: unknown, index: number): boolean => index !== stick;
-  return { rack: { parts: parts.filter(isLeft), room: room.filter(isLeft) }, splits, cost };
+  return waiting.length === 0 ? { rack, splits, cost } : undefined;
 }
 
-const isLike =
-  (part: Part) =>
-  (other: Part): boolean =>
-    other.piece === part.piece && other.from === part.from && other.to === part.to;
+/** Sticks that are copied in the time of one look. */
+const COPIED = 16;
 
-const parted = (held: readonly Part[], part: Part, at: number): Part[] =>
-  held.flatMap((other) =>
-    isLike(part)(other)
-      ? [
-          { ...other, to: at },
-          { ...other, from: at },
-        ]
-      : [other],
-  );
-
-/** The stick with the least room that is enough. */
-function smallestRoom(room: readonly number[], needed: number, but = -1): number | undefined {
-  let best: number | undefined;
-  room.forEach((free, stick) => {
-    if (free >= needed && stick !== but && (best === undefined || free < room[best]!)) best = stick;
-  });
-  return best;
+/** Could the couplings be cheap enough, if pieces could be parted anywhere? */
+function mayPay(rack: Rack, stick: number, most: number, { pieces, more }: Splitting): boolean {
+  const held = rack.held(stick);
+  const cheapest = Math.min(...held.map(({ piece }) => pieces[piece]!.coupling * pieces[piece]!.copies));
+  const length = held.reduce((sum, { from, to }) => sum + to - from, 0);
+  const parts = rack.sticksFor(length, more, held.length + most / cheapest);
+  return parts <= held.length || (parts - held.length) * cheapest < most;
 }
 
 /** Where to part a part: so that both ends find room and take the least of it; else so that the largest room is filled. */
-function wayToPart(part: Part, room: readonly number[], { pieces, more, shortest }: Splitting): number | undefined {
+function wayToPart(part: Part, rack: Rack, { pieces, more, shortest, budget }: Splitting): number | undefined {
   const { places } = pieces[part.piece]!;
   let best: { at: number; taken: number } | undefined;
-  let last: { at: number; room: number } | undefined;
-  room.forEach((free, stick) => {
-    if (free < shortest + more) return;
+  let last: number | undefined;
+  for (const stick of places.length > 0 ? rack.sizes(shortest + more) : []) {
+    budget.looks--;
+    const room = rack.room(stick);
+    // Whatever the other end takes, it takes some.
+    if (best && room >= best.taken) break;
+    let isLast = true;
     for (const way of [
-      lastPlace(places, part, free - more, shortest),
-      firstPlace(places, part, free - more, shortest),
+      lastPlace(places, part, room - more, shortest),
+      firstPlace(places, part, room - more, shortest),
     ]) {
       if (way === undefined) continue;
-      const { at, rest } = way;
-      const other = smallestRoom(room, rest + more, stick);
-      if (other !== undefined) {
-        const taken = free + room[other]!;
-        if (!best || taken < best.taken) best = { at, taken };
-      } else if (!last || free > last.room) last = { at, room: free };
+      const other = rack.smallest(way.rest + more, stick);
+      const taken = other === undefined ? Infinity : room + rack.room(other);
+      if (taken < (best?.taken ?? Infinity)) best = { at: way.at, taken };
+      if (other === undefined && isLast) [last, isLast] = [way.at, false];
     }
-  });
-  return (best ?? last)?.at;
+  }
+  return best?.at ?? last;
 }
 
 /** The place farthest along a part that leaves no more than `length` before it. */

@@ -7,6 +7,12 @@ import { cutLots, type CutLot } from "./cutLots";
 import { cutTotal, type PlannedLot } from "./cutTotal";
 import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
 import { readStock } from "./cutStock";
+import { couplingAdvice } from "../couplings/advice";
+import { adviceWords } from "../couplings/adviceWords";
+import { readPrices, type PriceBook } from "../lists/prices";
+import { listIn } from "../lists/valueList";
+import type { ShoeBook } from "../../shop/shoe/shoeBook";
+import { lengthsOf } from "../../rules/lengthsRule";
 import { DropNames } from "../saw/drops";
 import { jobWork } from "../amounts/jobWork";
 import { isToCut, leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
@@ -26,17 +32,20 @@ export interface JobCutRanges {
   readonly keep?: unknown;
   readonly rules?: unknown;
   readonly left?: LeftToMake | undefined;
+  /** With it, couplings that would save sticks are told. */
+  readonly prices?: unknown;
 }
 
 /**
  * Cutting plans of a job, one for each raceway and size, as a table with a header row: what it comes to with its proof,
- * then how each stick is cut; last a total. A plan that cannot be made, and runs that could not be counted, are told in words.
+ * then how each stick is cut, and at the prices given which couplings would save some; last a total. A plan that cannot be made, and runs that could not be counted, are told in words.
  *
  * @throws InputError when a range lacks a needed column, or for a kerf or shortest offcut that cannot be
  */
 export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   const job = buildJob({ runs, ...ranges });
-  const { rules } = job;
+  const { shoes, rules } = job;
+  const prices = listIn(ranges.prices, readPrices);
   const stock = readStock(ranges.stock);
   const saw = readSaw(ranges.kerf, ranges.keep, rules);
   const { work, told } = leaveOutMade(job, jobWork(job), ranges.left);
@@ -44,11 +53,11 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
     ...work.problems.flatMap(({ name, part, message }) =>
       part === "run" ? wordsRow(`not cut: ${name}`, message) : [],
     ),
-    ...notRead(job, stock, rules).map((message) => wordsRow("not read", message)),
+    ...notRead(job, stock, prices, rules).map((message) => wordsRow("not read", message)),
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],
-    ...planLots(cutLots(work.works.filter(isToCut), stock), saw, rules),
+    ...planLots(cutLots(work.works.filter(isToCut), stock), { shoes, rules, saw, prices }),
     ...told.map(({ what, words }) => cells(["", ""], wordsRow(what, words))),
     ...problems.map((row) => cells(["", ""], row)),
   ];
@@ -56,8 +65,17 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
 
 const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT_HEADERS.map((header) => row[header])];
 
+/** What plans rest on besides the lot. */
+interface LotBase {
+  readonly shoes: ShoeBook;
+  readonly rules: RuleBook;
+  readonly saw: Saw;
+  readonly prices: PriceBook | undefined;
+}
+
 /** Plans one lot after the other, within the work that a worksheet function may take; more than one are added up. */
-function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] {
+function planLots(lots: readonly CutLot[], base: LotBase): Cell[][] {
+  const { saw, rules } = base;
   const steps = workShare(DEFAULT_STEPS, lots.length);
   const planned: PlannedLot[] = [];
   const unplanned: string[] = [];
@@ -69,7 +87,7 @@ function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] 
       const request = lotRequest(lot, saw, rules);
       const plan = planOf(request, steps);
       const sheet = sheetOf(request, plan, lot, lastDrop);
-      sheets.push(sheet.rows);
+      sheets.push(sheet.rows, advised(lot, plan, base, steps));
       lastDrop = sheet.lastDrop;
       planned.push({ title, plan, grid: request.view.grid, priced: request.view.priced });
     } catch (error) {
@@ -80,6 +98,13 @@ function planLots(lots: readonly CutLot[], saw: Saw, rules: RuleBook): Cell[][] 
   }
   if (planned.length > 1) sheets.push([cells(["Total", ""], cutTotal(planned, unplanned))]);
   return sheets.flat();
+}
+
+/** Couplings that would save sticks of a lot, in a line; none where prices are not given. */
+function advised(lot: CutLot, plan: CutPlan, { prices, ...base }: LotBase, steps: number): Cell[][] {
+  const advice = prices && couplingAdvice(lot, plan, { ...base, prices, steps });
+  if (!advice) return [];
+  return [cells([lot.raceway, lot.size], wordsRow("couplings", adviceWords(advice, lengthsOf(base.rules).tape)))];
 }
 
 const planOf = rememberPlanned(({ request }: LotRequest, steps: number): CutPlan => planCuts(request, { steps }));

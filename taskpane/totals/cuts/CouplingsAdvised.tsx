@@ -1,5 +1,6 @@
 import { RUN_COLUMNS } from "../../../src/shop/run/runsTable";
 import { adviceWords } from "../../../src/takeoff/couplings/adviceWords";
+import { lengthsIn } from "../../../src/units/formatLength";
 import { Notice } from "../../components/Notice";
 import type { TableCells } from "../../excel";
 import { useLedger } from "../../hooks/useLedger";
@@ -33,7 +34,7 @@ export function CouplingsAdvised({ lots, isStale }: { lots: readonly LotPlan[]; 
     <section aria-label={t.title} className="rl-stack">
       {advised.map(({ title, advice }) => (
         <Notice key={title} title={t.of(title)}>
-          {adviceWords(advice, style)}
+          {adviceWords(advice, lengthsIn(style).tape)}
         </Notice>
       ))}
       {place === undefined ? (

@@ -14,6 +14,7 @@ import { jobWork } from "../../../src/takeoff/amounts/jobWork";
 import { isToCut, leaveOutMade } from "../../../src/takeoff/amounts/leftToMake";
 import { lotRequest } from "../../../src/takeoff/cuts/lotRequest";
 import { couplingAdvice, type CouplingAdvice } from "../../../src/takeoff/couplings/advice";
+import { workShare } from "../../../src/takeoff/cuts/workShare";
 import { readPrices } from "../../../src/takeoff/lists/prices";
 import { notRead } from "../../../src/takeoff/lists/notRead";
 import type { RuleBook } from "../../../src/rules/rules";
@@ -83,18 +84,20 @@ export function* planJobInSteps(given: CutJob): Generator<CutSoFar, CutResult> {
   const planned: PlannedLot[] = [];
   const changes: StockChange[] = [];
   const drops = new DropNames();
+  const steps = workShare(DEFAULT_STEPS, lots.length);
   for (const lot of lots) {
     const soFar = { done: plans.length, of: lots.length, title: `${lot.raceway} ${lot.size}` };
     yield { ...soFar, share: plans.length / lots.length };
-    const steps = planLotInSteps(lot, saw, { rules, drops });
-    let step = steps.next();
+    const search = planLotInSteps(lot, saw, { rules, drops });
+    let step = search.next();
     while (!step.done) {
       yield { ...soFar, share: (plans.length + step.value) / lots.length };
-      step = steps.next();
+      step = search.next();
     }
     const { plan, made, change } = step.value;
     if (made && given.prices) {
-      plan.advice = couplingAdvice(lot, made.plan, { job, saw, prices: readPrices(given.prices) });
+      const prices = readPrices(given.prices);
+      plan.advice = couplingAdvice(lot, made.plan, { shoes: job.shoes, rules, saw, prices, steps });
     }
     plans.push(plan);
     if (made) planned.push({ title: plan.title, ...made });

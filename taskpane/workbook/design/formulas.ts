@@ -87,7 +87,7 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
     case "Set-up":
       return `=${job("SETUP", own, shoes, all("Bench"), rules)}`;
     case "Cutting plan":
-      return `=${job("CUTS", own, stock, shoes, "", "", rules)}`;
+      return `=${job("CUTS", own, stock, shoes, "", "", rules, "", prices)}`;
     case "Takeoff":
       return `=${takeoff()}`;
     case "Missing":

@@ -12,6 +12,7 @@ import { lotRequest } from "../../../src/takeoff/cuts/lotRequest";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { readPrices } from "../../../src/takeoff/lists/prices";
 import { readSaw } from "../../../src/takeoff/saw/saw";
+import { lengthsIn } from "../../../src/units/formatLength";
 import { records, rowWhere, runsRange, type RunCells } from "../tables";
 
 type RunRow = RunCells;
@@ -41,7 +42,7 @@ function advise(
   const saw = readSaw(undefined, undefined, job.rules);
   const [lot] = cutLots(jobWork(job).works, readStock(stock));
   const plan = planCuts(lotRequest(lot!, saw, job.rules).request);
-  return couplingAdvice(lot!, plan, { job, saw, prices: readPrices(prices) });
+  return couplingAdvice(lot!, plan, { shoes: job.shoes, rules: job.rules, saw, prices: readPrices(prices) });
 }
 /** The runs with the advised cells written into Joints. */
 const coupled = (runs: RunRow[], { joints }: CouplingAdvice): RunRow[] =>
@@ -113,11 +114,11 @@ test("no piece is parted inside an offset, and none shorter than a foot is made"
 
 test("the words name the runs and the places, seven and more only by their number", () => {
   const joints = Array.from({ length: 8 }, (_, n) => ({ rowNumber: n + 2, run: `R${n}`, added: [50 + n], cell: "" }));
-  expect(adviceWords({ sticks: 3, couplings: 8, saved: 18.484, joints }, "feet")).toBe(
+  expect(adviceWords({ sticks: 3, couplings: 8, saved: 18.484, joints }, lengthsIn("feet").tape)).toBe(
     `3 sticks less for 8 couplings more, 18.48 saved: R0 joined at 4' 2" too, R1 joined at 4' 3" too, R2 joined at 4' 4" too, ` +
       `R3 joined at 4' 5" too, R4 joined at 4' 6" too, R5 joined at 4' 7" too, 2 runs more.`,
   );
-  expect(adviceWords({ sticks: 1, couplings: 1, saved: 8.5, joints: joints.slice(0, 1) }, "mm")).toBe(
+  expect(adviceWords({ sticks: 1, couplings: 1, saved: 8.5, joints: joints.slice(0, 1) }, lengthsIn("mm").tape)).toBe(
     "1 stick less for 1 coupling more, 8.50 saved: R0 joined at 1270 mm too.",
   );
 });

@@ -1,4 +1,5 @@
 /** One stick emptied into the room of others, by hand: a cut takes 1, no part is shorter than 12. */
+import { Rack } from "../../../src/takeoff/couplings/rack";
 import { emptyStick, type Part, type SplitPiece } from "../../../src/takeoff/couplings/splitPieces";
 
 const piece = (length: number, more: Partial<SplitPiece> = {}): SplitPiece => ({
@@ -10,14 +11,20 @@ const whole = (pieces: readonly SplitPiece[], number: number): Part => ({
 });
 /** Empties the first stick, which holds the first piece. */
 const empty = (pieces: SplitPiece[], room: number[], most = 9, others: Part[] = []) =>
-  emptyStick({ parts: [[whole(pieces, 0)], others, []], room: [0, ...room] }, 0, most, {
+  emptyStick(Rack.of([[whole(pieces, 0)], others, []], [0, ...room]), 0, most, {
     pieces,
     more: 1,
     shortest: 12,
+    budget: { looks: 100 },
   });
+/** What the other two sticks may still hold, and hold. */
+const rooms = ({ rack }: { rack: Rack }) => [1, 2].map((stick) => rack.room(stick));
+const held = ({ rack }: { rack: Rack }) => [1, 2].flatMap((stick) => rack.held(stick));
 
 test("a piece that fits whole is not parted", () => {
-  expect(empty([piece(40)], [30, 41])).toMatchObject({ splits: [], cost: 0, rack: { room: [30, 0] } });
+  const found = empty([piece(40)], [30, 41])!;
+  expect(found).toMatchObject({ splits: [], cost: 0 });
+  expect(rooms(found)).toEqual([30, 0]);
 });
 
 test("a piece is parted so that both ends fit with their cuts, in whichever order", () => {
@@ -25,8 +32,8 @@ test("a piece is parted so that both ends fit with their cuts, in whichever orde
   expect(empty([piece(40)], [31, 12])).toBeUndefined();
   const found = empty([piece(40)], [31, 13])!;
   expect(found).toMatchObject({ splits: [{ piece: 0 }], cost: 1 });
-  expect([...found.rack.room].sort()).toEqual([0, 2]);
-  expect(found.rack.parts.flat().map(({ from, to }) => to - from).sort()).toEqual([12, 28]); // prettier-ignore
+  expect(rooms(found).sort()).toEqual([0, 2]);
+  expect(held(found).map(({ from, to }) => to - from).sort()).toEqual([12, 28]); // prettier-ignore
 });
 
 test("couplings stand where they may and nowhere else", () => {
@@ -38,12 +45,30 @@ test("couplings stand where they may and nowhere else", () => {
 test("every copy of a piece is parted, where it lies too: that costs a coupling and takes one cut more there", () => {
   const pieces = [piece(40, { copies: 2 })];
   const found = empty(pieces, [22, 21], 9, [whole(pieces, 0)])!;
-  expect(found).toMatchObject({ cost: 2, rack: { room: [0, 0] } });
-  expect(found.rack.parts.flat()).toHaveLength(4);
+  expect(found.cost).toBe(2);
+  expect(rooms(found)).toEqual([0, 0]);
+  expect(held(found)).toHaveLength(4);
   expect(empty(pieces, [21, 21], 9, [whole(pieces, 0)])).toBeUndefined();
 });
 
 test("couplings that cost as much as they may save are too dear", () => {
   expect(empty([piece(40)], [31, 13], 1)).toBeUndefined();
   expect(empty([piece(40, { coupling: 0.9 })], [31, 13], 1)).toBeDefined();
+});
+
+test("no more is looked at than was allowed", () => {
+  const pieces = [piece(40)];
+  const rack = Rack.of([[whole(pieces, 0)], [], []], [0, 31, 13]);
+  const emptied = (looks: number) => emptyStick(rack, 0, 9, { pieces, more: 1, shortest: 12, budget: { looks } });
+  expect(emptied(100)).toBeDefined();
+  expect(emptied(1)).toBeUndefined();
+});
+
+test("a stick that would need more couplings than it is worth is left at once", () => {
+  // 40 into four rooms of 13: a cut in each, so 12 of conduit, hence four parts and three couplings.
+  const pieces = [piece(40)];
+  const rack = Rack.of([[whole(pieces, 0)], [], [], [], []], [0, 13, 13, 13, 13]);
+  const budget = { looks: 100 };
+  expect(emptyStick(rack, 0, 3, { pieces, more: 1, shortest: 12, budget })).toBeUndefined();
+  expect(budget.looks).toBe(99);
 });
