@@ -6,7 +6,8 @@ import { SAME_PLACE } from "../../units/tolerances";
 import type { RowWork } from "../amounts/jobWork";
 import type { PriceBook } from "../lists/prices";
 import type { LabeledPiece } from "../saw/cutLabels";
-import type { SplitPiece, Stretch } from "./splitPieces";
+import type { Stretch } from "./rack";
+import type { SplitPiece } from "./splitPieces";
 
 /** Steps of an inch that couplings are placed on: sixteenths, whole millimeters on their grid. */
 const PLACES: Readonly<Record<CutGrid, { readonly perInch: number; readonly steps: number }>> = {

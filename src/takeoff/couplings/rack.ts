@@ -1,4 +1,13 @@
-import type { Part } from "./splitPieces";
+/** A stretch of whole steps, both ends included. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A part of a piece, from one end or coupling to the next. */
+export interface Part extends Stretch {
+  readonly piece: number;
+}
 
 /** The sticks of a plan: what is in each, and what it may still hold; found by how much that is. */
 export class Rack {

@@ -1,6 +1,6 @@
 import type { CutPlan } from "../../cutting";
-import { Rack } from "./rack";
-import type { Part, SplitPiece } from "./splitPieces";
+import { Rack, type Part } from "./rack";
+import type { SplitPiece } from "./splitPieces";
 
 /** What a stick of a plan costs to leave away; undefined where it is not bought. */
 export interface RackStick {

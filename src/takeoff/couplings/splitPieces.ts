@@ -1,10 +1,4 @@
-import { parted, type Rack } from "./rack";
-
-/** A stretch of whole steps, both ends included. */
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
+import { parted, type Part, type Rack, type Stretch } from "./rack";
 
 /** A piece of some runs, alike in each of them, and where it may be parted. Whole steps from its start. */
 export interface SplitPiece {
@@ -15,11 +9,6 @@ export interface SplitPiece {
   readonly coupling: number;
   /** Where a coupling may stand, in order. Empty where the piece has to stay as it is. */
   readonly places: readonly Stretch[];
-}
-
-/** A part of a piece, from one end or coupling to the next. */
-export interface Part extends Stretch {
-  readonly piece: number;
 }
 
 export interface Split {

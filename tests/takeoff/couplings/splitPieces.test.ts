@@ -1,6 +1,6 @@
 /** One stick emptied into the room of others, by hand: a cut takes 1, no part is shorter than 12. */
-import { Rack } from "../../../src/takeoff/couplings/rack";
-import { emptyStick, type Part, type SplitPiece } from "../../../src/takeoff/couplings/splitPieces";
+import { Rack, type Part } from "../../../src/takeoff/couplings/rack";
+import { emptyStick, type SplitPiece } from "../../../src/takeoff/couplings/splitPieces";
 
 const piece = (length: number, more: Partial<SplitPiece> = {}): SplitPiece => ({
   ...{ length, copies: 1, coupling: 1, places: [{ from: 0, to: length }] },
