@@ -1,5 +1,5 @@
 import { cutList } from "../../src/takeoff/cuts/cutList";
-import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../src/takeoff/reports/jobCuts";
 import { leftToMake } from "../../src/made/counts/leftToMake";
 import { answerInSlices } from "../cell/inSlices";
 

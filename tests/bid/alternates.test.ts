@@ -1,6 +1,6 @@
 /** Alternates: the base bid, what one adds, what one takes the place of; by hand. */
 import { recap } from "../../src/bid/recap";
-import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../src/takeoff/reports/jobCuts";
 import { orderForm } from "../../src/takeoff/reports/orderForm";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { jobChecks, jobSchedule } from "../../functions/job/jobs";

@@ -14,7 +14,7 @@ import { standing } from "../../src/made/standing/standing";
 import { leftToMake } from "../../src/made/counts/leftToMake";
 import { neededPieces } from "../../src/made/counts/neededPieces";
 import { buildJob } from "../../src/shop/job/job";
-import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { quantityOf, records, rowWhere, runsRange, type RunCells } from "../takeoff/tables";
 

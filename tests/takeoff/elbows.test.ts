@@ -2,7 +2,7 @@ import { buildJob } from "../../src/shop/job/job";
 import { fittingRule, USUAL_FITTINGS } from "../../src/shop/fittings/fittingRule";
 import { scheduleJob } from "../../src/shop/schedule/schedule";
 import { readRules } from "../../src/rules/rules";
-import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { quantityOf, records, runsRange } from "./tables";
 

@@ -5,7 +5,7 @@ import { buildJob } from "../../../src/shop/job/job";
 import { scheduleJob } from "../../../src/shop/schedule/schedule";
 import { setupTable } from "../../../src/shop/bench/setupTable";
 import { readBench } from "../../../src/shop/bench/bench";
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { LENGTH_UNITS, type LengthUnit } from "../../../src/units/formatLength";
 
 const runs = (route: string) => [

@@ -7,7 +7,7 @@ import { couplingAdvice, type CouplingAdvice } from "../../../src/takeoff/coupli
 import { adviceWords } from "../../../src/takeoff/couplings/adviceWords";
 import { cutLots } from "../../../src/takeoff/cuts/cutLots";
 import { readStock } from "../../../src/takeoff/cuts/cutStock";
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { lotRequest } from "../../../src/takeoff/cuts/lotRequest";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { readPrices } from "../../../src/takeoff/lists/prices";

@@ -1,5 +1,5 @@
 /** Couplings that would save sticks, as the sheet tells them under a plan and as the pane does. */
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { planJobInSteps, type CutResult } from "../../../taskpane/totals/cuts/cutWork";
 import { adviceWords } from "../../../src/takeoff/couplings/adviceWords";
 import { lengthsIn } from "../../../src/units/formatLength";

@@ -1,6 +1,6 @@
 /** One plan for each lot, whichever function asks for it, made anew only when something of its lot changes. */
 import { pack } from "../../../src/cutting/filling/pack";
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { changes } from "../../../src/takeoff/reports/changes";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { runsRange } from "../tables";

@@ -1,7 +1,7 @@
 /** An order that starts from the user's stock: lengths to buy, offcuts on hand, prices of sticks. */
 import fc from "fast-check";
 import { changes } from "../../../src/takeoff/reports/changes";
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { trace } from "../../../src/takeoff/reports/trace";
 import { runsAndShuffled } from "../randomRuns";

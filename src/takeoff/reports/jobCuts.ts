@@ -3,10 +3,10 @@ import { remember } from "../../memory/remember";
 import { buildJob } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
 import { CutLabels } from "../saw/cutLabels";
-import { cutLots, type CutLot } from "./cutLots";
-import { cutTotal, type PlannedLot } from "./cutTotal";
-import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "./cutSheet";
-import { readStock } from "./cutStock";
+import { cutLots, type CutLot } from "../cuts/cutLots";
+import { cutTotal, type PlannedLot } from "../cuts/cutTotal";
+import { CUT_HEADERS, cutSheet, wordsRow, type CutRow } from "../cuts/cutSheet";
+import { readStock } from "../cuts/cutStock";
 import { couplingAdvice } from "../couplings/advice";
 import { adviceWords } from "../couplings/adviceWords";
 import { readPrices, type PriceBook } from "../lists/prices";
@@ -16,11 +16,11 @@ import { lengthsOf } from "../../rules/lengthsRule";
 import { DropNames } from "../saw/drops";
 import { jobWork } from "../amounts/jobWork";
 import { isToCut, leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
-import { lotRequest, type LotRequest } from "./lotRequest";
+import { lotRequest, type LotRequest } from "../cuts/lotRequest";
 import { notRead } from "../lists/notRead";
 import type { RuleBook } from "../../rules/rules";
 import { readSaw, type Saw } from "../saw/saw";
-import { workShare } from "./workShare";
+import { workShare } from "../cuts/workShare";
 
 type Cell = string | number;
 

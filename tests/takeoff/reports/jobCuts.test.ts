@@ -1,4 +1,4 @@
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { quantityOf, records, rowWhere, runsRange } from "../tables";

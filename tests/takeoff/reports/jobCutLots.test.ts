@@ -1,5 +1,5 @@
 /** Which runs are cut from the same sticks, and from which. */
-import { jobCuts } from "../../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { records, runsRange } from "../tables";
 
