@@ -66,6 +66,8 @@ export const strings = {
     untouched: "Nothing was changed.",
     takenAway: "What was made of it is taken away again.",
     halfWritten: (sheets: string) => `Half of it stands on ${sheets}; delete that, then try again.`,
+    halfSetUp: "Half of it may stand in the workbook. Press again: it goes on with what is there.",
+    goOn: "What is there of it stays. Press again: it goes on from there.",
     partly: "A part of it may be in the workbook by now: look there before you try again.",
   },
   cautions: {
@@ -149,6 +151,9 @@ export const strings = {
       someTaken:
         "Some names are taken by sheets of yours, which stay as they are. These sheets are added under other names:",
       button: "Set up",
+      begun: (sheets: string) =>
+        `A set-up of this workbook broke half way: ${sheets} ${sheets.includes(", ") ? "are" : "is"} begun. It goes on there, and writes into empty cells alone.`,
+      goOn: "Go on with the set-up",
       extras: (names: string) => `More sheets: ${names}`,
     },
     again: {

@@ -27,6 +27,7 @@ export * from "./rows/rowsBelow";
 export * from "./selection";
 export * from "./settings";
 export * from "./sheets/setUp";
+export { readBegun } from "./sheets/begun";
 export * from "./sheets/sheetPictures";
 export * from "./sheets/showColumns";
 export * from "./startup";

@@ -15,6 +15,10 @@ export async function readNames(): Promise<Names> {
   return { ...defaultNames(), ...(typeof stored === "object" ? (stored as Partial<Names>) : {}) };
 }
 
+/** The names among settings that wait to be stored. */
+export const namesIn = (settings: Readonly<Record<string, unknown>>): Partial<Names> =>
+  (settings[KEY] as Partial<Names> | undefined) ?? {};
+
 /** The names as a setting of the workbook. */
 export const namesSetting = (names: Names): Record<string, unknown> => ({ [KEY]: names });
 

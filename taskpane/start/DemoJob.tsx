@@ -35,10 +35,17 @@ export function DemoJob({ setUp }: { setUp: SetUp }) {
       const job = await readDemoJob().catch((error: Error) => {
         throw new Error(t.notFound(error.message));
       });
+      const begun = setUp.plan.filter((item) => item.begun).map(({ item }) => item);
       const inUse = (await setUp.carryOut(true, job)) ?? names;
       for (const [name, known] of Object.entries(tables) as [TableName, TableCells | undefined][]) {
         const rows = job[name];
-        if (!known || !rows || (name !== "Runs" && writtenRows(known.cells, columnsOf(name)).length > 0)) continue;
+        if (
+          !known ||
+          !rows ||
+          begun.includes(name) ||
+          (name !== "Runs" && writtenRows(known.cells, columnsOf(name)).length > 0)
+        )
+          continue;
         await appendRows(workbook, name, known, rows, namedTables(inUse, tables));
       }
       await reload();

@@ -36,8 +36,9 @@ export function StartView({ toRun }: { toRun(): void }) {
   if (state === "failed") return <p>{t.openOne}</p>;
   if (!contents) return <Spinner label={strings.common.reading} />;
   const missing = plan.filter(({ there }) => !there);
-  const needed = missing.filter(({ item }) => !EXTRAS.includes(item));
-  const extras = missing.filter(({ item }) => EXTRAS.includes(item));
+  const needed = missing.filter(({ item, begun }) => begun || !EXTRAS.includes(item));
+  const extras = missing.filter((item) => !needed.includes(item));
+  const begun = missing.filter((item) => item.begun).map(({ sheet }) => sheet);
   const ready = needed.length === 0;
   const namesFit = missing.every((item) => sheetNameProblem(item, plan, contents) === undefined);
   const make = (withExtras: boolean) => void task.run(async () => void (await setUp.carryOut(withExtras)));
@@ -58,6 +59,7 @@ export function StartView({ toRun }: { toRun(): void }) {
         </Notice>
       ) : (
         <Section title={t.setUp.title}>
+          {begun.length > 0 && <Notice intent="warning">{t.setUp.begun(begun.join(", "))}</Notice>}
           <p>{missing.some(({ taken }) => taken) ? t.setUp.someTaken : t.setUp.what}</p>
           <PlanList setUp={setUp} items={needed} />
           {extras.length > 0 && (
@@ -68,7 +70,7 @@ export function StartView({ toRun }: { toRun(): void }) {
             />
           )}
           <SheetButton appearance="primary" disabledFocusable={task.busy || !namesFit} onClick={() => make(wanted)}>
-            {task.busy ? strings.common.working : t.setUp.button}
+            {task.busy ? strings.common.working : begun.length > 0 ? t.setUp.goOn : t.setUp.button}
           </SheetButton>
         </Section>
       )}

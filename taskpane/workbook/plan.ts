@@ -20,12 +20,20 @@ export interface PlanItem {
   sheet: string;
   /** Our name for it is taken by something of the person's. */
   taken: boolean;
+  /** A set-up that broke half way has begun this sheet: it is gone on with. */
+  begun?: boolean;
 }
 
-/** What there is to make in a workbook, so that nothing in it is written over. */
-export function planSetUp(contents: Contents, names: Names): PlanItem[] {
+/**
+ * What there is to make in a workbook, so that nothing in it is written over.
+ * @param begun sheets that a set-up which broke half way was to make
+ */
+export function planSetUp(contents: Contents, names: Names, begun: readonly string[] = []): PlanItem[] {
   const sheets = [...contents.sheets];
+  const half = begun.filter((name) => contents.sheets.some((sheet) => sameName(sheet, name)));
   return TABS.map((item): PlanItem => {
+    const own = half.find((name) => sameName(isTable(item) ? tableName(name) : name, names[item]));
+    if (own !== undefined) return { item, there: false, sheet: own, taken: false, begun: true };
     if (isThere(contents, names, item)) return { item, there: true, sheet: names[item], taken: false };
     const sheet = freeSheetName(item, contents, sheets);
     sheets.push(sheet);
@@ -70,6 +78,7 @@ const LIKE_A_CELL = /^([a-z]{1,3}\d{1,7}|r\d*(c\d*)?|c\d*)$/i;
 
 /** Why a sheet cannot be called so; undefined when it can. */
 export function sheetNameProblem(item: PlanItem, plan: readonly PlanItem[], contents: Contents): string | undefined {
+  if (item.begun) return undefined;
   const t = strings.start.names;
   const sheet = item.sheet.trim();
   if (sheet === "") return t.empty;

@@ -1,5 +1,5 @@
 /** The whole pane on Microsoft's Office.js over the local workbook. */
-import { act, render, screen, waitFor } from "@testing-library/react";
+import { act, cleanup, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { App } from "../../taskpane/App";
 import { paintForGood } from "../pane/support/canvas";
@@ -70,6 +70,51 @@ test("a set-up that Excel fails leaves nothing, says so, and goes through at the
   local.fail = () => undefined;
   await user.click(button);
   await screen.findByText(/This workbook is set up/, undefined, PATIENT);
+});
+
+test("pressed again at once, while Excel still hands over how the half-made set-up looked, it goes through as well", async () => {
+  const user = await showPane();
+  const button = await screen.findByRole("button", { name: "Set up" }, PATIENT);
+  local.fail = ({ Name, ArgumentInfo }) => {
+    if (Name !== "Formulas" || !JSON.stringify(ArgumentInfo).includes("CONDUIT.JOB.CUTS")) return undefined;
+    local.slowness = 400;
+    return "AccessDenied";
+  };
+  await user.click(button);
+  await screen.findByText(/protected.*What was made of it is taken away again/, undefined, PATIENT);
+  local.fail = () => undefined;
+  await user.click(button);
+  local.slowness = 0;
+  await screen.findByText(/This workbook is set up/, undefined, PATIENT);
+  expect(sheetNames()).toEqual(expect.arrayContaining(["Runs", "Schedule", "Cutting plan", "Shoes"]));
+});
+
+test("a set-up that broke half way and could not be taken away is known to a fresh pane, which goes on with it", async () => {
+  const user = await showPane();
+  const button = await screen.findByRole("button", { name: "Set up" }, PATIENT);
+  let broken = false;
+  local.fail = ({ Name, ArgumentInfo }) => {
+    broken ||= Name === "Formulas" && JSON.stringify(ArgumentInfo).includes("CONDUIT.JOB.CUTS");
+    return broken ? "AccessDenied" : undefined;
+  };
+  await user.click(button);
+  await screen.findByText(/protected.*Half of it may stand in the workbook/, undefined, PATIENT);
+  cleanup();
+  local.fail = () => undefined;
+  put("Route", "up 30, east 40");
+  const later = await showPane();
+  const words = await screen.findByText(/A set-up of this workbook broke half way/, undefined, PATIENT);
+  expect(words.textContent).toMatch(
+    /Runs, Counts, Checks.* are begun\. It goes on there, and writes into empty cells alone/,
+  );
+  await later.click(screen.getByRole("button", { name: "Go on with the set-up" }));
+  await screen.findByText(/This workbook is set up/, undefined, PATIENT);
+  expect(sheetNames().filter((name) => / 2$/.test(name))).toEqual([]);
+  expect(local.book.range("'Cutting plan'!A1").formulas[0]![0]).toMatch(/^=CONDUIT\.JOB\.CUTS/);
+  // What the person wrote in the half-made Runs is there, and its row has its formulas.
+  const { values, formulas } = local.book.range("Runs!A1:AN2");
+  expect(values[1]![values[0]!.indexOf("Route")]).toBe("up 30, east 40");
+  expect(formulas[1]![values[0]!.indexOf("Check")]).toMatch(/CONDUIT\.RUN\.CHECK/);
 });
 
 test("in the middle of a cell reads wait or are tried again, writes say what to do", async () => {

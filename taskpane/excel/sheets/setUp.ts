@@ -5,6 +5,8 @@ import { batch, ExcelProblem } from "../batch";
 import { HEADING_HEIGHT, layOutForPrint, paint, POINTS } from "./dressSheet";
 import { ifThere } from "../ifThere";
 import { sameName } from "../rows/readTables";
+import { begunSetting, NOTHING_BEGUN } from "./begun";
+import { lookAtBegun, stillToWrite, type Standing } from "./goOn";
 import { withoutHalves } from "./takeAway";
 
 /** What else a set-up does. */
@@ -15,6 +17,11 @@ export interface AlsoSetUp {
   settings?: Readonly<Record<string, unknown>>;
   /** The person stays on the sheet where they are. */
   stay?: boolean;
+  /**
+   * Sheets among those to make that an earlier set-up has begun, or none: this set-up can then be gone on with, too. What
+   * they lack is made, and no cell of theirs that holds something is written over.
+   */
+  begun?: readonly string[];
 }
 
 /**
@@ -24,39 +31,58 @@ export interface AlsoSetUp {
  */
 export async function setUp(
   sheets: readonly NewSheet[],
-  { leftOver, settings = {}, stay = false }: AlsoSetUp = {},
+  { leftOver, settings = {}, stay = false, begun }: AlsoSetUp = {},
 ): Promise<void> {
-  let begun: string[] = [];
+  let half: string[] = [];
   try {
     await batch(async (context, commit) => {
       const { worksheets } = context.workbook;
       worksheets.load("items/name");
       await context.sync();
-      const taken = sheets.find(({ sheet }) => worksheets.items.some(({ name }) => sameName(name, sheet)));
+      const there = sheets.filter(({ sheet }) => worksheets.items.some(({ name }) => sameName(name, sheet)));
+      const taken = there.find(({ sheet }) => !begun?.includes(sheet));
       if (taken) throw new ExcelProblem(strings.start.names.sheetTaken(taken.sheet));
-      begun = sheets.map(({ sheet }) => sheet);
-      make(context, sheets);
+      const standing = await lookAtBegun(context, there);
+      const names = sheets.map(({ sheet }) => sheet);
+      half = sheets.filter((item) => !standing.has(item)).map(({ sheet }) => sheet);
+      const keep = (key: string, value: unknown) => context.workbook.settings.add(key, value);
+      if (begun) keep(...begunSetting({ sheets: names, settings }));
+      make(context, sheets, standing);
       if (!stay) show(context, sheets[0]);
-      for (const [key, value] of Object.entries(settings)) context.workbook.settings.add(key, value);
+      for (const [key, value] of Object.entries(settings)) keep(key, value);
+      if (begun) keep(...NOTHING_BEGUN);
       await commit();
-      begun = [];
+      half = [];
       if (leftOver === undefined || sheets.length === 0) return;
       ifThere(() => worksheets.getItem(leftOver).delete());
       // An empty sheet that stays does no harm.
       await commit().catch(() => undefined);
     });
   } catch (error) {
-    throw await withoutHalves(begun, error);
+    const { takenAway: gone, halfSetUp: left, goOn } = strings.excel;
+    const isNew = begun?.length === 0;
+    throw await withoutHalves(
+      half,
+      error,
+      begun && (isNew ? { gone, left, isBegun: true } : { gone: goOn, left: goOn }),
+    );
   }
 }
 
-function make(context: Excel.RequestContext, sheets: readonly NewSheet[]): void {
-  const made = sheets.map((item) => ({ item, sheet: context.workbook.worksheets.add(item.sheet) }));
-  for (const { item, sheet } of made) {
+function make(
+  { workbook: { worksheets } }: Excel.RequestContext,
+  sheets: readonly NewSheet[],
+  standing: ReadonlyMap<NewSheet, Standing>,
+): void {
+  const made = sheets.map((item) => {
+    const there = standing.get(item);
+    return { item, there, sheet: there ? worksheets.getItem(item.sheet) : worksheets.add(item.sheet) };
+  });
+  for (const { item, sheet, there } of made) {
     dress(sheet, item);
-    if (item.table !== undefined) addTable(sheet, item);
+    if (item.table !== undefined) addTable(sheet, item, there);
   }
-  for (const { item, sheet } of made) fill(sheet, item);
+  for (const { item, sheet, there } of made) fill(sheet, item, there);
 }
 
 function show(context: Excel.RequestContext, item: NewSheet | undefined): void {
@@ -98,15 +124,24 @@ function dress(sheet: Excel.Worksheet, { columns, tab, frozenColumns, cells }: N
   });
 }
 
-function addTable(sheet: Excel.Worksheet, { table, cells, columns }: NewSheet): void {
-  sheet.getRangeByIndexes(0, 0, 1, columns.length).formulas = cells.slice(0, 1);
-  const made = sheet.tables.add(sheet.getRangeByIndexes(0, 0, cells.length, columns.length), true);
-  made.name = table as string;
+function addTable(sheet: Excel.Worksheet, { table, cells, columns }: NewSheet, there?: Standing): void {
+  const name = table as string;
+  const [known] = there?.tables ?? [];
+  if (known !== undefined) {
+    // The table itself was made before it had its name.
+    if (!sameName(known, name)) sheet.tables.getItem(known).name = name;
+    return;
+  }
+  sheet.getRangeByIndexes(0, 0, 1, columns.length).formulas = stillToWrite(cells.slice(0, 1), there?.formulas ?? []);
+  sheet.tables.add(sheet.getRangeByIndexes(0, 0, cells.length, columns.length), true).name = name;
 }
 
-function fill(sheet: Excel.Worksheet, { cells, headings, beside }: NewSheet): void {
-  sheet.getRangeByIndexes(0, 0, cells.length, cells[0]?.length ?? 1).formulas = cells;
-  beside?.cells.forEach((cell, row) => (sheet.getRangeByIndexes(row, beside.column, 1, 1).formulas = [[cell]]));
+function fill(sheet: Excel.Worksheet, { cells, headings, beside }: NewSheet, there?: Standing): void {
+  const range = sheet.getRangeByIndexes(0, 0, cells.length, cells[0]?.length ?? 1);
+  range.formulas = there ? stillToWrite(cells, there.formulas) : cells;
+  beside?.cells.forEach((cell, row) => {
+    if (!there?.beside[row]?.[0]) sheet.getRangeByIndexes(row, beside.column, 1, 1).formulas = [[cell]];
+  });
   headings.forEach((look, place) => paint(sheet.getRangeByIndexes(0, place, 1, 1), look));
   ifThere(() => (sheet.getRangeByIndexes(0, 0, 1, 1).format.rowHeight = HEADING_HEIGHT));
 }

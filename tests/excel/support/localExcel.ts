@@ -44,6 +44,8 @@ export interface LocalExcel {
   refuse(message: Message, flags: number): string | undefined;
   /** Fails a request on the way, before an action. */
   fail(action: Action, index: number, message: Message): string | undefined;
+  /** How long a request takes before it is looked at [ms]. */
+  slowness: number;
   /** Takes requests without doing them: for how much is sent. */
   onlyCounts: boolean;
   close(): void;
@@ -86,13 +88,14 @@ export async function openLocalExcel(): Promise<LocalExcel> {
     );
   });
   const excel: LocalExcel = {
-    ...{ book, replay, sizes: [], onlyCounts: false, close: headless.close },
+    ...{ book, replay, sizes: [], slowness: 0, onlyCounts: false, close: headless.close },
     refuse: () => undefined,
     fail: () => undefined,
   };
   const executeAsync = async (_: string, flags: number, { Body }: { Body: Message }) => {
     const size = Buffer.byteLength(JSON.stringify(Body));
     excel.sizes.push(size);
+    if (excel.slowness > 0) await new Promise((resolve) => setTimeout(resolve, excel.slowness));
     const code = size > MOST ? "RequestPayloadSizeLimitExceeded" : excel.refuse(Body, flags);
     const told = { HttpStatusCode: 200, Headers: {}, ErrorCode: "", ErrorMessage: "" };
     if (code) return { ...told, HttpStatusCode: 400, ErrorCode: code, ErrorMessage: "fault of the test", Body: null };

@@ -63,6 +63,15 @@ describe("cells take what is written as Excel takes it", () => {
       [4, 4],
     ]);
   });
+  test("null leaves a formula the formula it is, and what it gives", async () => {
+    const book = await openOffice();
+    await run((sheet) => (sheet.getRange("A1:C1").formulas = [["=SUM(2,5)", "=A1*3", "old"]]));
+    await run((sheet) => (sheet.getRange("A1:C1").formulas = [[null, null, "new"]] as never));
+    await book.settled();
+    expect(book.range("Sheet1!A1:C1").formulas).toEqual([["=SUM(2,5)", "=A1*3", ""]]);
+    expect(book.range("Sheet1!A1:C1").values).toEqual([[7, 21, "new"]]);
+  });
+
   test("a sheet is as large as Excel's: it grows to hold what is written", async () => {
     const book = await openOffice();
     await run((sheet) => (sheet.getRangeByIndexes(4000, 60, 1, 1).values = [["far"]]));

@@ -13,10 +13,12 @@ export function writeTyped(range: CellRange, given: unknown): void {
   const { rows, columns } = range.place;
   const values = fill(given, rows, columns, range.address);
   const formats = range.numberFormats;
+  // The grid makes a value of a formula that a writing passes over, unless it is named once more.
+  const own = values.some((line) => line.some((value) => value === null || value === undefined)) ? range.formulas : [];
   const seen: [row: number, column: number, format: string][] = [];
   const cells = values.map((line, row) =>
     line.map((value, column): ICellData => {
-      if (value === null || value === undefined) return {};
+      if (value === null || value === undefined) return own[row]?.[column] ? { f: own[row][column] } : {};
       const { cell, format } = typed(value, formats[row]?.[column] ?? "");
       if (format) seen.push([row, column, format]);
       return cell;
