@@ -82,6 +82,15 @@ const ACTIONS: Record<string, { first?: () => Promise<unknown>; act: (before: ne
     },
     act: (before) => excel.takeRowsIn(before, 1),
   },
+  "put a row and a change into a list": {
+    first: table,
+    act: (prices: excel.TableCells) =>
+      excel.changeRows(prices, [
+        { row: 1, column: 2, cell: 8 },
+        { row: prices.cells.length, column: 0, cell: "part 2" },
+      ]),
+  },
+  "show columns": { act: () => excel.showColumns([PLACE], true) },
   "write names": { act: () => excel.writeNames({ ...excel.defaultNames(), Runs: "Feeders" }) },
   "make a sheet": { act: () => excel.addSheet("Bends") },
 };

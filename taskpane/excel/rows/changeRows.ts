@@ -22,17 +22,18 @@ export function changeRows(table: TableCells, edits: readonly TableEdit[]): Prom
   const seen = rowsSeen.flatMap((at) =>
     cells[at]!.map((value, place) => ({ sheet, row: row + at, column: column + place, value })),
   );
-  return batch(async (context) => {
+  return batch(async (context, commit) => {
     await stillThere(context, seen);
     const rows = context.workbook.tables.getItem(table.name).rows;
     const last = Math.max(0, ...edits.map((edit) => edit.row));
     for (let more = cells.length; more <= last; more++) rows.add();
-    await context.sync();
+    await commit();
     const rangeOf = (edit: TableEdit) =>
       context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row + edit.row, column + edit.column, 1, 1);
     const before = edits.map((edit) => rangeOf(edit).load("formulas"));
     await context.sync();
     edits.forEach((edit) => (rangeOf(edit).formulas = [[edit.cell]]));
+    await commit();
     const written = edits.map((edit) => rangeOf(edit).load("formulas"));
     await context.sync();
     return edits.map((edit, index) => ({
