@@ -121,6 +121,7 @@ function taskpane(mode) {
           { from: from("taskpane", "icons"), to: "icons" },
           { from: from("taskpane", "shortcuts.json"), to: "shortcuts.json" },
           { from: from("workbench", "demo", "ferryTerminal.ts"), to: "demo.json", transform: demoJson },
+          { from: from("docs", "samples", "upper-deck.dxf"), to: "samples/upper-deck.dxf" },
         ],
       }),
       functionsInPane,

@@ -6,12 +6,13 @@ import {
   RulerRegular,
   WrenchRegular,
 } from "@fluentui/react-icons";
-import { lazy, Suspense, useState, type ReactElement } from "react";
+import { lazy, Suspense, useCallback, useState, type ReactElement } from "react";
 import { DRAWING_CSS } from "../src/drawing/paper/drawingCss";
 import { Behind } from "./components/Behind";
 import { Fence } from "./components/Fence";
 import { BEND_ICON, ROUTE_ICON } from "./components/TradeIcons";
 import { tabId, Tabs } from "./components/Tabs";
+import { useDrawingAsked } from "./hooks/useDrawingAsked";
 import { KeptProvider } from "./hooks/useKept";
 import { LedgerProvider } from "./hooks/useLedger";
 import { usePaneTheme } from "./hooks/usePaneTheme";
@@ -82,6 +83,7 @@ export function App() {
 
 function Views() {
   const [view, setView] = useState<ViewName>("start");
+  const drawingAsked = useDrawingAsked(useCallback(() => setView("start"), []));
   return (
     <>
       <header className="rl-header">
@@ -102,7 +104,9 @@ function Views() {
           <RowsLeftOut />
           <LinkedRows />
           <Fence key={view}>
-            <Suspense fallback={<Spinner label={strings.common.opening} />}>{viewOf(view, setView)}</Suspense>
+            <Suspense fallback={<Spinner label={strings.common.opening} />}>
+              {viewOf(view, setView, drawingAsked)}
+            </Suspense>
           </Fence>
         </div>
       </main>
@@ -110,11 +114,11 @@ function Views() {
   );
 }
 
-function viewOf(view: ViewName, setView: (view: ViewName) => void): ReactElement {
+function viewOf(view: ViewName, setView: (view: ViewName) => void, drawingAsked: number): ReactElement {
   const toStart = () => setView("start");
   switch (view) {
     case "start":
-      return <StartView toRun={() => setView("run")} />;
+      return <StartView toRun={() => setView("run")} drawingAsked={drawingAsked} />;
     case "bend":
       return <BendView />;
     case "run":

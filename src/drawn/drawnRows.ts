@@ -53,12 +53,13 @@ export interface DrawnRows {
   readonly turned: number;
 }
 
+/** What a drawing is read with. */
 export interface Reading {
   /** Inches in a drawing unit. */
   readonly unit: number;
   readonly layers: readonly LayerPlan[];
   readonly shoes: ShoeBook;
-  readonly elbows: FittingRule;
+  readonly fittings: FittingRule;
 }
 
 /** Whole inches and feet are rounded no more than this [in]: they are meant. */
@@ -70,16 +71,34 @@ const [AS_DRAWN, TOO_FAR] = [1 / 16, 1 / 4];
  * The runs of a drawing as rows. Each route is built again and laid over the drawing: a row says that it is as drawn, or how
  * far off and where, or it is not taken and says why.
  */
-export function drawnRows(drawing: Drawing, { unit, layers, shoes, elbows }: Reading): DrawnRows {
+export function drawnRows(drawing: Drawing, reading: Reading): DrawnRows {
+  const steps = drawnRowsInTurn(drawing, reading);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** How many of a drawing's runs are laid out. */
+export interface RunsReached {
+  readonly done: number;
+  readonly of: number;
+}
+
+/** The same run by run, for whoever shows how far it is. */
+export function* drawnRowsInTurn(drawing: Drawing, reading: Reading): Generator<RunsReached, DrawnRows> {
+  const { unit, layers, shoes, fittings } = reading;
   const plans = new Map(layers.filter(({ take }) => take).map((plan) => [plan.layer, plan]));
   const { runs, notRead } = chainLines(drawing, unit, (layer) => plans.has(layer));
   const turn = turnOf(runs);
   const rounding = Math.min(COARSEST, 0.5 * unit * 10 ** -drawing.decimals * Math.sqrt(3));
   const named = nameRuns(runs);
-  const rows = named.map(([run, name]) => {
+  const rows: DrawnRow[] = [];
+  for (const [run, name] of named) {
+    yield { done: rows.length, of: named.length };
     const { raceway, size } = plans.get(run.layer)! as { raceway: Raceway; size: TradeSize };
-    return rowOf(run, { name, raceway, size, rounding, turn, shoes, elbows });
-  });
+    rows.push(rowOf(run, { name, raceway, size, rounding, turn, shoes, fittings }));
+  }
   rows.sort((a, b) => naturalOrder(a.run, b.run));
   return { rows, notRead: [...drawing.notRead, ...notRead], turned: turn };
 }
@@ -104,16 +123,16 @@ interface RowMaking {
   readonly rounding: number;
   readonly turn: number;
   readonly shoes: ShoeBook;
-  readonly elbows: FittingRule;
+  readonly fittings: FittingRule;
 }
 
 function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
-  const { name, raceway, size, rounding, turn, shoes, elbows } = making;
+  const { name, raceway, size, rounding, turn, shoes, fittings } = making;
   const straightened = turnedBy(-turn);
   const pulls = drawn.pulls.map((points) => points.map(straightened));
   const datum = pulls[0]![0]!;
   const listed = shoes.lookUp(raceway, size);
-  const own = fittingsOf({ raceway, size }, elbows, "shoe" in listed);
+  const own = fittingsOf({ raceway, size }, fittings, "shoe" in listed);
   const shoe = "shoe" in listed ? listed.shoe : elbowShoe({ raceway, size }, own.radius);
   const radiusAt: RadiusAt = (angle) => (isBought({ angle, corner: {} }, own) ? own.radius : radiusOf(shoe, angle));
   const shop = { radiusAt, elbowAngles: own.angles };
@@ -131,7 +150,7 @@ function rowOf(drawn: DrawnRun, making: RowMaking): DrawnRow {
       [name, raceway, size, route],
     ]);
     if (!read?.run) return refused(read?.problem ?? "it cannot be written as a row.");
-    const built = buildRunWith(read.run, shoes, elbows);
+    const built = buildRunWith(read.run, shoes, fittings);
     if (placedPulls(built).length !== pulls.length) return refused("its boxes cannot be told.");
     const radii = written.map((pull) => pull.radii.filter((radius) => radius !== null));
     const farthest = compare(built, pulls, radii, (point) => add(point, datum));

@@ -1,5 +1,5 @@
 import { Button, Checkbox, Spinner } from "@fluentui/react-components";
-import { lazy, Suspense, useState, type ReactNode } from "react";
+import { lazy, Suspense, useEffect, useRef, useState, type ReactNode } from "react";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { SheetButton } from "../components/SheetButton";
@@ -26,8 +26,14 @@ const FromDrawing = lazy(() => import(/* webpackChunkName: "pane-drawn" */ "../d
 // So does what tries Excel out, with the guide's examples.
 const TrialView = lazy(() => import(/* webpackChunkName: "pane-trial" */ "../trial/TrialView"));
 
+interface Props {
+  toRun(): void;
+  /** How often the part that reads drawings was asked for from outside. */
+  drawingAsked?: number;
+}
+
 /** Sets the workbook up: what is missing is made, what is there is left as it is. */
-export function StartView({ toRun }: { toRun(): void }) {
+export function StartView({ toRun, drawingAsked = 0 }: Props) {
   const { state, tables } = useLedger();
   const setUp = useSetUp();
   const task = useTask();
@@ -93,7 +99,7 @@ export function StartView({ toRun }: { toRun(): void }) {
       <LoadWithWorkbook />
       <DemoJob setUp={setUp} />
       <MapTable setUp={setUp} />
-      <WhenAsked {...t.drawing}>
+      <WhenAsked {...t.drawing} asked={drawingAsked}>
         <FromDrawing />
       </WhenAsked>
       <Section title={t.units.title}>
@@ -110,15 +116,29 @@ export function StartView({ toRun }: { toRun(): void }) {
   );
 }
 
+interface WhenAskedProps {
+  title: string;
+  button: string;
+  /** How often it was asked for from outside, which opens it and brings it into view. */
+  asked?: number;
+  children: ReactNode;
+}
+
 /** A part that loads once its button is pressed. */
-function WhenAsked({ title, button, children }: { title: string; button: string; children: ReactNode }) {
-  const [isAsked, setAsked] = useState(false);
+function WhenAsked({ title, button, asked = 0, children }: WhenAskedProps) {
+  const [isPressed, setPressed] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (asked > 0) place.current?.scrollIntoView?.();
+  }, [asked]);
+  const isOpen = isPressed || asked > 0;
   return (
     <Section title={title}>
-      {isAsked ? (
+      <div ref={place} />
+      {isOpen ? (
         <Suspense fallback={<Spinner label={strings.common.opening} />}>{children}</Suspense>
       ) : (
-        <Button onClick={() => setAsked(true)}>{button}</Button>
+        <Button onClick={() => setPressed(true)}>{button}</Button>
       )}
     </Section>
   );

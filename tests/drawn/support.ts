@@ -12,7 +12,7 @@ export function rowsOf(text: string, unit?: number, name = "test.dxf"): DrawnRow
     unit: unit ?? drawing.unit ?? 1,
     layers,
     shoes: readShoes(null),
-    elbows: USUAL_FITTINGS,
+    fittings: USUAL_FITTINGS,
   });
 }
 

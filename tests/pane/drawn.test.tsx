@@ -2,10 +2,26 @@ import { TextDecoder, TextEncoder } from "node:util";
 import { screen, waitFor } from "@testing-library/react";
 import { buildJob, builtRows } from "../../src/shop/job/job";
 import { runsDxf } from "../../workbench/shapes";
+import type { DrawingFile, DrawingWishes } from "../../taskpane/drawn/drawingWork";
 import { showSetUp } from "./support/showPane";
 
-// The page of the tests has neither.
+// The page of the tests has neither, and no workers: what the worker does is done beside them.
 Object.assign(globalThis, { TextDecoder, TextEncoder });
+jest.mock("../../taskpane/drawn/readInWorker", () => ({
+  readInWorker: (file: DrawingFile) => {
+    const { openDrawing, lookAtRuns } = jest.requireActual("../../taskpane/drawn/drawingWork");
+    return {
+      open: async () => openDrawing(file).opened,
+      look: async (wishes: DrawingWishes, onReached: (reached: unknown) => void) => {
+        const steps = lookAtRuns(openDrawing(file).drawing, wishes);
+        let step = steps.next();
+        for (; !step.done; step = steps.next()) onReached(step.value);
+        return step.value;
+      },
+      stop: () => undefined,
+    };
+  },
+}));
 
 const HEADERS = ["Run", "Raceway", "Size", "Route", "Start"];
 const built = builtRows(

@@ -105,7 +105,7 @@ async function open(): Promise<void> {
     startJobName(byId<HTMLInputElement>("book-name"), open);
     startStrip(byId("strip"), open);
     tellProgress(open.calculation);
-    const showPane = startPane(byId("pane-toggle"), byId("pane"), open);
+    const pane = startPane(byId("pane-toggle"), byId("pane"), open);
 
     if (mayStore) {
       autosave = new Autosave(open, store, tellSaveState, resultKeeper(open.services));
@@ -113,6 +113,7 @@ async function open(): Promise<void> {
       if (isNew) await autosave.save();
     } else askBeforeLeaving(open);
     const desk = {
+      showDrawings: pane.showDrawings,
       book: open,
       get name() {
         return open.native.getName();
@@ -126,7 +127,7 @@ async function open(): Promise<void> {
     if (!mayStore) tellSaveState({ kind: "off" });
     else if (!isNew) tellSaveState({ kind: "saved", at: saved?.savedAt ?? null });
     if (begins || takeBeginning()) {
-      await showPane();
+      await pane.show();
       begin(open);
     } else if (isNew) begin(open);
     // For tests and for the curious, at the browser's console.

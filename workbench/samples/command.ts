@@ -6,6 +6,7 @@ import type { FunctionSet } from "../engine";
 import { setUpContent } from "../workbook/content/jobContent";
 import type { DrawPng } from "../workbook/content/ticketSheets";
 import { writeWorkbook } from "../workbook/makeWorkbook";
+import { SAMPLE_DRAWING, sampleDrawing } from "./sampleDrawing";
 import { SAMPLES, sampleItems, sampleRows, type Sample } from "./sampleBooks";
 
 /** The bytes of a sample's workbook. */
@@ -30,6 +31,9 @@ export async function main(
     if (!same) writeFileSync(file, bytes);
     process.stdout.write(`${file}: ${Math.round(bytes.length / 1024)} KB${same ? ", as it was" : ""}\n`);
   }
+  const drawing = join(folder, SAMPLE_DRAWING);
+  writeFileSync(drawing, sampleDrawing());
+  process.stdout.write(`${drawing}: ${Math.round(sampleDrawing().length / 1024)} KB\n`);
 }
 
 /** When a file was made is no part of what it says. */

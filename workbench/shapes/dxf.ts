@@ -10,7 +10,13 @@ import { curveOf, type FlatPart, flatShape, isFlat, pieceCurve } from "./pieceSh
  * raceway and size; a 3-D polyline for each pull, a point for each box.
  */
 export function runsDxf(runs: readonly BuiltRun[]): string {
-  const dxf = drawing();
+  const dxf = inchDrawing();
+  drawRuns(dxf, runs);
+  return dxf.stringify();
+}
+
+/** Draws runs into a drawing. */
+export function drawRuns(dxf: DxfWriter, runs: readonly BuiltRun[]): void {
   const ownName = differentNames();
   for (const built of runs) {
     const { name, raceway, size } = built.run;
@@ -23,12 +29,11 @@ export function runsDxf(runs: readonly BuiltRun[]): string {
       if (whip?.toBox) dxf.addPoint(...add(whip.to, built.run.start ?? ORIGIN), { layerName });
     });
   }
-  return dxf.stringify();
 }
 
 /** The shape of a piece as DXF [in]: true arcs where it lies in one plane, else a curve of short lines in space. */
 export function pieceDxf(piece: Piece): string {
-  const dxf = drawing();
+  const dxf = inchDrawing();
   if (!isFlat(piece)) curve(dxf, pieceCurve(piece), "0");
   else for (const part of flatShape(piece)) drawPart(dxf, part);
   return dxf.stringify();
@@ -40,7 +45,8 @@ function drawPart(dxf: DxfWriter, part: FlatPart): void {
   else dxf.addArc(point3d(...part.center, 0), part.radius, part.startAngle, part.endAngle);
 }
 
-function drawing(): DxfWriter {
+/** A drawing with nothing in it, in inches. */
+export function inchDrawing(): DxfWriter {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Inches);
   return dxf;

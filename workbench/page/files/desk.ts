@@ -11,4 +11,6 @@ export interface Desk {
   store: BookStore | null;
   current: () => SavedBook;
   replace: Replace;
+  /** Shows the pane where it reads drawings. */
+  showDrawings: () => Promise<void>;
 }

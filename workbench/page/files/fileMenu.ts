@@ -17,6 +17,7 @@ export function startFileMenu(opener: HTMLButtonElement, list: HTMLElement, desk
     entry(t.saveDrawing, "saveDrawing"),
     null,
     entry(t.addCsv, "addRunsFromCsv"),
+    { words: t.addDrawing, run: () => void desk.showDrawings() },
     entry(t.paste, "pasteRuns"),
   ]);
 }

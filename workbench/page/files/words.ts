@@ -11,6 +11,7 @@ export const words = {
     saveCsv: "Save a sheet as CSV …",
     saveDrawing: "Save the runs as a drawing or model …",
     addCsv: "Add runs from a CSV file …",
+    addDrawing: "Add runs from a drawing …",
     paste: "Add runs from the clipboard …",
   },
   opening: "Opening the workbook …",

@@ -1,14 +1,19 @@
 import { ILayoutService } from "@univerjs/preset-sheets-core";
+import { ASKED, type AskedWindow } from "../../../taskpane/hooks/asked";
 import type { Book } from "../../engine";
 import { officeFor } from "../../office";
 import { openPaneFrame } from "./paneFrame";
 import { goAround } from "./parts";
 
-/**
- * Shows and hides the area at the right; the pane is made when it is shown first.
- * @returns the way to show it that leaves the keyboard where it is
- */
-export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Book): () => Promise<void> {
+export interface Pane {
+  /** Shows it and leaves the keyboard where it is. */
+  show(): Promise<void>;
+  /** Shows it where it reads drawings, and goes there. */
+  showDrawings(): Promise<void>;
+}
+
+/** Shows and hides the area at the right; the pane is made when it is shown first. */
+export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Book): Pane {
   // Made at once, pane or not: what the pane keeps in the workbook must be there when the workbook is saved.
   const globals = officeFor(book);
   const bar = toggle.parentElement!;
@@ -48,5 +53,15 @@ export function startPane(toggle: HTMLButtonElement, area: HTMLElement, book: Bo
     if (!area.hidden) frame?.contentWindow?.focus();
   });
   toggle.disabled = false;
-  return () => show(true);
+  return {
+    show: () => show(true),
+    showDrawings: async () => {
+      await show(true);
+      const inside = frame?.contentWindow as AskedWindow | undefined;
+      if (!inside) return;
+      inside.ledgerDrawingAsked = (inside.ledgerDrawingAsked ?? 0) + 1;
+      inside.dispatchEvent(new Event(ASKED));
+      inside.focus();
+    },
+  };
 }

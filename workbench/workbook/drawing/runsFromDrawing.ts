@@ -36,7 +36,7 @@ export function runsFromDrawing(text: string, name: string, wishes: DrawingWishe
   if (inches === null) throw new Error(`${name} does not say its unit; add --unit with one of ${known}.`);
   const layers = planLayers(drawing, asConduit(wishes.drawnAs));
   const open = layers.filter(({ take }) => !take).map(({ layer }) => layer);
-  const found = drawnRows(drawing, { unit: inches, layers, shoes: readShoes(null), elbows: USUAL_FITTINGS });
+  const found = drawnRows(drawing, { unit: inches, layers, shoes: readShoes(null), fittings: USUAL_FITTINGS });
   const taken = found.rows.filter((row) => row.taken);
   const report = [
     ...open.map((layer) => `${layer}: not taken, for its name says no raceway and size; add --drawn-as "EMT 3/4"`),

@@ -1,6 +1,5 @@
 /** The text of a drawing's file: UTF-8, or Windows-1252 as older drawings have it. */
-export async function readFile(file: File): Promise<string> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
+export function textOfBytes(bytes: Uint8Array): string {
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
