@@ -27,7 +27,7 @@ export interface Splitting {
 }
 
 /**
- * Empties one stick into the room of the others, parting pieces where that is needed; the copies of a parted piece are
+ * Empties one stick into the room of the others, parting pieces where that is needed, each of them once; the copies of a parted piece are
  * parted where they lie. First come the parts that are hardest to place.
  *
  * @param most what couplings may cost, less than that
@@ -57,7 +57,9 @@ export function emptyStick(
       rack.put(part, into, needed);
       continue;
     }
-    const { copies, coupling } = pieces[part.piece]!;
+    const { copies, coupling, length } = pieces[part.piece]!;
+    // A run joined at every other foot is no run: each piece is parted once.
+    if (part.to - part.from < length) return undefined;
     // Copies of the part that lie in other sticks are parted there.
     if (copies > 1 && !rack.cutAll(part, more)) return undefined;
     const at = wayToPart(part, rack, splitting);

@@ -72,3 +72,14 @@ test("a stick that would need more couplings than it is worth is left at once", 
   expect(emptyStick(rack, 0, 3, { pieces, more: 1, shortest: 12, budget })).toBeUndefined();
   expect(budget.looks).toBe(99);
 });
+
+test("a piece is parted once: a run joined at every other foot is no run", () => {
+  // 40 into rooms of 15, 15 and 14 would take two couplings; into 15 and 27 it takes one.
+  const pieces = [piece(40)];
+  const emptied = (rooms: number[]) =>
+    emptyStick(Rack.of([[whole(pieces, 0)], ...rooms.map(() => [])], [0, ...rooms]), 0, 9, {
+      ...{ pieces, more: 1, shortest: 12, budget: { looks: 100 } },
+    });
+  expect(emptied([15, 15, 14])).toBeUndefined();
+  expect(emptied([15, 27])!.splits).toHaveLength(1);
+});
