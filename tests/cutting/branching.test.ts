@@ -163,3 +163,48 @@ describe("a plan that no prices prove", () => {
     expect(verifyPlan({ pieces, stocks }, wrong)).not.toEqual([]);
   });
 });
+
+describe("a bound that the case search raises", () => {
+  const pieces = [35, 31, 31, 29, 28, 24, 23, 23, 22, 22, 17, 15, 14].map((length) => ({ length, quantity: 1 }));
+  afterEach(() => jest.restoreAllMocks());
+  /** Lets the case search come to this instead of looking. A length of its own each time: plans are kept. */
+  const planWith = (proof: Branch | undefined, seed: number): CutPlan => {
+    jest.spyOn(Branching.prototype, "run").mockImplementation(function* () {
+      yield;
+      return { plan: undefined, proof };
+    });
+    return planCuts({ pieces, stocks: [{ length: 79 }], seed }, { steps: 2e7 });
+  };
+
+  it.each<[string, Branch]>([
+    ["on prices that prove nothing", { prices: pieces.map(() => 0) }],
+    ["on the lengths, which prove one stick less", { prices: pieces.map(({ length }) => length) }],
+    [
+      "on a case that is not looked into",
+      { pieces: [0, 1], together: { prices: pieces.map(() => 0) }, apart: { prices: [] } },
+    ],
+  ])("%s is not shown", (_, proof) => {
+    const seed = 100 + JSON.stringify(proof).length;
+    expect(() => planWith(proof, seed)).toThrow("The cutting plan failed its own check");
+  });
+
+  it("is not raised where the search comes to nothing", () => {
+    const plan = planWith(undefined, 99);
+    expect(plan).toMatchObject({ cost: 5, bound: 4, proven: false });
+    expect(plan.certificate.branches).toBeUndefined();
+  });
+
+  it("is what is said, however early the search is stopped: proven by its cases, or not proven", () => {
+    const told = { proven: 0, open: 0 };
+    const whole = planCuts({ pieces, stocks: [{ length: 79 }], seed: 199 }).steps;
+    for (let seed = 200; seed < 230; seed++) {
+      const request = { pieces, stocks: [{ length: 79 }], seed };
+      const plan = planCuts(request, { steps: Math.ceil((whole * (seed - 199)) / 20) });
+      expect(verifyPlan(request, plan)).toEqual([]);
+      expect(plan.proven).toBe(plan.certificate.branches !== undefined);
+      expect(plan.bound).toBe(plan.proven ? 5 : 4);
+      told[plan.proven ? "proven" : "open"]++;
+    }
+    expect(Math.min(told.proven, told.open)).toBeGreaterThan(3);
+  });
+});
