@@ -60,7 +60,7 @@ const RUNS: readonly DemoRun[] = [
     "Ticket hall",
     "EMT",
     "3/4",
-    `north 5', saddle 3 up at 45, ahead 4' 6"`,
+    `north 2', saddle 3 up at 45, ahead 4' 6"`,
     3,
     "Panel LP-1",
     "Ceiling box 3",

@@ -20,7 +20,7 @@ export const cuts: Family = {
   about: "Which lengths come out of which stick, with the proven least number of sticks.",
   pages: {
     "JOB.CUTS": {
-      more: [`=CONDUIT.JOB.CUTS(${ONE_RUN})`],
+      more: [`=CONDUIT.JOB.CUTS(${ONE_RUN})`, "=CONDUIT.JOB.CUTS(Runs[#All],Stock[#All],Shoes[#All],,,,,Prices[#All])"],
       refused: [`=CONDUIT.JOB.CUTS(${WITHOUT_SIZE})`, "=CONDUIT.JOB.CUTS(Runs[#All],Stock[#All],Shoes[#All],3)"],
     },
     "CUT.PLAN": {
