@@ -45,7 +45,7 @@ export function jobSchedule(runs: any[][], shoes?: any[][], rules?: any[][]): an
  */
 export function jobChecks(runs: any[][], shoes?: any[][], edition?: any, rules?: any[][]): any[][] {
   return answer([runs, shoes, edition, rules], (runs, shoes, edition, rules) => {
-    const job = buildJob({ runs, shoes, rules, everyAlternate: true });
+    const job = buildJob({ runs, shoes, rules, which: "as written" });
     return findingsTable(checkJob(job, readEdition(edition)), job.rows.length);
   });
 }

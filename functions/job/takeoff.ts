@@ -173,7 +173,8 @@ export function jobMissing(
 /**
  * The rules a take-off counts by, each with its value, unit and source; spills with a header row.
  *
- * Copy the table, change values, and give it to JOB.TAKEOFF as rules.
+ * Copy the table, change values, and give it to JOB.TAKEOFF as rules. Rows of your own place typicals: Typical ROOM-A, North with
+ * the Value 3 has the rows of Runs and Counts with that Typical three times there.
  * Example: =CONDUIT.JOB.RULES() //=> Rule, Value, Unit, Source
  * Source: named in each row; many are common practice without a published source.
  * @customfunction JOB.RULES

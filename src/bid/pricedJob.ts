@@ -3,6 +3,7 @@ import { addAllowances, idleAllowances } from "../takeoff/allowances/addAllowanc
 import { readAllowances } from "../takeoff/allowances/allowanceTable";
 import { countsIn, type CountBook } from "../takeoff/amounts/counts";
 import { jobWork, type RowWork } from "../takeoff/amounts/jobWork";
+import { unusedTypicals } from "../takeoff/lists/unusedTypicals";
 import { stockIn } from "../takeoff/cuts/cutStock";
 import { priceLine, type PricedLine } from "../takeoff/lines/priceLine";
 import { takeoffLines } from "../takeoff/lines/takeoffLines";
@@ -22,6 +23,8 @@ export interface JobLists {
   readonly factors?: unknown;
   readonly counts?: unknown;
   readonly allowances?: unknown;
+  /** False for a state of the job that is past: what rules and allowances have for nothing in it is no slip. */
+  readonly tellIdle?: boolean;
 }
 
 /** The take-off of a whole job in no groups, each line with its price and hours. */
@@ -51,6 +54,8 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
   const allowances = readAllowances(ranges.allowances);
   const taken = takeoffLines(works, [], job.rules, stock, counts);
   const lines = addAllowances(taken, allowances, prices).map((line) => priceLine(line, { prices, labor }));
+  const { tellIdle = true } = ranges;
+  const idle = tellIdle ? [...idleAllowances(taken, allowances), ...unusedTypicals(job, ranges.counts)] : [];
   return {
     ...{ job, works, lines, labor, factors, counts },
     problems: [
@@ -60,7 +65,7 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
       ...notRead(job, job.rules, stock, prices, labor, factors, counts, allowances).map(
         (words) => `not read: ${words}`,
       ),
-      ...idleAllowances(taken, allowances).map((words) => `not read: ${words}`),
+      ...idle.map((words) => `not read: ${words}`),
     ],
   };
 }

@@ -5,6 +5,7 @@ import { RULES } from "./data/rules";
 import type { TakeoffRule } from "./data/takeoffRule";
 import { lookUpKey } from "../units/names/lookUpKey";
 import { readRuleValue } from "./ruleValue";
+import { placingRule, readPlacing, type Placing } from "./typicals";
 
 /** The name of a rule: one that the data has not does not compile. */
 export type RuleName = (typeof RULES)[number]["rule"];
@@ -12,6 +13,8 @@ export type RuleName = (typeof RULES)[number]["rule"];
 /** The rules in force: the built-in ones with the user's in their place. */
 export interface RuleBook {
   readonly all: readonly TakeoffRule[];
+  /** Where typicals are placed, and how often, in the order of the user's rows. */
+  readonly typicals: readonly Placing[];
   /** Rows of the user's table that could not be used, in words. */
   readonly problems: readonly string[];
   number(rule: RuleName): number;
@@ -32,8 +35,19 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
   const rules = new Map<string, TakeoffRule>(RULES.map((rule) => [lookUpKey(rule.rule), rule]));
   const seen = new Set<string>();
   const own = new Set<string>();
+  const placings = new Map<string, TakeoffRule>();
+  const typicals: Placing[] = [];
   const problems = takeRows(optionalRows(range, "rules", COLUMNS), "rules", (row) => {
     const key = lookUpKey(row.get("Rule"));
+    const placing = readPlacing(row.get("Rule"), row.get("Value"));
+    if (placing) {
+      const rule = { ...placingRule(placing), source: `rules row ${row.rowNumber}` };
+      const placingKey = lookUpKey(rule.rule);
+      if (placings.has(placingKey)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
+      placings.set(placingKey, rule);
+      typicals.push(placing);
+      return;
+    }
     const rule = rules.get(key);
     if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
     if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
@@ -49,7 +63,8 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
     return rule;
   };
   return {
-    all: [...rules.values()],
+    all: [...rules.values(), ...placings.values()],
+    typicals,
     problems,
     number: (name) => Number(find(name).value),
     text: (name) => String(find(name).value),

@@ -47,7 +47,7 @@ export function workOut(
   const tried = attempt(() => {
     const place = columnPlaces(headers, RUN_COLUMNS).get("Route");
     if (place !== undefined) own[place] = route;
-    const job = buildJob({ runs: [headers, own], shoes, rules, everyAlternate: true });
+    const job = buildJob({ runs: [headers, own], shoes, rules, which: "as written" });
     const row = job.rows[0];
     if (!row) return NOTHING;
     if (!isBuilt(row))

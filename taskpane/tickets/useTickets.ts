@@ -36,7 +36,13 @@ export function useTickets(row: number | "all", wishes: TicketWishes, issue: Iss
   const [job, issued] = useMemo(() => {
     const build = (runs: unknown) =>
       attempt(
-        () => buildJob({ runs, shoes: Shoes?.cells, rules: Rules?.cells, everyAlternate: row !== "all" }) satisfies Job,
+        () =>
+          buildJob({
+            runs,
+            shoes: Shoes?.cells,
+            rules: Rules?.cells,
+            which: row === "all" ? "job" : "any alternate",
+          }) satisfies Job,
       );
     const [headers = [], ...lines] = Runs?.cells ?? [];
     const now = build([headers, ...(row === "all" ? lines : lines.slice(row - 1, row))]);

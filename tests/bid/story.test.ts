@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { missingTable } from "../../src/takeoff/reports/missing";
+import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { recapTable } from "../../src/bid/recap";
 
 /** The tables of the page by their first header; cells that are numbers as numbers. */
@@ -30,4 +31,10 @@ test("its lists lack nothing, and an empty pair lacks every row of theirs", () =
   const missing = missingTable(table("Run Raceway")).slice(1).map(([, name]) => name); // prettier-ignore
   const names = [...lists.prices.slice(1), ...lists.labor.slice(1)].map(([name]) => name);
   expect(missing.sort()).toEqual(names.sort());
+});
+
+test("the room of the page is in the take-off of its areas as the page counts it", () => {
+  const [headers, ...rows] = takeoff(table("Run Typical"), { rules: table("Rule Value"), by: "Area" });
+  const counted = rows.map((row) => table("Area Item")[0]!.map((header) => row[headers!.indexOf(String(header))]));
+  for (const row of table("Area Item").slice(1)) expect(counted).toContainEqual(row);
 });

@@ -44,7 +44,7 @@ test("input columns stand left, computed columns right, each given no more than 
   expect([...book.sheet("Runs").hiddenColumns].map((place) => headers[place])).toEqual([
     ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints", "Rack"],
     ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
-    ...["Phase", "Floor", "Height", "Alternate"],
+    ...["Phase", "Floor", "Height", "Alternate", "Typical"],
   ]);
 });
 

@@ -29,7 +29,7 @@ export interface ChangeOrderRanges extends Omit<RecapRanges, "by"> {
  * @throws InputError when a range lacks a needed column
  */
 export function changeOrder(before: unknown, after: unknown, bid: unknown, ranges: ChangeOrderRanges = {}): Cell[][] {
-  const ofBefore = { ...ranges, counts: ranges.countsBefore ?? ranges.counts };
+  const ofBefore = { ...ranges, counts: ranges.countsBefore ?? ranges.counts, tellIdle: false };
   const [old, now] = [stateOf(before, bid, ofBefore), stateOf(after, bid, ranges)];
   return [
     HEADERS,

@@ -9,6 +9,7 @@ export const BID_RUN_COLUMNS: readonly Column[] = [
   { name: "Floor" },
   { name: "Height" },
   { name: "Alternate" },
+  { name: "Typical" },
 ];
 
 /** What a row says for the bid, as far as it does. */
@@ -20,11 +21,15 @@ export interface BidCells {
   readonly height?: number;
   /** The alternate it belongs to, or `not` and the one that takes its place. */
   readonly alternate?: string;
+  /** The typical it is a part of: a room or a floor that rules place so many times. */
+  readonly typical?: string;
+  /** Of a row that was placed with its typical: how many times; its quantity has them in it. */
+  readonly placed?: number;
 }
 
 /** Reads those cells of a row. @throws InputError naming the column */
 export function readBidCells(row: TableRow): BidCells {
-  const [phase, floor, height, alternate] = BID_RUN_COLUMNS.map(({ name }) => row.get(name));
+  const [phase, floor, height, alternate, typical] = BID_RUN_COLUMNS.map(({ name }) => row.get(name));
   return {
     ...(phase === null || phase === undefined ? {} : { phase: String(phase).trim() }),
     ...(floor === null || floor === undefined
@@ -32,6 +37,7 @@ export function readBidCells(row: TableRow): BidCells {
       : { floor: toNumber(floor, "Floor", { min: -20, max: 300, integer: true }) }),
     ...(height === null || height === undefined ? {} : { height: readHeight(height) }),
     ...(alternate === null || alternate === undefined ? {} : { alternate: String(alternate).trim() }),
+    ...(typical === null || typical === undefined ? {} : { typical: String(typical).trim() }),
   };
 }
 

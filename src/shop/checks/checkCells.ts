@@ -17,7 +17,7 @@ export function checkCells(
   given: Pick<JobRanges, "shoes" | "rules">,
   edition: Edition,
 ): Finding[] {
-  const job = buildJob({ ...given, runs: [...headers, ...cells], argument: "headers", everyAlternate: true });
+  const job = buildJob({ ...given, runs: [...headers, ...cells], argument: "headers", which: "as written" });
   return [
     ...quantityFindings(job),
     ...unnamedRows(job, "the row"),

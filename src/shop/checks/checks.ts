@@ -24,7 +24,7 @@ import { assumedElbowEnds } from "./elbowEnds";
 import { elbowFindings } from "./elbowChecks";
 import { noShoeListed } from "./noShoe";
 import { meetsItself } from "./meetsItself";
-import { repeatedNames, unnamedRows } from "./nameChecks";
+import { placedNowhere, repeatedNames, unnamedRows } from "./nameChecks";
 import { unionsNeeded } from "./unions";
 import { unmeasuredShoes } from "./shoeChecks";
 import { zeroQuantities } from "../run/zeroQuantity";
@@ -78,6 +78,7 @@ const notBuilt = (run: string, message: string): Finding => ({
 export const checkBuiltRun: (built: BuiltRun, edition: Edition, rules: RuleBook) => readonly Finding[] = remember(
   (built, edition, rules) =>
     [
+      ...placedNowhere(built, rules),
       ...noShoeListed(built),
       ...tooManyDegrees(built, edition),
       ...tooTight(built, edition),

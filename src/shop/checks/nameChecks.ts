@@ -1,4 +1,7 @@
 import type { Job } from "../job/job";
+import type { RuleBook } from "../../rules/rules";
+import { placesOf } from "../job/typicals";
+import type { BuiltRun } from "../run/builtRun";
 import { placeName } from "../run/runsTable";
 import type { Finding } from "../code/finding";
 
@@ -34,4 +37,19 @@ export function repeatedNames({ rows }: Job): Finding[] {
           },
         ],
   );
+}
+
+/** A run of a typical that no rule places: it is looked at here, and counted nowhere. */
+export function placedNowhere({ run }: BuiltRun, rules: RuleBook): Finding[] {
+  const places = run.typical ? placesOf(run.typical, rules) : [];
+  if (typeof places !== "string") return [];
+  return [
+    {
+      run: run.name,
+      weight: "look",
+      rule: "a typical is placed so many times",
+      finding: `${places}.`,
+      fix: `Write Typical ${run.typical} under Rule in Rules and how many times under Value; with a comma and an area, for each area.`,
+    },
+  ];
 }

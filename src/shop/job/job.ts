@@ -7,6 +7,7 @@ import type { BuiltRun } from "../run/builtRun";
 import { whyNotOf, type WhyNot } from "./alternates";
 import { fittingRule, type FittingRule } from "../fittings/fittingRule";
 import { rackRows } from "./rackRuns";
+import { placedRows } from "./typicals";
 import { readRuns, type Run, type RunRow } from "../run/runsTable";
 import { readShoes, type ShoeBook } from "../shoe/shoeBook";
 
@@ -15,11 +16,16 @@ export interface JobRanges {
   readonly runs: unknown;
   readonly shoes?: unknown;
   readonly rules?: unknown;
-  /** Rows of every alternate are worked out, in the job or not. */
-  readonly everyAlternate?: boolean;
+  readonly which?: WhichRows;
   /** What the runs range is called in messages; `runs` where nothing is said. */
   readonly argument?: string;
 }
+
+/**
+ * Which rows are worked out, how often. `job`: those of the alternates that are in the job, those of a typical once for each
+ * area where it is placed. `any alternate`: the same with every alternate. `as written`: every row, once.
+ */
+export type WhichRows = "job" | "any alternate" | "as written";
 
 /** Where a row stands in the Runs range (1 for the first), and the name it goes by. */
 export interface RowPlace {
@@ -74,20 +80,24 @@ export const readableRuns: (job: Job) => readonly Run[] = remember(({ rows }) =>
  * Reads a job and works every run of it out. A row that cannot be read or built keeps its place and hides no other.
  * @throws InputError when a range lacks a needed column
  */
-export const buildJob = ({ runs, shoes, rules, argument, everyAlternate = false }: JobRanges): Job =>
-  jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules), everyAlternate);
+export const buildJob = ({ runs, shoes, rules, argument, which = "job" }: JobRanges): Job =>
+  jobOf(readRuns(runs, argument), readShoes(shoes), readRules(rules), which);
 
 /** Works every row of a job out; the same rows, shoes and rules are the same job. */
-export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook, everyAlternate?: boolean) => Job =
-  remember((rows, shoes, rules, everyAlternate = false) => {
+export const jobOf: (rows: readonly RunRow[], shoes: ShoeBook, rules: RuleBook, which?: WhichRows) => Job = remember(
+  (rows, shoes, rules, which = "job") => {
     const elbows = fittingRule(rules);
-    const whyNot = everyAlternate ? undefined : whyNotOf(rules);
+    const whyNot = which === "job" ? whyNotOf(rules) : undefined;
+    const place = which === "as written" ? asWritten : placed;
     return {
-      rows: rows.flatMap(rackRows).map((row) => leftOut(row, whyNot) ?? buildRow(row, shoes, elbows)),
+      rows: rows
+        .flatMap(rackRows)
+        .flatMap((row) => leftOut(row, whyNot) ?? place(row, rules, (each) => buildRow(each, shoes, elbows))),
       shoes,
       rules,
     };
-  });
+  },
+);
 
 /** The one row that a RUN function is asked about. @throws InputError when its arguments cannot be read */
 export const buildOneRow = (run: Run, shoes: unknown, rules: unknown): JobRow =>
@@ -112,6 +122,18 @@ function leftOut(row: RunRow, whyNot: WhyNot | undefined): UnbuiltRow | undefine
   const problem = run?.alternate === undefined ? undefined : whyNot?.(run.alternate);
   return run && problem !== undefined ? { rowNumber, name, run, problem } : undefined;
 }
+
+type Place = (row: RunRow, rules: RuleBook, build: (row: RunRow) => JobRow) => JobRow | readonly JobRow[];
+
+const asWritten: Place = (row, _rules, build) => build(row);
+
+/** A row of a typical in each area where that is placed; with why, where it is placed nowhere. */
+const placed: Place = (row, rules, build) => {
+  if (!row.run?.typical) return build(row);
+  const { rowNumber, name, run } = row;
+  const rows = placedRows(row, rules);
+  return typeof rows === "string" ? { rowNumber, name, run, problem: rows } : rows.map(build);
+};
 
 function buildOrWords(run: Run, shoes: ShoeBook, elbows: FittingRule): Built | NotBuilt {
   try {

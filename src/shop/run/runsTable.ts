@@ -47,7 +47,7 @@ export const STICK = 120;
 const MOST_RUNS = 20_000;
 
 /** Most of one run that is taken for meant. */
-const MOST = 100_000;
+export const MOST_OF_ONE = 100_000;
 
 /** One run as the user wrote it, its cells read. */
 export interface Run extends Site, BidCells {
@@ -161,7 +161,9 @@ function readRun(row: TableRow, name: string): Run {
     size,
     route: text(route),
     quantity:
-      quantity === null || quantity === 0 ? 1 : toNumber(quantity, "Quantity", { min: 1, max: MOST, integer: true }),
+      quantity === null || quantity === 0
+        ? 1
+        : toNumber(quantity, "Quantity", { min: 1, max: MOST_OF_ONE, integer: true }),
     ...(quantity === 0 ? { quantityWasZero: true } : {}),
     from: text(row.get("From")),
     to: text(row.get("To")),

@@ -11,6 +11,7 @@ import { rowCell, type SourceRow } from "./lineBook";
 import { remember } from "../../memory/remember";
 import type { RuleBook } from "../../rules/rules";
 import { whyNotOf } from "../../shop/job/alternates";
+import { placesOf } from "../../shop/job/typicals";
 
 /** Columns of Runs that a count may be told apart by, too: all but those of a run itself. */
 export const COUNT_GROUPS = RUN_GROUP_NAMES.filter((name) => !["Raceway", "Size", "Run", "From", "To"].includes(name));
@@ -46,19 +47,35 @@ export const readCounts: (range: unknown) => CountBook = rememberTable((range) =
   return { counts, problems };
 });
 
-/** The counts that are in the job by its alternates; the others are told. */
+/** The counts that are in the job by its alternates, those of a typical as often as it is placed; the others are told. */
 export const countsIn = (range: unknown, rules: RuleBook): CountBook => chosenOf(readCounts(range), rules);
 
 const chosenOf = remember((book: CountBook, rules: RuleBook): CountBook => {
   const whyNot = whyNotOf(rules);
-  const told = book.counts.flatMap(({ row, item }) => {
-    const words = whyNot(rowCell(row, "Alternate"));
-    return words === undefined ? [] : [`${row.name}, ${item.name}: ${words}`];
+  const told: string[] = [];
+  const counts = book.counts.flatMap((count): readonly Count[] => {
+    const { row, item } = count;
+    const placed = whyNot(rowCell(row, "Alternate")) ?? placedCounts(count, rules);
+    if (typeof placed !== "string") return placed;
+    told.push(`${row.name}, ${item.name}: ${placed}`);
+    return [];
   });
-  if (told.length === 0) return book;
-  const counts = book.counts.filter(({ row }) => whyNot(rowCell(row, "Alternate")) === undefined);
-  return { counts, problems: [...book.problems, ...told] };
+  const isWhole = counts.length === book.counts.length && counts.every((count, at) => count === book.counts[at]);
+  return isWhole ? book : { counts, problems: [...book.problems, ...told] };
 });
+
+/** A count of a typical in each area where that is placed; in words why nowhere. */
+function placedCounts(count: Count, rules: RuleBook): readonly Count[] | string {
+  const { row, quantity } = count;
+  const typical = rowCell(row, "Typical");
+  if (typical === "") return [count];
+  const places = placesOf(typical, rules);
+  if (typeof places === "string") return places;
+  return places.map(({ area, times }) => ({
+    ...{ ...count, quantity: quantity * times },
+    row: { ...row, cell: (column) => (column === "Area" && area !== "" ? area : rowCell(row, column)) },
+  }));
+}
 
 function readCount(row: TableRow): Count {
   const name = String(row.get("Item") ?? "").trim();

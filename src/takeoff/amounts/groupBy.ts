@@ -21,6 +21,7 @@ const RUN_GROUPS: Record<string, (run: Run) => string> = {
   Floor: (run) => shown(run.floor),
   Height: (run) => shown(run.height),
   Alternate: (run) => run.alternate ?? "",
+  Typical: (run) => run.typical ?? "",
   Where: (run) => (run.place ? placeInWords(run.place) : ""),
 };
 

@@ -3,6 +3,7 @@ import { addAllowances, idleAllowances } from "../allowances/addAllowances";
 import { readAllowances } from "../allowances/allowanceTable";
 import { countsIn, type CountBook } from "../amounts/counts";
 import { jobWork, type JobWork } from "../amounts/jobWork";
+import { unusedTypicals } from "../lists/unusedTypicals";
 import { leaveOutMade, type LeftToMake } from "../amounts/leftToMake";
 import { readLabor } from "../lists/labor";
 import { notRead } from "../lists/notRead";
@@ -67,6 +68,7 @@ export function takeOff(runs: unknown, ranges: TakeoffRanges, { by, stock, notes
   const priced = lines.map((line) => priceLine(line, { prices, labor }));
   const problems = [
     ...notRead(job, job.rules, stock, prices, labor, counts, allowances),
+    ...unusedTypicals(job, ranges.counts),
     ...idleAllowances(taken, allowances),
   ];
   return { priced, work, counts, view: { by, prices, labor, told, notes, problems } };

@@ -10,7 +10,7 @@ import { ITEM_KINDS } from "../amounts/item";
 import type { CountBook } from "../amounts/counts";
 import { labelKey, LineBook, rowCell, type TakeoffLine } from "../amounts/lineBook";
 import { linesBySize } from "./linesBySize";
-import { BOX, EACH, namedBoxes } from "./namedBoxes";
+import { BOX, namedBoxes, type NamedBox } from "./namedBoxes";
 import { naturalOrder } from "../../units/names/naturalOrder";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
@@ -87,22 +87,17 @@ const fromSticks = remember((works: readonly RowWork[]) =>
   sameList(works.filter(({ run }) => !isFlexible(run.raceway))),
 );
 
+const BOX_NOTES: Readonly<Record<NamedBox["oneFor"], string>> = {
+  name: "one for each name in From and To; Quantity does not multiply it",
+  run: "each before a name: one for every run of its row",
+  place: "of a typical: one for each name, each time it is placed",
+};
+
 /** A box is of no one raceway and size; where its runs fall into several groups, it is in the first of them. */
 const boxLines = remember((works: readonly RowWork[], rules: RuleBook, ...by: readonly string[]) => {
   const book = new LineBook();
-  for (const { name, count, rows } of namedBoxes(works, rules)) {
-    book.add(
-      boxGroup(rows, by),
-      BOX,
-      { rows, each: 1, times: count, note: name },
-      {
-        notes: [
-          EACH.test(name)
-            ? "each before a name: one for every run of its row"
-            : "one for each name in From and To; Quantity does not multiply it",
-        ],
-      },
-    );
+  for (const { name, count, rows, oneFor } of namedBoxes(works, rules)) {
+    book.add(boxGroup(rows, by), BOX, { rows, each: 1, times: count, note: name }, { notes: [BOX_NOTES[oneFor]] });
   }
   return book.lines();
 });

@@ -3,6 +3,7 @@ import { lookUpKey } from "../../units/names/lookUpKey";
 import { nearestName } from "../../units/names/nearestName";
 import { countsIn } from "../amounts/counts";
 import { jobWork } from "../amounts/jobWork";
+import { unusedTypicals } from "../lists/unusedTypicals";
 import type { TakeoffLine } from "../amounts/lineBook";
 import { readOrder } from "../lines/order";
 import { takeoffLines } from "../lines/takeoffLines";
@@ -101,6 +102,7 @@ export function findMissing(
     problems: [
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
       ...notRead(job, job.rules, stock, prices, labor, counts),
+      ...unusedTypicals(job, ranges.counts),
     ],
   };
 }

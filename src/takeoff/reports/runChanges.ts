@@ -154,6 +154,7 @@ const runCells = (run: Run): Record<string, string> => ({
   Floor: run.floor === undefined ? "" : String(run.floor),
   Height: run.height === undefined ? "" : `${run.height} ft`,
   Alternate: run.alternate ?? "",
+  Typical: run.typical ?? "",
 });
 
 /** Which conduit of a rack a run is, and where it begins from the first one. */

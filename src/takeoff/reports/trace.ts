@@ -79,7 +79,7 @@ function mergedSources({ sources }: TakeoffLine): Source[] {
   const merged = new Map<string, Source>();
   for (const { rows: unsorted, ...rest } of sources) {
     const source = { ...rest, rows: [...unsorted].sort((a, b) => a.rowNumber - b.rowNumber) };
-    const key = JSON.stringify([source.rows.map(({ rowNumber }) => rowNumber), source.note]);
+    const key = JSON.stringify([source.rows.map(({ rowNumber, name }) => [rowNumber, name]), source.times, source.note]);
     const before = merged.get(key);
     merged.set(key, before ? { ...source, each: before.each + source.each } : source);
   }

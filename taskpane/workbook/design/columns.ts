@@ -109,6 +109,10 @@ const KINDS: Readonly<Record<string, readonly [width: number, kind: Kind]>> = {
     95,
     { ...text, note: "A name such as A1, or not A1 for what it takes the place of; a rule says which are in the job" },
   ],
+  Typical: [
+    95,
+    { ...text, note: "A room or floor that is built many times; in Rules, Typical and its name say how many" },
+  ],
   "Length in.": [95, { ...inches, note: "Developed length of the conduit; follows by formula" }],
   Bends: [70, count],
   Degrees: [80, { ...degrees, note: "The most between two boxes; follows by formula" }],

@@ -20,7 +20,7 @@ const number = (header: string, width: number): Listed => [header, { width, look
 export const SELDOM = [
   ...["Stick", "Date", "Crew", "Fittings", "Grounding bushing", "Straps", "Start", "Joints", "Rack"],
   ...["Where", "Cover", "Temperature change", "Ambient", "Breaker", "Check pull"],
-  ...["Phase", "Floor", "Height", "Alternate"],
+  ...["Phase", "Floor", "Height", "Alternate", "Typical"],
 ];
 const SELDOM_MADE = ["Crew", "Raceway", "Size", "Shape", "Id"];
 
@@ -47,7 +47,7 @@ export const INPUTS: Readonly<Record<TableName, readonly string[]>> = {
   Stock: ["Raceway", "Size", "Length", "On hand", "Price", "Note"],
   Prices: ["Item", "Unit", "Price", "Package", "On hand", "Vendor"],
   Labor: ["Operation", "Minutes", "Hours", "Unit"],
-  Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Alternate", "Note"],
+  Counts: ["Item", "Unit", "Quantity", "Area", "Phase", "Floor", "Height", "Alternate", "Typical", "Note"],
   Factors: ["Column", "Is", "Percent", "Note"],
   Crews: ["Crew", "Worker", "Number", "Base", "Fringes", "Of that paid", "Burden", "Note"],
   Rules: ["Rule", "Value", "Unit", "Source"],
@@ -118,8 +118,8 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   Counts: [
     "Item",
     ["Unit", { list: ["each", "ft"], note: "each where it is empty, or ft" }],
-    ...INPUTS.Counts.slice(2, -2),
-    hidden("Alternate"),
+    ...INPUTS.Counts.slice(2, -3),
+    ...["Alternate", "Typical"].map(hidden),
     wide("Note", 240),
   ],
   Factors: [

@@ -212,7 +212,7 @@ describe("grouping", () => {
 
   test("an unknown column is refused with the known ones", () => {
     expect(() => takeoff(runs, { by: "Job, Color" })).toThrow(
-      'by must name columns out of Job, Area, Raceway, Size, Run, From, To, Date, Crew, Phase, Floor, Height, Alternate, Where; got "Color".',
+      'by must name columns out of Job, Area, Raceway, Size, Run, From, To, Date, Crew, Phase, Floor, Height, Alternate, Typical, Where; got "Color".',
     );
   });
 });

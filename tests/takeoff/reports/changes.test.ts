@@ -130,6 +130,7 @@ const OTHER_CELLS = [
   ["Floor", "7"],
   ["Height", "14.5 ft"],
   ["Alternate", "not A1"],
+  ["Typical", "ROOM-A"],
 ] as const;
 
 test.each(OTHER_CELLS)("a change of %s is told", (column, value) => {

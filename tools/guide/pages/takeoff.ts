@@ -54,7 +54,10 @@ export const takeoff: Family = {
       ],
       refused: ['=CONDUIT.JOB.MISSING(Runs[#All],{"Item","Unit";"Box","each"})'],
     },
-    "JOB.RULES": { refused: ['=CONDUIT.JOB.RULES({"Rule";"Saw kerf"})'] },
+    "JOB.RULES": {
+      more: ['=CONDUIT.JOB.RULES({"Rule","Value";"Typical ROOM-A, North",3;"Saw kerf",0.05})'],
+      refused: ['=CONDUIT.JOB.RULES({"Rule";"Saw kerf"})'],
+    },
     "JOB.BENDS": {
       figure: {
         draw: () => drawCounts(countsByKind(), { title: "Bends by kind" }),
