@@ -10,7 +10,7 @@ import { takeoffInGroups } from "../../src/bid/takeoffInGroups";
 import { chooseTickets } from "../../src/made/counts/ticketChoice";
 import { buildJob } from "../../src/shop/job/job";
 import { ticketText } from "../../src/shop/ticket/ticketText";
-import { jobCuts } from "../../src/takeoff/cuts/jobCuts";
+import { jobCuts } from "../../src/takeoff/reports/jobCuts";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { bendCounts } from "../../src/takeoff/reports/bendCounts";
 import { changes } from "../../src/takeoff/reports/changes";
