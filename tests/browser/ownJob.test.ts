@@ -246,6 +246,27 @@ test("rows that stand apart under the table are said in the pane, and its button
   expect(await connectors()).toBe(6);
 });
 
+test("a run added by a click in the pane stands under the last one and counts; what others wrote there stays", async () => {
+  await fill([run("P-1"), run("P-2", "1")]);
+  await bench.page.evaluate(() => window.ledgerBook!.range("Runs!AI4").setValues([["theirs"]]));
+  await bench.page.getByRole("button", { name: "Ledger pane" }).click();
+  const pane = bench.page.frameLocator("iframe");
+  await pane.getByRole("tab", { name: "A run" }).click();
+  await pane.getByRole("button", { name: "Add a run" }).click();
+  await pane.getByText("No steps yet.").waitFor();
+  await pane.getByRole("button", { name: "Add step" }).click();
+  await pane.getByRole("textbox", { name: "Step 1" }).fill("east 9'");
+  await pane.getByRole("textbox", { name: "Step 1" }).press("Enter");
+  await bench.page.waitForFunction(() => window.ledgerBook!.range("Runs!F4").values[0]![0] === "east 9'");
+  await bench.settled();
+  const written = await runs();
+  expect(written).toHaveLength(3);
+  expect(written.slice(0, 2)).toMatchObject([run("P-1"), run("P-2", "1")]);
+  expect(written[2]).toMatchObject({ Raceway: "EMT", Quantity: 1, "Length in.": 9 * 12, Bends: 0, Check: "OK" });
+  expect(await connectors()).toBe(6);
+  expect(await bench.values("Runs!AI4")).toEqual([["theirs"]]);
+});
+
 test("rows that spill from a formula are as high as their words, and low again when those go", async () => {
   const firstRow = (isHigh: boolean) =>
     bench.page.waitForFunction(

@@ -64,11 +64,16 @@ export const readded: Readded[] = records(demoRuns.map((row) => row.map((cell) =
       name: String(run["Run"]),
       kind,
       quantity: Number(run["Quantity"]),
-      ends: [String(run["From"]), String(run["To"])],
+      ends: ["From", "To"].flatMap((column) => boxes(String(run[column]), Number(run["Quantity"]))),
       conductors: String(run["Conductors"]),
       ...(BOUGHT_BENT.includes(kind) ? withElbows(route, radius, ELBOW_END[kind] ?? 0) : bent(route, radius)),
     };
   });
+
+/** Names of the boxes at one end: with each before it one for every run of the row. */
+function boxes(name: string, quantity: number): string[] {
+  return name.startsWith("each ") ? Array.from({ length: quantity }, (_, at) => `${name} ${at + 1}`) : [name];
+}
 
 function bent(route: string, radius: number) {
   const { pulls, bends, bodies, whip } = readdRoute(route, radius);

@@ -107,7 +107,7 @@ const RUNS: readonly DemoRun[] = [
     `east 7', bend 22.5 north, ahead 5'`,
     4,
     "Ceiling box 4",
-    "Exit sign",
+    "each exit sign",
     "3 #12 THHN",
   ],
   [
