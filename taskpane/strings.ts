@@ -118,6 +118,7 @@ export const strings = {
       Bid: "tax, labor rate, overhead, profit and bond, line by line",
       Recap: "from material and labor to the price",
       "Recap by area": "the same by area, which add up to it",
+      Overview: "feet, money, hours, waste and progress at a glance",
       Traced: "the runs behind an item of the take-off",
       "Shop load": "bends by day and crew",
       Progress: "needed, made and left",

@@ -3,6 +3,7 @@ import { standing } from "../../src/made/standing/standing";
 import { hoursTable } from "../../src/bid/hoursTable";
 import { crewRate } from "../../src/bid/labor/crews";
 import { recapTable } from "../../src/bid/recap";
+import { overviewTable } from "../../src/overview/overview";
 import { answer } from "../cell/answer";
 import { answerInSlices } from "../cell/inSlices";
 
@@ -159,6 +160,53 @@ export function jobHours(
     invocation,
     (runs, labor, factors, by, shoes, rules, stock, counts) =>
       hoursTable(runs, { labor, factors, by, shoes, rules, stock, counts }),
+  );
+}
+
+/**
+ * A job at a glance, to draw charts from: feet of conduit by size and area, material by class, the lines of the bid, hours by crew and week, waste and progress; spills with a header row.
+ *
+ * Every number is that of JOB.TAKEOFF, JOB.RECAP, JOB.HOURS, JOB.CUTS and JOB.PROGRESS; a part with nothing in it says why. Weeks begin on Monday (ISO 8601).
+ * Example: =CONDUIT.JOB.OVERVIEW(Runs[#All], Prices[#All]) //=> Part, What, Unit, Amount, Note
+ * Source: derived, as the functions it adds up.
+ * @customfunction JOB.OVERVIEW
+ * @helpurl https://raceway-ledger.example/help/job.overview.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route and more
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes or Hours, Unit
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
+ * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent
+ * @param {any[][]} [made] Made table with its header row: Piece, Good and more
+ * @param {any[][]} [bid] Bid table with its header row: Line, Value, Unit, Of
+ * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Area
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} overview with a header row
+ */
+export function jobOverview(
+  runs: any[][],
+  prices?: any[][],
+  labor?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  counts?: any[][],
+  allowances?: any[][],
+  factors?: any[][],
+  made?: any[][],
+  bid?: any[][],
+  costs?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, prices, labor, shoes, rules, stock, counts, allowances, factors, made, bid, costs],
+    invocation,
+    (runs, prices, labor, shoes, rules, stock, counts, allowances, factors, made, bid, costs) =>
+      overviewTable(runs, { prices, labor, shoes, rules, stock, counts, allowances, factors, made, bid, costs }),
   );
 }
 

@@ -10,7 +10,7 @@ export type TableName = (typeof TABLES)[number];
 export const RESULTS = [
   ...(["Checks", "Circuits", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
   ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Recap", "Recap by area", "Change order"] as const),
-  ...(["Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
+  ...(["Overview", "Bend counts", "Shop load", "Progress", "Daily", "Changes", "Standing", "Rules in force"] as const),
 ] as const;
 export type ResultName = (typeof RESULTS)[number];
 
@@ -19,7 +19,17 @@ export type ItemName = TableName | ResultName;
 /** Every item as its tab stands in a workbook: in the order of the work, lists that seldom change last. */
 export const TABS: readonly ItemName[] = [
   ...(["Runs", "Counts", "Checks", "Circuits", "Schedule", "Set-up", "Cutting plan", "Takeoff", "Missing"] as const),
-  ...(["Takeoff by area", "Order", "Traced", "Labor hours", "Costs", "Bid", "Recap", "Recap by area"] as const),
+  ...([
+    "Takeoff by area",
+    "Order",
+    "Traced",
+    "Labor hours",
+    "Costs",
+    "Bid",
+    "Recap",
+    "Recap by area",
+    "Overview",
+  ] as const),
   ...(["Bend counts", "Shop load", "Made", "Progress", "Daily", "Issued", "Changes", "Change order"] as const),
   ...([
     "Standing",
@@ -60,6 +70,7 @@ export const EXTRAS: readonly ItemName[] = [
     "Bid",
     "Recap",
     "Recap by area",
+    "Overview",
     "Rules in force",
     "One bend",
   ] as const),

@@ -44,6 +44,7 @@ const ROOMS = [
   ],
   ...["bid/labor", "bid", "bid/change"],
   ...["made/records", "made/counts", "made/standing", "made/learning"],
+  "overview",
   ...["drawn/file", "drawn/fit", "drawn/words", "drawn/check", "drawn"],
   ...["drawing/paper", "drawing/bend", "drawing/run", "drawing/bench", "drawing/job", "drawing/ticket"],
 ];

@@ -44,6 +44,7 @@ export const SAMPLES: readonly Sample[] = [
       "Made",
       "Progress",
       "Standing",
+      "Overview",
     ],
   },
   {

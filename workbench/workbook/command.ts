@@ -18,6 +18,7 @@ formulas are live where the add-in is installed and show their last results wher
 --plain   results as plain values, and a sheet of bends by built-in functions: for programs without the add-in,
           LibreOffice among them
 --csv     writes each sheet as job-NAME.csv too
+--overview a sheet of the whole job with charts too, and the tables Bid, Costs and Factors that it reads
 Of an ASCII DXF every line is a run, by the name of its layer: TH-01_EMT_1-2. A list of points (Run, East, North, Up) does too.
 --unit inches        or feet, millimeters, centimeters, meters, where the drawing does not say
 --drawn-as "EMT 3/4" raceway and size of layers whose names say none
@@ -46,7 +47,7 @@ export async function main(
   { bundle = join(__dirname, ".."), draw }: Surroundings = {},
 ): Promise<number> {
   try {
-    const { files, plain, csv, tickets, drawing } = readWords(given);
+    const { files, plain, csv, overview, tickets, drawing } = readWords(given);
     const [source, target, ...more] = files;
     if (!source || !target || more.length > 0) throw new Error(usage);
     if (extname(target).toLowerCase() !== ".xlsx") throw new Error(`the second file must end in .xlsx; got ${target}.`);
@@ -56,7 +57,7 @@ export async function main(
     const runs = drawn?.runs ?? runsFromCsv(text, basename(source));
     const title = basename(target, extname(target));
     const { bytes, rows, tables } = await makeWorkbook(runs, readBundle(bundle), {
-      ...{ title, plain, draw, ...tickets },
+      ...{ title, plain, overview, draw, ...tickets },
       onPicture: tellSometimes(),
     });
     writeFileSync(target, bytes);
@@ -73,11 +74,11 @@ export async function main(
 /** What stands on the command line. @throws Error in words for an option there is not */
 function readWords(given: readonly string[]) {
   const { positionals: files, values } = parsed(given);
-  const { plain = false, csv = false, straight = false, stickers = false, made, changed } = values;
+  const { plain = false, csv = false, overview = false, straight = false, stickers = false, made, changed } = values;
   const { area = "", date = "", crew = "", conduit = "" } = values;
   const choice = { area, date, crew, conduit, bentOnly: !straight };
   return {
-    ...{ files, plain, csv, drawing: { unit: values.unit, drawnAs: values["drawn-as"] } },
+    ...{ files, plain, csv, overview, drawing: { unit: values.unit, drawnAs: values["drawn-as"] } },
     tickets: {
       choice,
       stickers,
@@ -89,7 +90,7 @@ function readWords(given: readonly string[]) {
 
 function parsed(given: readonly string[]) {
   try {
-    const flags = { plain: FLAG, csv: FLAG, straight: FLAG, stickers: FLAG };
+    const flags = { plain: FLAG, csv: FLAG, overview: FLAG, straight: FLAG, stickers: FLAG };
     const words = { area: WORD, date: WORD, crew: WORD, conduit: WORD, made: WORD, changed: WORD };
     const drawing = { unit: WORD, "drawn-as": WORD };
     return parseArgs({ args: [...given], allowPositionals: true, options: { ...flags, ...words, ...drawing } });

@@ -16,13 +16,18 @@ export interface WorkbookWishes extends TicketWishes {
   title: string;
   /** The add-in's results as values, and a sheet of bends by built-in functions. */
   plain?: boolean;
+  /** The sheet Overview too, with the tables it reads. */
+  overview?: boolean;
   /** Sheets of shop tickets behind the rest; they are written unless this is false. */
   withTickets?: boolean;
 }
 
 /** Makes a job's workbook from its runs. */
-export const makeWorkbook = (runs: RunList, functions: FunctionSet, wishes: WorkbookWishes) =>
-  writeWorkbook(jobContent(runs), functions, wishes);
+export const makeWorkbook = (runs: RunList, functions: FunctionSet, { overview = false, ...wishes }: WorkbookWishes) =>
+  writeWorkbook(jobContent(runs, overview ? OVERVIEW : []), functions, wishes);
+
+/** The sheet Overview, and the tables it reads that few jobs begin with. */
+const OVERVIEW = ["Overview", "Bid", "Costs", "Factors"] as const;
 
 /** Works every formula of some sheets out in the engine and writes the results beside the formulas. */
 export async function writeWorkbook(

@@ -39,6 +39,9 @@ export const ITEM_KINDS = Object.keys(KINDS) as readonly ItemKind[];
 export const kindsOfClass = (name: string): readonly ItemKind[] =>
   ITEM_KINDS.filter((kind) => KINDS[kind] !== "none" && KINDS[kind] === name);
 
+/** The class of a kind; a kind that is in none is its own. */
+export const classOf = (kind: ItemKind): string => (KINDS[kind] === "none" ? kind : KINDS[kind]);
+
 /** One thing a take-off counts. Its name is what Prices and Labor call it. */
 export interface Item {
   readonly name: string;

@@ -1,6 +1,6 @@
 import { DEFAULT_STEPS, planCuts, rememberPlanned, type CutPlan } from "../../cutting";
 import { remember } from "../../memory/remember";
-import { buildJob } from "../../shop/job/job";
+import { buildJob, type Job } from "../../shop/job/job";
 import { isUserError } from "../../units/errors";
 import { CutLabels } from "../saw/cutLabels";
 import { cutLots, type CutLot } from "../cuts/cutLots";
@@ -57,10 +57,24 @@ export function jobCuts(runs: unknown, ranges: JobCutRanges = {}): Cell[][] {
   ];
   return [
     ["Raceway", "Size", ...CUT_HEADERS],
-    ...planLots(cutLots(work.works.filter(isToCut), stock), { shoes, rules, saw, prices }),
+    ...planLots(cutLots(work.works.filter(isToCut), stock), { shoes, rules, saw, prices }).rows,
     ...told.map(({ what, words }) => cells(["", ""], wordsRow(what, words))),
     ...problems.map((row) => cells(["", ""], row)),
   ];
+}
+
+/** What the same plans of a job leave: their lots, and the raceways and sizes that have no plan. */
+export function plannedJob(job: Job, ranges: Pick<JobCutRanges, "stock"> = {}): Pick<Plans, "planned" | "unplanned"> {
+  const works = jobWork(job).works.filter(isToCut);
+  const { shoes, rules } = job;
+  const saw = readSaw(undefined, undefined, rules);
+  return planLots(cutLots(works, readStock(ranges.stock)), { shoes, rules, saw, prices: undefined });
+}
+
+interface Plans {
+  readonly rows: Cell[][];
+  readonly planned: readonly PlannedLot[];
+  readonly unplanned: readonly string[];
 }
 
 const cells = (title: readonly Cell[], row: CutRow): Cell[] => [...title, ...CUT_HEADERS.map((header) => row[header])];
@@ -74,7 +88,7 @@ interface LotBase {
 }
 
 /** Plans one lot after the other, within the work that a worksheet function may take; more than one are added up. */
-function planLots(lots: readonly CutLot[], base: LotBase): Cell[][] {
+function planLots(lots: readonly CutLot[], base: LotBase): Plans {
   const { saw, rules } = base;
   const steps = workShare(DEFAULT_STEPS, lots.length);
   const planned: PlannedLot[] = [];
@@ -97,7 +111,7 @@ function planLots(lots: readonly CutLot[], base: LotBase): Cell[][] {
     }
   }
   if (planned.length > 1) sheets.push([cells(["Total", ""], cutTotal(planned, unplanned))]);
-  return sheets.flat();
+  return { rows: sheets.flat(), planned, unplanned };
 }
 
 /** Couplings that would save sticks of a lot, in a line; none where prices are not given. */

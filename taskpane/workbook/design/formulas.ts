@@ -102,6 +102,10 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
       return `=${recap("")}`;
     case "Recap by area":
       return `=${recap('"Area"')}`;
+    case "Overview": {
+      const lists = [shoes, rules, stock, counts, all("Allowances"), all("Factors"), made, all("Bid"), all("Costs")];
+      return `=${job("OVERVIEW", own, prices, labor, ...lists)}`;
+    }
     case "Traced":
       return `=IF($H$2="","${TRACE_WORDS}",${job("TRACE", own, "$H$2", shoes, rules, "", stock, counts)})`;
     case "Bend counts":

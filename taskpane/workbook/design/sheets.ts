@@ -224,6 +224,11 @@ const SHEETS: Readonly<Record<ItemName, readonly Listed[]>> = {
   ] as readonly Listed[],
   Recap: recap,
   "Recap by area": [...recap, ...AREAS],
+  Overview: [
+    ...[wide("Part", 130), wide("What", 210), "Unit"],
+    ["Amount", { width: 95, look: { format: FORMATS.hours, align: "right" } }],
+    wide("Note", 270),
+  ] as readonly Listed[],
   Traced: [
     wide("Run", 230),
     wide("Row", 240),

@@ -47,6 +47,18 @@ export const bid: Family = {
         '=CONDUIT.JOB.HOURS(Runs[#All],Labor[#All],,"Color")',
       ],
     },
+    "JOB.OVERVIEW": {
+      formula: [
+        "material by class: Σ of extensions, to the cent; waste: what the cutting plan leaves and does not keep, kerfs included",
+      ],
+      more: [
+        `=CONDUIT.JOB.OVERVIEW(${ONE_RUN},{"Item","Unit","Price";"EMT 1/2 conduit, 10 ft stick","each",6.4;"EMT 1/2 strap","C",31},{"Operation","Hours","Unit";"conduit",4.5,"C ft"})`,
+      ],
+      refused: [
+        `=CONDUIT.JOB.OVERVIEW(${WITHOUT_SIZE})`,
+        '=CONDUIT.JOB.OVERVIEW(Runs[#All],{"Item","Unit";"Box","each"})',
+      ],
+    },
     "CREW.RATE": {
       formula: [
         "rate = base · t + fringes + (base · t + paid fringes) · burden / 100; a crew: Σ number · rate / Σ number",

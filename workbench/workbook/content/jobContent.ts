@@ -40,10 +40,13 @@ export const recordsIn = (table: readonly (readonly CellValue[])[]): Record<stri
 
 const asText = (cell: Cell): Cell => (typeof cell === "string" && cell.startsWith("'") ? `'${cell}` : plainText(cell));
 
-/** The workbook of a job: what people fill in, and result sheets of one live formula each. */
-export const jobContent = (runs: RunList): SheetContent[] =>
+/**
+ * The workbook of a job: what people fill in, and result sheets of one live formula each.
+ * @param more of what a workbook does well without
+ */
+export const jobContent = (runs: RunList, more: readonly ItemName[] = []): SheetContent[] =>
   setUpContent(
-    TABS.filter((item) => !EXTRAS.includes(item)),
+    TABS.filter((item) => !EXTRAS.includes(item) || more.includes(item)),
     { rows: { Runs: recordsIn([runs.headers, ...runs.rows]), Stock: stockRows(runs) } },
   );
 

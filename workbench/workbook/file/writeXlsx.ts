@@ -6,6 +6,7 @@ import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
 import { finishFile } from "./finishFile";
 import { DIGIT, fileStyle, usualFont } from "./looks";
+import { isOverview, overviewCharts } from "./overviewCharts";
 import { fileImage } from "./pictures";
 import type { ContentCell, Look, SheetContent } from "../content/sheetContent";
 
@@ -73,6 +74,7 @@ function fileSheet(sheet: SheetContent, namespace: string): WriteSheet {
     // A break in the file stands after a row.
     rowBreaks: sheet.pageStarts?.map((row) => row - 1),
     images: sheet.pictures?.map(fileImage),
+    charts: overviewCharts(sheet),
     headerFooter: { oddFooter: `&L&F  &A${sheet.pageStarts ? printedAt : ""}&RPage &P of &N` },
     view: {
       ...(sheet.tabColor && { tabColor: { rgb: sheet.tabColor } }),
@@ -111,6 +113,8 @@ function printSettings(sheet: SheetContent): WriteSheet["pageSetup"] {
   return {
     margins,
     ...(sheet.pageStarts ? asLaidOut(sheet) : fitted),
+    // A picture of the whole job: one page.
+    ...(isOverview(sheet) && { fitToHeight: 1 }),
     ...(sheet.frozenRows > 0 && { printTitlesRow: `$1:$${sheet.frozenRows}` }),
   };
 }
