@@ -1,3 +1,4 @@
+import { dayNumber, dayText } from "../units/day";
 import { NONE, unnamed, type Bar, type OverviewPart } from "./part";
 
 /** Labor hours of one group, what conditions add to them included. */
@@ -25,15 +26,14 @@ function hoursPart(name: string, hours: readonly GroupHours[], label: (group: st
   return { name, unit: "h", bars, note: bars.length > 0 ? "with what Factors add" : WHY_NONE };
 }
 
-const DAY = 86_400_000;
+/** Number of a Monday, as a workbook counts days; 7 days a week. */
+const [MONDAY, WEEK] = [2, 7];
 
 /**
  * The week a day is in, named by its Monday (ISO 8601: weeks begin on Monday); what is no day stays as it is written.
  * @example weekOf("2026-12-03") //=> "week of 2026-11-30"
  */
 export function weekOf(day: string): string {
-  const time = /^\d{4}-\d\d-\d\d$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : NaN;
-  if (Number.isNaN(time)) return day;
-  const sinceMonday = (new Date(time).getUTCDay() + 6) % 7;
-  return `week of ${new Date(time - sinceMonday * DAY).toISOString().slice(0, 10)}`;
+  const number = dayNumber(day);
+  return number === undefined ? day : `week of ${dayText(number - ((number - MONDAY) % WEEK))}`;
 }

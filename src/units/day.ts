@@ -25,3 +25,21 @@ export function dayText(cell: unknown): string {
   const parts = CALENDAR.formatToParts((Math.floor(cell) - EPOCH) * MILLISECONDS);
   return ["year", "month", "day"].map((wanted) => parts.find(({ type }) => type === wanted)?.value ?? "").join("-");
 }
+
+/** Days of a year before each month begins, 29 February not counted. */
+const BEFORE_MONTH = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
+
+/**
+ * The number of a day that is written as `dayText` writes one; undefined for any other text. The years are those of the
+ * Gregorian calendar: of the full hundreds only each fourth has a 29 February.
+ *
+ * @example dayNumber("2008-01-01") //=> 39448
+ */
+export function dayNumber(text: string): number | undefined {
+  const [, year = 0, month = 0, day = 0] = (/^(\d{4})-(\d\d)-(\d\d)$/.exec(text) ?? []).map(Number);
+  const past = year - (month > 2 ? 0 : 1);
+  const leapDays = Math.floor(past / 4) - Math.floor(past / 100) + Math.floor(past / 400);
+  // 1970-01-01: 1969 years, 477 leap days among them.
+  const number = EPOCH + (year - 1970) * 365 + leapDays - 477 + (BEFORE_MONTH[month - 1] ?? NaN) + day - 1;
+  return number > 0 && dayText(number) === text ? number : undefined;
+}

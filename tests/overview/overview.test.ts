@@ -12,6 +12,7 @@ import { demoAllowances, demoBid, demoCosts, demoCounts, demoFactors } from "../
 import { demoLabor, demoMade, demoPrices, demoRules, demoStock } from "../../workbench/demo/ferryTables";
 import { demoRuns } from "../../workbench/demo/ferryTerminal";
 import { runsAndShuffled } from "../takeoff/randomRuns";
+import { dayNumber } from "../../src/units/day";
 import { records, shoesRange } from "../takeoff/tables";
 
 const shoes = shoesRange(["EMT", "1/2", 4]);
@@ -126,6 +127,17 @@ test("a part with nothing in it says why, and is no number", () => {
 });
 
 // By a calendar: 2026-12-01 is a Tuesday, 2026-11-30 the Monday before, 2026-12-06 the Sunday after; 2027-01-01 a Friday.
+test("the number of a day is the one that reads as it, by JavaScript's own calendar", () => {
+  for (let number = 61; number < 120_000; number += 1) {
+    const text = new Date((number - 25_569) * 86_400_000).toISOString().slice(0, 10);
+    if (dayNumber(text) !== number) throw new Error(`${text} is day ${number}; got ${dayNumber(text)}.`);
+  }
+  for (const text of ["2026-02-29", "2100-02-29", "2026-00-10", "2026-13-01", "2026-1-1", "soon", ""]) {
+    expect([text, dayNumber(text)]).toEqual([text, undefined]);
+  }
+  expect(dayNumber("2000-02-29")).toBeDefined();
+});
+
 test.each([
   ["2026-11-30", "week of 2026-11-30"],
   ["2026-12-01", "week of 2026-11-30"],
