@@ -7,6 +7,7 @@ import { seededRandom } from "../../src/cutting/model/random";
 import type { CutPiece, CutRequest, CutStock } from "../../src/cutting/model/request";
 import { planCuts } from "../../src/cutting/solve";
 import { arcFlowText } from "../bench/cuts/arcFlow";
+import { classes } from "../bench/cuts/instances";
 import { longestRest } from "./bruteForce";
 import { smallRequest } from "./requests";
 
@@ -38,6 +39,25 @@ describe("of several lengths to buy, the rest may lie on any", () => {
   ] as const)("%s", (_, wanted, stocks, cost, rest) => {
     const plan = planCuts({ pieces: wanted, stocks, kerf: 1 });
     expect(plan).toMatchObject({ cost, longestRemnant: inches(rest), longestProven: true });
+  });
+});
+
+describe("beside offcuts that may be cut or left whole", () => {
+  it("no longer offcut is cut for a rest that is shorter than the offcut", () => {
+    // 30 + 20 fill the 50. From the 90 they would leave 40, the longest rest of a stick that is cut, so nothing is proven.
+    const stocks = [{ length: 100 }, { length: 50, quantity: 1 }, { length: 90, quantity: 1 }];
+    const plan = planCuts({ pieces: pieces([30 / 16], [20 / 16]), stocks });
+    expect(plan).toMatchObject({ cost: 0, longestRemnant: 0, longestProven: false });
+    expect(plan.patterns.map(({ stock }) => plan.stocks[stock]!.length)).toEqual([50]);
+  });
+
+  it("other offcuts are cut where that leaves something longer than any of them", () => {
+    // Thirty offcuts of 12 to 110 in. and sticks of 20 ft: 5 in. were left at most as long as only those of the first plan
+    // were cut. Recorded; the check proves it.
+    const job = classes.find(({ name }) => name.includes("30 offcuts"))!.make(91_000).request;
+    const plan = planCuts(job);
+    expect(plan.longestRemnant).toBeGreaterThan(Math.max(...job.stocks.slice(2).map(({ length }) => length)));
+    expect(plan).toMatchObject({ longestRemnant: 2190, longestProven: true });
   });
 });
 

@@ -59,12 +59,14 @@ export class LongestRest {
 
   *run(seed: number): Generator<void, void> {
     for (const kind of this.kinds()) {
-      const tried = new Set<string>();
+      /** Numbers that were tried: beside the plan's bins without cost, and beside the roomiest. */
+      const tried = [new Set<string>(), new Set<string>()] as const;
       for (let n = 0; n < TRIES && !this.work.over() && !this.excluded(kind, this.cuts); n++) {
-        const free = this.freeBins(kind);
-        const aim = free && leastBeside(this.rest.model, this.cuts, kind, this.room(kind), free, this.work, tried);
-        if (!aim || aim.cost > this.budget(kind)) break;
-        tried.add(aim.counts.join());
+        const free = n % 2 === 0 ? this.freeBins(kind) : this.roomiest(kind);
+        const skip = tried[n % 2]!;
+        const aim = free && leastBeside(this.rest.model, this.cuts, kind, this.room(kind), free, this.work, skip);
+        if (!aim || aim.cost > this.budget(kind)) continue;
+        skip.add(aim.counts.join());
         const others = aim.counts.map((count, k) => count + free[k]!);
         yield* this.empty(kind, others, seed);
       }
@@ -85,13 +87,23 @@ export class LongestRest {
       const inward = rest.inward(fill);
       return inward ? { fill: inward, count } : [];
     });
-    const search = new RoomSearch(rest.model, others, kind, known, this.room(kind) + 1, this.cuts);
+    // No stick is cut that was whole for a rest that is shorter.
+    const enough = this.room(kind, this.longestTaken(kind, others)) + 1;
+    const search = new RoomSearch(rest.model, others, kind, known, enough, this.cuts);
     if (suitsSqueezing(rest.model)) yield* squeezeRoom(search, pairs.length === 0, seed, work);
     yield* bisectRoom(search, seed, work);
     if (!search.plan) return;
     const plan = [...pairs, ...rest.outward(search.plan)];
     const fewer = countFree(model, plan) - countFree(model, this.plan);
     if (fewer < 0 || longestIn(model, sticks, plan) > longestIn(model, sticks, this.plan)) this.plan = plan;
+  }
+
+  /** The longest stick without cost that is left whole so far and would be cut in these bins and one of `kind`. */
+  private longestTaken(kind: number, others: readonly number[]): number {
+    const { model, sticks, plan } = this;
+    const before = binCounts(model, plan);
+    const isTaken = (count: number, k: number) => isFree(model, k) && count + (k === kind ? 1 : 0) > before[k]!;
+    return Math.max(...others.map((count, k) => (isTaken(count, k) ? sticks.lengths[k]! : 0)));
   }
 
   /** Is it proven that no stick of this kind has a longer rest? */
@@ -110,15 +122,31 @@ export class LongestRest {
     return lengths.map((_, k) => k).filter((k) => lengths[k]! > 0);
   }
 
-  /** The most room that pieces may take on a stick of this kind for a longer rest than there is. */
-  private room(kind: number): number {
+  /** The most room that pieces may take on a stick of this kind for a longer rest than there is, and than `whole`. */
+  private room(kind: number, whole = 0): number {
     const { lengths, step } = this.sticks;
-    return Math.floor((lengths[kind]! - longestIn(this.model, this.sticks, this.plan) - 1) / step);
+    const longest = Math.max(whole, longestIn(this.model, this.sticks, this.plan));
+    return Math.floor((lengths[kind]! - longest - 1) / step);
   }
 
   /** What the bins beside one of this kind and the pairs may cost. */
   private budget(kind: number): number {
     return planCost(this.model, this.plan) - planCost(this.model, this.pairs) - this.model.bins[kind]!.cost;
+  }
+
+  /** As many bins without cost as the plan has, the roomiest there are, beside one of this kind; undefined when it has none. */
+  private roomiest(kind: number): number[] | undefined {
+    const { bins } = this.model;
+    const own = isFree(this.model, kind) ? 1 : 0;
+    let left = countFree(this.model, this.plan) - own;
+    if (left < 0) return undefined;
+    const counts = bins.map(() => 0);
+    const free = bins.map((_, k) => k).filter((k) => isFree(this.model, k));
+    for (const k of free.sort((a, b) => bins[b]!.capacity - bins[a]!.capacity)) {
+      counts[k] = Math.min(left, bins[k]!.limit - (k === kind ? own : 0));
+      left -= counts[k]!;
+    }
+    return counts;
   }
 
   /** The bins without cost that the plan has beside one of this kind; undefined when it has none of the kind. */
