@@ -1,3 +1,4 @@
+import { alternatePrices } from "../../src/bid/alternatePrices";
 import { changeOrder } from "../../src/bid/change/changeOrder";
 import { standing } from "../../src/made/standing/standing";
 import { hoursTable } from "../../src/bid/hoursTable";
@@ -52,6 +53,51 @@ export function jobRecap(
     invocation,
     (runs, bid, prices, labor, shoes, rules, stock, by, costs, factors, counts, allowances) =>
       recapTable(runs, bid, { prices, labor, shoes, rules, stock, by, costs, factors, counts, allowances }),
+  );
+}
+
+/**
+ * What each alternate adds to the base bid or takes off it, alone, and what those that are in the job come to together; spills with a header row.
+ *
+ * Alternates are the names in the column Alternate of Runs, Counts and Costs. Each line is the difference of two JOB.RECAPs to the cent.
+ * Example: =CONDUIT.JOB.ALTERNATES(Runs[#All], Bid[#All], Prices[#All], Labor[#All]) //=> Alternate, Adds or deducts, Total with it, Note
+ * Source: derived, as JOB.RECAP.
+ * @customfunction JOB.ALTERNATES
+ * @helpurl https://raceway-ledger.example/help/job.alternates.html
+ * @cancelable
+ * @param {any[][]} runs Runs table with its header row, at most 20,000 rows: Run, Raceway, Size, Route, Alternate and more
+ * @param {any[][]} bid Bid table with its header row: Line, Value, Unit, Of
+ * @param {any[][]} [prices] Prices table with its header row: Item, Unit (each, ft, C, M), Price
+ * @param {any[][]} [labor] Labor table with its header row: Operation, Minutes or Hours, Unit
+ * @param {any[][]} [shoes] Shoes table with its header row; omitted: built-in shoes
+ * @param {any[][]} [rules] rules of your own with a header row: Rule, Value; Alternates in the job says what the last line has in it
+ * @param {any[][]} [stock] Stock table the take-off starts from
+ * @param {any[][]} [costs] Costs table with its header row: Job cost, Quantity, Unit, Price, Alternate
+ * @param {any[][]} [factors] Factors table with its header row: Column, Is, Percent; they make the labor harder
+ * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Alternate; what hangs on no run
+ * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
+ * @param invocation lets a newer edit end it
+ * @returns {any[][]} a line for each alternate with a header row
+ */
+export function jobAlternates(
+  runs: any[][],
+  bid: any[][],
+  prices?: any[][],
+  labor?: any[][],
+  shoes?: any[][],
+  rules?: any[][],
+  stock?: any[][],
+  costs?: any[][],
+  factors?: any[][],
+  counts?: any[][],
+  allowances?: any[][],
+  invocation?: CustomFunctions.CancelableInvocation,
+): any[][] {
+  return answerInSlices(
+    [runs, bid, prices, labor, shoes, rules, stock, costs, factors, counts, allowances],
+    invocation,
+    (runs, bid, prices, labor, shoes, rules, stock, costs, factors, counts, allowances) =>
+      alternatePrices(runs, bid, { prices, labor, shoes, rules, stock, costs, factors, counts, allowances }),
   );
 }
 

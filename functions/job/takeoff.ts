@@ -5,7 +5,7 @@ import { changes } from "../../src/takeoff/reports/changes";
 import { leftToMake } from "../../src/made/counts/leftToMake";
 import { readRules, rulesTable } from "../../src/rules/rules";
 import { missingTable } from "../../src/takeoff/reports/missing";
-import { orderForm } from "../../src/takeoff/reports/orderForm";
+import { orderOfBid } from "../../src/bid/orderOfBid";
 import { takeoff } from "../../src/takeoff/lines/takeoff";
 import { trace } from "../../src/takeoff/reports/trace";
 import { answer } from "../cell/answer";
@@ -76,6 +76,7 @@ export function jobTakeoff(
  * @param {any[][]} [counts] Counts table with its header row: Item, Quantity, Unit, Area; what hangs on no run
  * @param {any[][]} [allowances] Allowances table with its header row: Allowance, Of, Value, Unit (%, minimum, lump sum)
  * @param {any[][]} [made] Made table with its header row: the conduit and cuts of what is made are left out
+ * @param {any[][]} [bid] Bid table with its header row: its words (job, bidder, date, issue) stand on top
  * @param invocation lets a newer edit end it
  * @returns {any[][]} order with a header row
  */
@@ -88,13 +89,14 @@ export function jobOrder(
   counts?: any[][],
   allowances?: any[][],
   made?: any[][],
+  bid?: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): any[][] {
   return answerInSlices(
-    [runs, prices, shoes, rules, stock, counts, allowances, made],
+    [runs, prices, shoes, rules, stock, counts, allowances, made, bid],
     invocation,
-    (runs, prices, shoes, rules, stock, counts, allowances, made) =>
-      orderForm(runs, { prices, shoes, rules, stock, counts, allowances, left: leftToMake(made) }),
+    (runs, prices, shoes, rules, stock, counts, allowances, made, bid) =>
+      orderOfBid(runs, bid, { prices, shoes, rules, stock, counts, allowances, left: leftToMake(made) }),
   );
 }
 
@@ -137,6 +139,7 @@ export function jobTrace(
  * Everything the job needs that has no price or no minutes yet, under the names to write into Prices and Labor; then rows of theirs that match nothing; spills with a header row.
  *
  * A price or minutes that are empty or 0 wait to be filled in; what costs nothing is free or by others, what takes no time none.
+ * With the rule Quotes as of it names quotes older than Oldest quote; with Work counted besides, cuts, threads, reams and more.
  * Example: =CONDUIT.JOB.MISSING(Runs[#All], Prices[#All]) //=> List, Name, Unit, Quantity, Finding, Near
  * Source: derived, as JOB.TAKEOFF.
  * @customfunction JOB.MISSING

@@ -43,7 +43,7 @@ export function costsIn(range: unknown, rules: RuleBook): CostBook {
 }
 
 /** Reads a Costs range: what each costs, times how many of its units. A row that cannot be read is told in words. */
-const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
+export const readCosts: (range: unknown) => CostBook = rememberTable((range) => {
   if (range === null || range === undefined) return { costs: [], problems: [] };
   const costs: JobCost[] = [];
   const problems = takeRows(readTable(range, "costs", COST_COLUMNS).rows, "costs", (row, tell) => {

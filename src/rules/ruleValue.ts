@@ -5,7 +5,9 @@ import { toInches } from "../units/length";
 import { LENGTH_UNITS } from "../units/formatLength";
 import type { Limits } from "../units/limits";
 import { asNumber, toNumber } from "../units/number";
+import { readOperations } from "./operations";
 import { readSizedLengths } from "./sizedLengths";
+import { dayText, isDay } from "../units/day";
 import { readCelsius } from "../units/celsius";
 
 /** Factory elbows above no size, above all, or of the sizes the shop has no shoe for. */
@@ -63,6 +65,13 @@ const READERS: Record<string, Reader> = {
   "a unit of length": oneOf(...LENGTH_UNITS),
   "in by size": sized(undefined, { min: 0, max: LONGEST_END }),
   "in out or in": sized(undefined, { min: -LONGEST_END, max: LONGEST_END }),
+  days: number({ min: 0, integer: true }),
+  day(cell, name) {
+    const day = cell === 0 ? "" : dayText(cell);
+    if (day === "" || isDay(day)) return day;
+    throw mistake(name, "a day, as 2026-05-02", cell);
+  },
+  operations: (cell, name) => readOperations(cell, name).join(", ") || "none",
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 

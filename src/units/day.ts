@@ -43,3 +43,16 @@ export function dayNumber(text: string): number | undefined {
   const number = EPOCH + (year - 1970) * 365 + leapDays - 477 + (BEFORE_MONTH[month - 1] ?? NaN) + day - 1;
   return number > 0 && dayText(number) === text ? number : undefined;
 }
+
+/**
+ * Days from one day to a later one, each as 2026-12-01; undefined where one of them is no such day.
+ *
+ * @example daysBetween("2026-03-02", "2026-05-02") //=> 61
+ */
+export function daysBetween(from: string, to: string): number | undefined {
+  const [first, last] = [from, to].map(dayNumber);
+  return first === undefined || last === undefined ? undefined : last - first;
+}
+
+/** True for a day as 2026-12-01 that there is. */
+export const isDay = (text: string): boolean => dayNumber(text) !== undefined;

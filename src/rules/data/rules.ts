@@ -470,6 +470,32 @@ export const RULES = [
       "yours to set: none is the base bid; all, or the names in the column Alternate that are chosen, as in A1, A3",
   },
   {
+    rule: "Work counted besides",
+    value: "none",
+    unit: "operations",
+    source:
+      "yours to set: all, or some of cuts, threads, reams, terminations, wire terminations, supports, each with minutes of its own in Labor",
+  },
+  {
+    rule: "Sawn ends of a cut piece",
+    value: 1,
+    unit: "each",
+    source:
+      "common practice, no source: its other end is the stick's own; 2 where pieces are short and come out of the middle of sticks",
+  },
+  {
+    rule: "Quotes as of",
+    value: "",
+    unit: "day",
+    source: "yours to set: the day the bid is for, as 2026-05-02; then JOB.MISSING names the quotes that are too old",
+  },
+  {
+    rule: "Oldest quote",
+    value: 30,
+    unit: "days",
+    source: "yours to set, no source: how many days a vendor holds a price",
+  },
+  {
     rule: "Labor factors of several columns",
     value: "multiplied",
     unit: "multiplied or added",

@@ -3,10 +3,15 @@ import type { RuleBook } from "../../rules/rules";
 import { lookUpKey } from "../../units/names/lookUpKey";
 
 /** A cell that names an alternate, or says that a row is there without it. */
-const WITHOUT = /^not\s+(?=\S)/i;
+export const WITHOUT = /^not\s+(?=\S)/i;
 
 /** Why a row of an alternate is not in the job, in words; undefined where it is. */
 export type WhyNot = (alternate: string) => string | undefined;
+
+const BY_RULE = "the rule Alternates in the job";
+
+/** True for the words of a row that an alternate leaves out: no lack of the job. */
+export const isLeftOutByAlternate = (words: string): boolean => words.includes(BY_RULE);
 
 /**
  * Which rows are in the job by the rule "Alternates in the job": none, all, or names parted by commas. A row whose Alternate
@@ -21,7 +26,7 @@ export const whyNotOf: (rules: RuleBook) => WhyNot = remember((rules) => {
     const isChosen = all || chosen.includes(lookUpKey(name));
     if (isChosen !== WITHOUT.test(alternate)) return undefined;
     return isChosen
-      ? `stands for the job without alternate ${name}, which the rule Alternates in the job has in it`
-      : `alternate ${name} is not in the job: the rule Alternates in the job names those that are`;
+      ? `stands for the job without alternate ${name}, which ${BY_RULE} has in it`
+      : `alternate ${name} is not in the job: ${BY_RULE} names those that are`;
   };
 });

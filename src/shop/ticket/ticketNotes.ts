@@ -1,10 +1,9 @@
-import { isFlexible, racewayRecord } from "../../raceway/raceway";
 import { showDegrees } from "../../units/show";
-import { WHOLE_STICK } from "../../units/tolerances";
 import type { Run } from "../run/runsTable";
 import { isPiece, partsBeside, type BuiltRun, type Piece, type PullPart } from "../run/builtRun";
 import { dialOrWords } from "../shoe/dialOrWords";
 import { untested } from "../shoe/springback";
+import { sawnEndsOf, type SawnEnds } from "../schedule/sawnEnds";
 import { shortTail } from "../schedule/scheduleNotes";
 import { endInWords } from "../run/pullEnds";
 import type { Pull } from "../../route/text/types";
@@ -60,12 +59,14 @@ const startInWords = (before: Pull): string =>
  * Which ends are threaded again, reamed or trimmed. A stick's own thread goes to the datum end; a piece from the middle of a stick
  * has none. Common practice, no source.
  */
-export function sawnEnds({ raceway, stick }: Run, { cutLength }: Piece): string {
-  if (isFlexible(raceway)) return "trim them";
-  if (stick - cutLength < WHOLE_STICK) return "none: a whole stick";
-  if (!racewayRecord(raceway).threaded) return "ream them";
-  return "thread and ream the far end; the datum end too, unless it has the stick's own thread";
-}
+export const sawnEnds = (run: Run, { cutLength }: Piece): string => SAWN_WORDS[sawnEndsOf(run, cutLength)];
+
+const SAWN_WORDS: Readonly<Record<SawnEnds, string>> = {
+  none: "none: a whole stick",
+  trimmed: "trim them",
+  reamed: "ream them",
+  "threaded and reamed": "thread and ream the far end; the datum end too, unless it has the stick's own thread",
+};
 
 const couples = (neighbor: PullPart): string =>
   `couples to ${isPiece(neighbor) ? `piece ${neighbor.number}` : `a factory elbow, ${showDegrees(neighbor.angle)}`}`;

@@ -4,10 +4,11 @@ import { readConductors } from "../../wiring/readConductors";
 import type { Run } from "../../shop/run/runsTable";
 import type { Amount } from "./amount";
 import type { Item } from "./item";
+import { wireTerminations } from "./operationAmounts";
 import type { RuleBook } from "../../rules/rules";
 
 /**
- * Conductors of a run [ft]: its length, and make-up at its two ends and at each box between.
+ * Conductors of a run [ft]: its length, and make-up at its two ends and at each box between; and its terminations, where those are counted.
  *
  * @param length developed length of the conduit [in]
  * @param between boxes between its ends
@@ -18,10 +19,14 @@ export function conductorAmounts(run: Run, length: number, between: number, rule
   const ends = 2 * rules.number("Conductor make-up at each end");
   const boxes = between * rules.number("Conductor make-up at each pull box");
   const feet = (length + ends + boxes) / 12;
-  return readConductors(run.conductors, "Conductors").map((kind) => ({
-    item: conductorItem(kind),
-    each: kind.count * feet,
-  }));
+  const kinds = readConductors(run.conductors, "Conductors");
+  return [
+    ...kinds.map((kind) => ({ item: conductorItem(kind), each: kind.count * feet })),
+    ...wireTerminations(
+      kinds.map((kind) => ({ item: conductorItem(kind), each: kind.count })),
+      rules,
+    ),
+  ];
 }
 
 function conductorItem({ size, insulation, compact, metal }: Conductors): Item {

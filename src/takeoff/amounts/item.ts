@@ -4,7 +4,7 @@ import type { TradeSize } from "../../raceway/tradeSize";
 
 /**
  * What a take-off counts, in the order in which its lines stand, each with the class it is in: the word that an allowance for
- * several kinds goes by. What is in none goes by its kind alone.
+ * several kinds goes by. What is in none goes by its kind alone; work is not bought.
  */
 const KINDS = {
   conduit: "conduit",
@@ -23,9 +23,15 @@ const KINDS = {
   strut: "supports",
   "threaded rod": "supports",
   "pull box": "boxes",
-  bend: "none",
+  bend: "work",
+  cut: "work",
+  thread: "work",
+  ream: "work",
+  termination: "work",
+  support: "work",
   box: "boxes",
   conductor: "wire",
+  "wire termination": "work",
   "counted item": "none",
   allowance: "none",
 } as const;
@@ -80,7 +86,7 @@ export function sizedItem({ raceway, size }: OfSize, kind: ItemKind, words: stri
     name: `${raceway} ${size} ${words}`,
     kind,
     unit,
-    bought: kind === "conduit" ? isFlexible(raceway) : kind !== "bend",
+    bought: kind === "conduit" ? isFlexible(raceway) : KINDS[kind] !== "work",
     raceway,
     size,
   };

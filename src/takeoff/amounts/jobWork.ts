@@ -1,4 +1,4 @@
-import { sameList } from "../../memory/lists";
+import { sameList, sameParts } from "../../memory/lists";
 import { remember } from "../../memory/remember";
 import type { RuleBook } from "../../rules/rules";
 import { builtRows, unbuiltRows, type BuiltRow, type Job } from "../../shop/job/job";
@@ -62,3 +62,9 @@ const rowWork = remember((row: BuiltRow, rules: RuleBook): RowWork => ({ ...runW
 
 /** Every cell of a run. */
 export const runKey: (run: Run) => string = remember((run) => JSON.stringify(Object.values(run)));
+
+/** Runs by raceway and size. An edit of one run leaves the parts of all other sizes the same objects. */
+export const partsBySize = remember((works: readonly RowWork[]) => sameParts(works, ({ sizeKey }) => sizeKey));
+
+/** Runs of one raceway and size by the stick they ask for. */
+export const partsByStick = remember((works: readonly RowWork[]) => sameParts(works, ({ run }) => String(run.stick)));

@@ -4,7 +4,7 @@ import { runPieces } from "../../shop/run/builtRun";
 import type { BuiltRow, Job } from "../../shop/job/job";
 import type { Amount } from "./amount";
 import type { JobWork, RowWork } from "./jobWork";
-import { sizedItem } from "./item";
+import { sizedItem, type ItemKind } from "./item";
 import { shopBends } from "./pullMaterial";
 
 /** A line that says something in words. */
@@ -46,6 +46,9 @@ const withoutMade = remember((work: JobWork, left: ReadonlyMap<BuiltRow, readonl
   return { ...work, works };
 });
 
+/** What making a piece takes. */
+const OF_PIECES: readonly ItemKind[] = ["conduit", "bend", "cut", "thread", "ream"];
+
 function workLeft(work: RowWork, left: readonly number[]): RowWork {
   const { run, row } = work;
   const pieces = runPieces(row.built);
@@ -55,7 +58,8 @@ function workLeft(work: RowWork, left: readonly number[]): RowWork {
       each: cutLength / 12,
       times: left[index]!,
     })),
-    ...work.amounts.filter(({ item: { kind } }) => kind !== "conduit" && kind !== "bend"),
+    ...work.amounts.filter(({ item: { kind } }) => !OF_PIECES.includes(kind)),
+    ...work.sawn.flatMap((amounts, index) => amounts.map((amount): Amount => ({ ...amount, times: left[index]! }))),
     ...pieces.flatMap((piece, index) =>
       shopBends(piece).map(({ kind }): Amount => ({
         item: sizedItem(run, "bend"),

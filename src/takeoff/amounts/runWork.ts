@@ -17,7 +17,8 @@ import { sizedItem } from "./item";
 import { labelKey } from "./lineBook";
 import { pullMaterial, type ShopBend } from "./pullMaterial";
 import type { RuleBook } from "../../rules/rules";
-import { strapAmounts } from "./strapAmounts";
+import { strapAmounts, supportsOf } from "./strapAmounts";
+import { endAndSupportWork, sawnAmounts } from "./operationAmounts";
 
 /** What one run takes, before its Quantity multiplies it. */
 export interface RunWork {
@@ -29,6 +30,8 @@ export interface RunWork {
   readonly conductors: readonly Amount[];
   /** Cut lengths [in]. */
   readonly pieces: readonly number[];
+  /** Cuts, threads and reams of each piece. */
+  readonly sawn: readonly (readonly Amount[])[];
   readonly bends: readonly ShopBend[];
   /** Couplings at its joints, and whether the ones that come with a stick serve for them. */
   readonly joints: number;
@@ -50,10 +53,13 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
   const bends = materials.flatMap((material) => material.bends);
   const elbows = materials.flatMap((material) => material.elbows);
   const conductors = readableConductors(built, rules);
+  const fittings = routeFittings(built);
+  const sawn = pieces.map((piece) => sawnAmounts(run, piece, rules));
   return {
     run,
     sizeKey: labelKey([run.raceway, run.size]),
     pieces,
+    sawn,
     bends,
     joints: materials.reduce((sum, material) => sum + material.joints, 0) - notCoupled(built),
     coupling: couplingItem(run, style),
@@ -62,11 +68,13 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
       { item: sizedItem(run, "conduit"), each: pieces.reduce((sum, piece) => sum + piece, 0) / 12 },
       ...elbows.map((elbow) => elbowAmount(built, elbow)),
       ...expansionAmounts(built, rules),
-      ...routeFittings(built),
+      ...fittings,
       ...endAmounts(built, style, rules),
       ...strapAmounts(built, rules),
       ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
       ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
+      ...sawn.flat(),
+      ...endAndSupportWork(built, fittings, supportsOf(built, rules), rules),
     ],
     conductors: typeof conductors === "string" ? [] : conductors,
     ...(typeof conductors === "string" ? { noConductors: conductors } : {}),

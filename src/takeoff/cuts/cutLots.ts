@@ -8,7 +8,7 @@ import type { LabeledPiece } from "../saw/cutLabels";
 import type { Stick, StockBook } from "./cutStock";
 import { compareGroups } from "../amounts/groupBy";
 import { stickRule } from "../../rules/stickRules";
-import { partsBySize, partsByStick } from "../amounts/partsBySize";
+import { partsBySize, partsByStick } from "../amounts/jobWork";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 

@@ -2,7 +2,7 @@ import { remember } from "../../memory/remember";
 import type { Amount } from "../amounts/amount";
 import type { Item } from "../amounts/item";
 import type { RowWork } from "../amounts/jobWork";
-import { partsBySize } from "../amounts/partsBySize";
+import { partsBySize } from "../amounts/jobWork";
 import { LineBook, type TakeoffLine } from "../amounts/lineBook";
 
 /** What the runs of one raceway and size take, sticks apart. */

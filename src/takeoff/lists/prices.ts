@@ -30,6 +30,8 @@ export interface UnitPrice {
 
 export interface PriceBook {
   priceOf(item: Item): UnitPrice;
+  /** The offer that an item is priced by; undefined where its price is no vendor's. */
+  quoteOf(item: Item): Offer | undefined;
   /** Sizes of an item's packages; undefined where no item of the list has any. */
   readonly packagesOf?: (item: Item) => readonly number[];
   /** How many or how many feet of it are there already. */
@@ -70,6 +72,11 @@ export const readPrices: (range: unknown) => PriceBook = rememberTable((range) =
   return {
     ...list,
     priceOf: (item) => priceOf(item, list),
+    quoteOf(item) {
+      const own = list.find(item.pricedAs ?? item.name)?.price;
+      const offer = own ?? (item.stockPrice === undefined ? footOf(item, list)?.price : undefined);
+      return offer && offer.vendor !== "" ? offer : undefined;
+    },
     onHandOf: (item) => list.find(item.name)?.onHand ?? 0,
     ...(hasPackages ? { packagesOf: (item: Item) => list.find(item.name)?.packages ?? [] } : {}),
   };
@@ -107,15 +114,19 @@ function priceOf(item: Item, list: ValueList<PriceRow>): UnitPrice {
   if (own?.price) return inUnit(own.price, own, { name, unit: item.unit });
   if (item.stockPrice !== undefined) return { unitPrice: item.stockPrice, note: "price from Stock" };
   const none = { unitPrice: null, note: own?.words || `no price for ${name}` };
-  if (item.stickFeet === undefined) return none;
-  const conduit = `${item.raceway} ${item.size} conduit`;
-  const foot = list.find(conduit);
-  if (!foot?.price) return none;
-  const { unitPrice, note } = inUnit(foot.price, foot, { name: conduit, unit: "ft" });
+  const foot = footOf(item, list);
+  if (!foot?.price || item.stickFeet === undefined) return none;
+  const { unitPrice, note } = inUnit(foot.price, foot, { name: conduitOf(item), unit: "ft" });
   return unitPrice === null
     ? { unitPrice, note }
     : { unitPrice: unitPrice * item.stickFeet, note: note || "priced by the foot" };
 }
+
+const conduitOf = ({ raceway, size }: Item): string => `${raceway} ${size} conduit`;
+
+/** The price of a foot of its conduit, for a stick. */
+const footOf = (item: Item, list: ValueList<PriceRow>): PriceRow | undefined =>
+  item.stickFeet === undefined ? undefined : list.find(conduitOf(item));
 
 function inUnit({ price }: Offer, { unit, words }: PriceRow, item: Pick<Item, "name" | "unit">): UnitPrice {
   if (unit.of !== null && unit.of !== item.unit) {

@@ -10,6 +10,7 @@ import { takeoffLines } from "../lines/takeoffLines";
 import { operationNames, readLabor, workName, type LaborBook } from "../lists/labor";
 import { notRead } from "../lists/notRead";
 import { readPrices, type PriceBook } from "../lists/prices";
+import { oldQuotes, type OldQuote } from "./oldQuotes";
 import { listIn, type ListedName } from "../lists/valueList";
 
 type Cell = string | number;
@@ -52,7 +53,7 @@ const MOST_NAMED = 100;
  * @throws InputError when a range lacks a needed column
  */
 export function missingTable(runs: unknown, ranges: MissingRanges = {}): Cell[][] {
-  const { lacking, unused, problems } = findMissing(runs, ranges);
+  const { lacking, old, unused, problems } = findMissing(runs, ranges);
   const rows = lacking.map(({ list, name, unit, quantity, finding, meant }): Cell[] => [
     ...[list, name, unit, quantity, finding, meant],
   ]);
@@ -60,6 +61,9 @@ export function missingTable(runs: unknown, ranges: MissingRanges = {}): Cell[][
   return [
     HEADERS,
     ...(rows.length > 0 || problems.length > 0 ? rows : [nothing]),
+    ...old.map(({ line: { item, quantity }, finding }): Cell[] => [
+      ...["Prices", item.name, item.unit, quantity, finding, ""],
+    ]),
     ...unusedRows("Prices", unused.Prices),
     ...unusedRows("Labor", unused.Labor),
     ...problems.map((problem): Cell[] => ["", "not read", "", "", problem, ""]),
@@ -77,6 +81,7 @@ export function findMissing(
   ranges: MissingRanges = {},
 ): {
   readonly lacking: readonly Missing[];
+  readonly old: readonly OldQuote[];
   readonly unused: Readonly<Record<ListName, readonly Unused[]>>;
   readonly problems: readonly string[];
 } {
@@ -99,6 +104,7 @@ export function findMissing(
       ...withRows(noMinutes, labor?.names ?? [], unused.Labor),
     ],
     unused,
+    old: oldQuotes(lines, prices, job.rules),
     problems: [
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
       ...notRead(job, job.rules, stock, prices, labor, counts),

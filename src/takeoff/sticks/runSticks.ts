@@ -1,6 +1,6 @@
 import { rememberPlanned, type CutPiece } from "../../cutting";
 import { lotPieces } from "../cuts/cutLots";
-import { partsBySize, partsByStick } from "../amounts/partsBySize";
+import { partsBySize, partsByStick } from "../amounts/jobWork";
 import type { RuleBook } from "../../rules/rules";
 import type { RowWork } from "../amounts/jobWork";
 import { countGrid, countSticks, stickSteps } from "./stickCount";

@@ -95,7 +95,7 @@ export function resultFormula(result: ResultName, tables: NamedTables): string {
     case "Takeoff by area":
       return `=${takeoff('"Area, Phase"', "TRUE")}`;
     case "Order":
-      return `=${job("ORDER", own, prices, shoes, rules, stock, counts, all("Allowances"))}`;
+      return `=${job("ORDER", own, prices, shoes, rules, stock, counts, all("Allowances"), "", all("Bid"))}`;
     case "Labor hours":
       return `=${job("HOURS", own, labor, all("Factors"), '"Area"', shoes, rules, stock, counts)}`;
     case "Recap":

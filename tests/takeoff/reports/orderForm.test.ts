@@ -1,3 +1,4 @@
+import { orderOfBid } from "../../../src/bid/orderOfBid";
 import { orderForm } from "../../../src/takeoff/reports/orderForm";
 import { takeoff } from "../../../src/takeoff/lines/takeoff";
 import { demoCounts } from "../../../workbench/demo/ferryBid";
@@ -37,4 +38,17 @@ test("what was not counted or read is told", () => {
   const rows = records(orderForm(runs, { prices: [["Item", "Price", "Package"], ["Box", 3, "ten"]] })); // prettier-ignore
   expect(rows.map(({ Item }) => Item)).toEqual(["not counted: A", "not read"]);
   expect(rows[1]!["Note"]).toBe('prices row 2: Package must be at most 6 whole numbers from 1 to 100000, as 500, 1000; got "ten".'); // prettier-ignore
+});
+
+test("the words of a bid stand on top, with a line that cannot be read below; the order is the same", () => {
+  const runs = runsRange({ Run: "A", Route: "east 30'" });
+  const bid = [["Line", "Value", "Unit"], ["Job", "Pier 4", "words"], ["Issue", "B", "words"], ["Date", 46126, "words"], ["Tax", 8, "%"], ["Odd", 1, "dozen"]]; // prettier-ignore
+  const [headers, ...rows] = orderOfBid(runs, bid);
+  const [plainHeaders, ...plain] = orderForm(runs);
+  expect(headers).toEqual(plainHeaders);
+  expect(rows.slice(0, 3).map(([item]) => item)).toEqual(["Job: Pier 4", "Issue: B", "Date: 2026-04-14"]);
+  expect(rows.slice(3, -1)).toEqual(plain);
+  expect(rows.at(-1)!.at(-1)).toMatch(/^bid row 6: Unit must be words, /);
+  expect(rows.every((row) => row.length === headers!.length)).toBe(true);
+  expect(orderOfBid(runs, null)).toEqual(orderForm(runs));
 });

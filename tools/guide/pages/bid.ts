@@ -27,6 +27,16 @@ export const bid: Family = {
         '=CONDUIT.JOB.RECAP(Runs[#All],Bid[#All],,,,,,"Color")',
       ],
     },
+    "JOB.ALTERNATES": {
+      formula: ["an alternate = total of the recap with it alone − total of the recap without any"],
+      more: [
+        `=CONDUIT.JOB.ALTERNATES(${ONE_RUN},${BID},{"Item","Price";"EMT 1/2 conduit, 10 ft stick",6.4;"EMT 1/2 strap",0.31;"Sign",40},,,,,,,{"Item","Quantity","Alternate";"Sign",2,"A1"})`,
+      ],
+      refused: [
+        `=CONDUIT.JOB.ALTERNATES(${WITHOUT_SIZE},Bid[#All])`,
+        '=CONDUIT.JOB.ALTERNATES(Runs[#All],{"Line","Value";"Material",""})',
+      ],
+    },
     "JOB.CHANGE.ORDER": {
       formula: ["difference of a line = its amount in the recap after less its amount in the recap before"],
       more: [
