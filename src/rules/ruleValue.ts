@@ -72,6 +72,7 @@ const READERS: Record<string, Reader> = {
     throw mistake(name, "a day, as 2026-05-02", cell);
   },
   operations: (cell, name) => readOperations(cell, name).join(", ") || "none",
+  "in by side": (cell) => String(cell ?? "").trim(),
   words: (cell) => (cell === 0 ? "" : String(cell ?? "").trim()),
 };
 

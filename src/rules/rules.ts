@@ -2,6 +2,7 @@ import { rememberTable } from "../memory/tables";
 import { optionalRows, takeRows } from "../table/takeRows";
 import { InputError, quoteValue } from "../units/errors";
 import { RULES } from "./data/rules";
+import { bodyOfRule, readTakeOut, ruleOfBody, type BodyTakeOut } from "./bodyTakeOuts";
 import type { TakeoffRule } from "./data/takeoffRule";
 import { lookUpKey } from "../units/names/lookUpKey";
 import { readRuleValue } from "./ruleValue";
@@ -19,6 +20,8 @@ export interface RuleBook {
   readonly problems: readonly string[];
   number(rule: RuleName): number;
   text(rule: RuleName): string;
+  /** What the shop measured of its conduit bodies: rows like `Take-out LB EMT 1`, which are no built-in rules. */
+  readonly bodies: readonly BodyTakeOut[];
   /** True for a rule whose row in the user's table is more than a copy of the built-in one: its value or its source is another. */
   isOwn(rule: RuleName): boolean;
 }
@@ -37,8 +40,10 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
   const own = new Set<string>();
   const placings = new Map<string, TakeoffRule>();
   const typicals: Placing[] = [];
+  const bodies: BodyTakeOut[] = [];
   const problems = takeRows(optionalRows(range, "rules", COLUMNS), "rules", (row) => {
-    const key = lookUpKey(row.get("Rule"));
+    const body = bodyOfRule(row.get("Rule"));
+    const key = lookUpKey(body ? ruleOfBody(body) : row.get("Rule"));
     const placing = readPlacing(row.get("Rule"), row.get("Value"));
     if (placing) {
       const rule = { ...placingRule(placing), source: `rules row ${row.rowNumber}` };
@@ -48,10 +53,11 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
       typicals.push(placing);
       return;
     }
-    const rule = rules.get(key);
+    const rule = body ? bodyRule(ruleOfBody(body)) : rules.get(key);
     if (!rule) throw new InputError(`no rule is called ${quoteValue(row.get("Rule"))}; JOB.RULES lists the rules.`);
     if (seen.has(key)) throw new InputError(`"${rule.rule}" stands twice; keep one row for each rule.`);
     seen.add(key);
+    if (body) bodies.push({ ...body, ...readTakeOut(row.get("Value"), rule.rule) });
     const value = readRuleValue(row.get("Value"), rule);
     if (String(value) !== String(rule.value) || row.get("Source") !== rule.source) own.add(rule.rule);
     rules.set(key, { ...rule, value, source: `rules row ${row.rowNumber}` });
@@ -68,9 +74,12 @@ export const readRules: (range: unknown) => RuleBook = rememberTable((range) => 
     problems,
     number: (name) => Number(find(name).value),
     text: (name) => String(find(name).value),
+    bodies,
     isOwn: (name) => own.has(name),
   };
 });
+
+const bodyRule = (rule: string): TakeoffRule => ({ rule, value: "", unit: "in by side", source: "" });
 
 /** The rules in force as a table with a header row; last, the user's rows that could not be used, in words. */
 export const rulesTable = (book: RuleBook): (string | number)[][] => [

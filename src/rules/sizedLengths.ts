@@ -43,8 +43,12 @@ export function lengthFor(lengths: SizedLengths, raceway: Raceway, size: TradeSi
     .sort((a, b) => nearness(b) - nearness(a))[0]?.inches;
 }
 
-/** `EMT 1/2`, `EMT`, `1/2`, or nothing for all. */
-function forWhat(what: string, name: string): Omit<SizedLength, "inches"> {
+/**
+ * `EMT 1/2`, `EMT`, `1/2`, or nothing for all.
+ *
+ * @throws InputError for anything else
+ */
+export function forWhat(what: string, name: string): Omit<SizedLength, "inches"> {
   const words = what.split(/\s+/).filter((word) => word !== "");
   for (let first = words.length; first >= 0; first--) {
     const [head, tail] = [words.slice(0, first).join(" "), words.slice(first).join(" ")];

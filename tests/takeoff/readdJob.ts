@@ -13,6 +13,8 @@ const BOUGHT_BENT = ["EMT 1-1/4", "PVC 40 1-1/2"];
 const ELBOW_END: Record<string, number> = { "PVC 40 1-1/2": 2 };
 const CANNOT_BE_BUILT = "PR-09";
 const STICK = 120;
+/** What the job's LB takes of the conduit, on both its sides together [in]. */
+const TAKEN_BY_LB = 1.25 + 2.375;
 /**
  * The conduits of the rack, by hand: they lie south of the first and the run turns south, so each is its 3 in. shorter on
  * either side of that turn, where tan 45° is 1; the first bend stands square to them.
@@ -80,7 +82,16 @@ function bent(route: string, radius: number) {
   const pieces = pulls.map((length) => Math.ceil(length / STICK));
   const terminations = 2 * pulls.length - 2 * bodies - (whip > 0 ? 1 : 0);
   return {
-    ...{ pulls, bends, bodies, whip, terminations, elbows: 0, stretches: [], conduit: sum(pulls) },
+    ...{
+      pulls,
+      bends,
+      bodies,
+      whip,
+      terminations,
+      elbows: 0,
+      stretches: [],
+      conduit: sum(pulls) - bodies * TAKEN_BY_LB,
+    },
     ...{ pieces: sum(pieces), joints: sum(pieces) - pulls.length },
   };
 }

@@ -135,6 +135,7 @@ export const demoRules: readonly (readonly DemoCell[])[] = [
   ["Factory elbows above size, metal", 1, "trade size", "this job: larger sizes are bought bent"],
   ["Conductor make-up at each end", 48, "in", "this job: panels are tall"],
   ["Shortest offcut to keep", 18, "in", "this job: the rack is small"],
+  ["Take-out LB IMC 3/4", "1-1/4, 2-3/8", "in by side", "invented: measure yours"],
 ];
 
 export const demoBench: readonly (readonly DemoCell[])[] = [

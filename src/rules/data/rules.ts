@@ -368,7 +368,9 @@ export const RULES = [
     rule: "Take-out at a body",
     value: 0,
     unit: "in out or in",
-    source: "yours to set, counted as 0: the same where From or To names a conduit body (LB, LL, LR or body)",
+    source:
+      "yours to set, counted as 0: the same where From or To names a conduit body (LB, LL, LR or body), or the route has one; " +
+      "rows of your own go before it, as Take-out LB EMT 1 with 1-1/2, or 1-1/2, 2-1/4 where the run comes in and goes on",
   },
   {
     rule: "Expansion temperature change",

@@ -8,6 +8,9 @@ export const isOpen = (end: string): boolean => lookUpKey(end) === OPEN;
 /** What an end of a pull is at, for what the fitting there takes of the conduit. */
 export type EndKind = "box" | "hub" | "body";
 
+/** The letters of the conduit body that an end's name has; undefined where it names none. */
+export const bodyNamed = (name: string): string | undefined => /\b(LB|LL|LR)\b/i.exec(name)?.[1]?.toUpperCase();
+
 /**
  * What the name of an end says it is; a box where it says nothing, and nothing for an open end.
  *

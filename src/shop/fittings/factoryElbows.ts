@@ -8,6 +8,7 @@ import { couplingSeat } from "../../raceway/sticks";
 import type { TradeSize } from "../../raceway/tradeSize";
 import { sameContent } from "../../memory/contents";
 import { remember } from "../../memory/remember";
+import { takeOutsFor, type TakeOut } from "../../rules/bodyTakeOuts";
 import { lengthFor, type SizedLengths } from "../../rules/sizedLengths";
 import { RouteError } from "../../route/text/routeError";
 import type { AskedElbow, RouteCorner } from "../../route/text/types";
@@ -44,6 +45,8 @@ export interface RunFittings {
   readonly bell: number;
   /** How far the conduit ends before what it goes to; negative where it goes on into it. */
   readonly takeOut: Readonly<Record<EndKind, number>>;
+  /** The same of a conduit body, by its letters, where the shop has measured it. */
+  readonly bodies: Readonly<Record<string, TakeOut>>;
   /** How lengths of the run are told. */
   readonly lengths: Lengths;
 }
@@ -66,6 +69,7 @@ export function fittingsOf(run: OfSize, rule: FittingRule, listed: boolean): Run
       hub: own(rule.takeOut.hub) ?? 0,
       body: own(rule.takeOut.body) ?? 0,
     },
+    bodies: takeOutsFor(rule.bodies, raceway, size),
     lengths: rule.lengths,
   };
 }

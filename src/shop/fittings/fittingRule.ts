@@ -4,6 +4,7 @@ import { TRADE_SIZES, type TradeSize } from "../../raceway/tradeSize";
 import { readRules, type RuleBook, type RuleName } from "../../rules/rules";
 import { lengthsOf } from "../../rules/lengthsRule";
 import type { Lengths } from "../../units/formatLength";
+import type { BodyTakeOut } from "../../rules/bodyTakeOuts";
 import type { EndKind } from "./endKind";
 import { readSizedLengths, type SizedLengths } from "../../rules/sizedLengths";
 
@@ -28,6 +29,8 @@ export interface FittingRule {
   readonly gap: SizedLengths;
   readonly bell: SizedLengths;
   readonly takeOut: Readonly<Record<EndKind, SizedLengths>>;
+  /** What the shop measured of its conduit bodies. */
+  readonly bodies: readonly BodyTakeOut[];
   /** How lengths of a run are told. */
   readonly lengths: Lengths;
 }
@@ -47,6 +50,7 @@ export const fittingRule: (rules: RuleBook) => FittingRule = remember((rules) =>
     hub: ownLengths(rules, "Take-out at a hub"),
     body: ownLengths(rules, "Take-out at a body"),
   },
+  bodies: rules.bodies,
   lengths: lengthsOf(rules),
 }));
 

@@ -2,7 +2,8 @@ import { outsideDiameter } from "../../raceway/dimensions";
 import { usableStick } from "../../raceway/sticks";
 import { isFlexible } from "../../raceway/raceway";
 import { RouteError } from "../../route/text/routeError";
-import { endKind } from "../fittings/endKind";
+import type { TakeOut } from "../../rules/bodyTakeOuts";
+import { bodyNamed, endKind } from "../fittings/endKind";
 import { remember } from "../../memory/remember";
 import { pathParts } from "../../geometry/path";
 import { lengthsAsIn } from "../../route/text/ownWords";
@@ -102,6 +103,9 @@ const buildByHand = remember(
 const walkOf = ({ route, raceway, size }: Run, { show }: Lengths): WalkedRoute =>
   walkRoute(readRoute(route), outsideDiameter(raceway, size), show);
 
+/** Of a fitting: where the run comes in, or goes on. */
+type Side = keyof TakeOut;
+
 function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFittings): BuiltRun {
   const { bell, lengths } = fittings;
   const radiusAt: RadiusAt = (angle, elbow) =>
@@ -112,15 +116,18 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
         : radiusOf(shoe, angle);
   const { pulls, endsInBox } = laidOut(walked, radiusAt, lengths);
   const stick = bell === 0 ? run.stick : usableStick(run.raceway, run.size, run.stick, bell);
-  const takeOut = (name: string): number => {
+  const ofBody = (letters: string | undefined, side: Side): number =>
+    (letters === undefined ? undefined : fittings.bodies[letters]?.[side]) ?? fittings.takeOut.body;
+  const takeOut = (name: string, side: Side): number => {
     const kind = endKind(name);
+    if (kind === "body") return ofBody(bodyNamed(name), side);
     return kind ? fittings.takeOut[kind] : 0;
   };
   /** What the fitting takes where a pull ends, or where the next one starts. */
-  const atEnd = (end: PullEnd, name: string, whip?: Whip): number => {
-    if (whip) return whip.toBox ? takeOut("") : 0;
+  const atEnd = (end: PullEnd, name: string, side: Side, whip?: Whip): number => {
+    if (whip) return whip.toBox ? takeOut("", side) : 0;
     if (end === "whip") return 0;
-    return end === "box" || end === "open" ? takeOut(name) : fittings.takeOut.body;
+    return end === "box" || end === "open" ? takeOut(name, side) : ofBody(end, side);
   };
   let [pieceNumber, start] = [0, 0];
   const built = pulls.map((pull, index) => {
@@ -134,8 +141,8 @@ function buildWalked(run: Run, walked: WalkedRoute, shoe: Shoe, fittings: RunFit
       },
       taken: {
         fittings,
-        start: before ? atEnd(before.end, "", before.whip) : takeOut(run.from),
-        end: atEnd(pull.end, index === pulls.length - 1 ? run.to : ""),
+        start: before ? atEnd(before.end, "", "out", before.whip) : takeOut(run.from, "out"),
+        end: atEnd(pull.end, index === pulls.length - 1 ? run.to : "", "in"),
       },
     };
     const made = buildPull(pull, index + 1, pieceNumber, making);

@@ -5,6 +5,7 @@ import { buildJob } from "../../../src/shop/job/job";
  */
 import highs from "highs";
 import { scheduleJob } from "../../../src/shop/schedule/schedule";
+import { demoRules } from "../../../workbench/demo/ferryTables";
 import { demoRuns } from "../../../workbench/demo/ferryTerminal";
 import { readded } from "../readdJob";
 
@@ -26,7 +27,7 @@ export async function leastSticks(kind: string, shoes: unknown): Promise<number>
   }
   const bent = new Map(readded.filter((run) => run.kind === kind && run.elbows === 0).map((run) => [run.name, run]));
   const pieces = new Map<string, number>();
-  for (const row of scheduleJob(buildJob({ runs: demoRuns, shoes: shoes }))) {
+  for (const row of scheduleJob(buildJob({ runs: demoRuns, shoes, rules: demoRules }))) {
     if (bent.has(String(row.Run))) pieces.set(`${row.Run}/${row.Piece}`, Number(row["Cut length"]));
   }
   for (const [piece, length] of pieces) want(length, bent.get(piece.split("/")[0]!)!.quantity);
