@@ -452,7 +452,15 @@ export const strings = {
   totals: {
     empty: "No runs yet. Build one under A run; its totals show here.",
     parts: "Totals",
-    tabs: { takeoff: "Take-off", bends: "Bends", cuts: "Cuts", made: "Made", changes: "Changes", whole: "Picture" },
+    tabs: {
+      takeoff: "Take-off",
+      overview: "Overview",
+      bends: "Bends",
+      cuts: "Cuts",
+      made: "Made",
+      changes: "Changes",
+      whole: "Picture",
+    },
     toRow: (run: string) => `Show ${run} in the sheet`,
     made: {
       title: "What was made",

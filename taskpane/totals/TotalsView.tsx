@@ -10,6 +10,7 @@ import { BendsPart } from "./BendsPart";
 import { ChangesPart } from "./ChangesPart";
 import { CutsPart } from "./cuts/CutsPart";
 import { MadePart } from "./MadePart";
+import { OverviewPart } from "./overview/OverviewPart";
 import { TakeoffPart } from "./TakeoffPart";
 
 // Drawings in space load when they are asked for.
@@ -18,7 +19,7 @@ const WholePart = lazy(() =>
 );
 
 const t = strings.totals;
-const PARTS = ["takeoff", "bends", "cuts", "made", "changes", "whole"] as const;
+const PARTS = ["takeoff", "overview", "bends", "cuts", "made", "changes", "whole"] as const;
 const PANEL = "rl-totals";
 type PartName = (typeof PARTS)[number];
 
@@ -41,6 +42,7 @@ export function TotalsView({ toStart }: { toStart(): void }) {
       />
       <div id={PANEL} role="tabpanel" aria-labelledby={tabId(PANEL, part)}>
         {part === "takeoff" && <TakeoffPart />}
+        {part === "overview" && <OverviewPart />}
         {part === "bends" && <BendsPart />}
         {part === "cuts" && <CutsPart />}
         {part === "made" && <MadePart />}

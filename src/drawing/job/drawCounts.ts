@@ -7,6 +7,8 @@ export interface Count {
   readonly label: string;
   /** 0 or more. */
   readonly count: number;
+  /** How the number is written, where it is no whole number. */
+  readonly text?: string;
 }
 
 export interface CountsOptions {
@@ -18,6 +20,8 @@ export interface CountsOptions {
 /** Labels take no more than this share of the width; longer ones go on in another line. */
 const MOST_LABEL = 0.45;
 
+const textOf = ({ count, text = String(count) }: Count): string => text;
+
 /** Counts as bars that start at nothing, each with its label and its number. */
 export function drawCounts(counts: readonly Count[], { title, width = 320 }: CountsOptions): Scene {
   const sketch = new Sketch(width);
@@ -27,16 +31,13 @@ export function drawCounts(counts: readonly Count[], { title, width = 320 }: Cou
     width * MOST_LABEL,
   );
   const left = labels.end;
-  const right =
-    width -
-    EDGE -
-    Math.max(...["0", ...counts.map(({ count }) => String(count))].map((text) => textWidth(text, "strong"))) -
-    6;
-  counts.forEach(({ count }, index) => {
+  const right = width - EDGE - Math.max(...["0", ...counts.map(textOf)].map((text) => textWidth(text, "strong"))) - 6;
+  counts.forEach((counted, index) => {
+    const { count } = counted;
     const middle = labels.write(sketch, index);
     const end = left + ((right - left) * count) / most;
     if (count > 0) sketch.line(bar(left, end, middle), "solid", { closed: true });
-    sketch.text(String(count), [end + 6, middle], "start", "strong");
+    sketch.text(textOf(counted), [end + 6, middle], "start", "strong");
   });
   if (counts.length)
     sketch.line(
@@ -47,6 +48,6 @@ export function drawCounts(counts: readonly Count[], { title, width = 320 }: Cou
       "shape",
     );
   else sketch.paragraph("Nothing to count.");
-  const words = counts.map(({ label, count }) => `${label}: ${count}`);
+  const words = counts.map((counted) => `${counted.label}: ${textOf(counted)}`);
   return sketch.finish(title, words.length ? `${words.join("; ")}.` : "Nothing to count.");
 }
