@@ -10,7 +10,7 @@ export function withRule(range: unknown, rule: string, value: string | number): 
   const top = rows.findIndex((row) => ["rule", "value"].every((name) => row.some((cell) => lookUpKey(cell) === name)));
   if (top < 0) return [["Rule", "Value"], [rule, value]]; // prettier-ignore
   const [at, valueAt] = ["rule", "value"].map((name) => rows[top]!.findIndex((cell) => lookUpKey(cell) === name));
-  const place = rows.findIndex((row, place) => place > top && lookUpKey(row[at!]) === lookUpKey(rule));
+  const place = rows.findIndex((row) => lookUpKey(row[at!]) === lookUpKey(rule));
   const own = [...(rows[place] ?? rows[top]!.map(() => null))];
   own[at!] = rule;
   own[valueAt!] = value;

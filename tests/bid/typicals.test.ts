@@ -100,9 +100,14 @@ test.each(SUMS)("%s: as with the rows written out", (_name, table) => {
 test("recap by area, sums of a trace and sticks of the cutting plan: as with the rows written out", () => {
   const by = "Area";
   expect(recap(typical, demoBid, { ...asTypical, by })).toMatchObject({ ...recap(written, demoBid, { ...asWritten, by }) }); // prettier-ignore
-  for (const item of ["EMT 1/2 conduit", "EMT 1/2 strap", "EMT 1/2 offset", "Receptacle"].slice(0, 2)) {
+  for (const item of ["EMT 1/2 conduit", "EMT 1/2 strap"]) {
+    const rows = (runs: Cell[][], given: object) => records(trace(runs, item, given)).filter(({ Row }) => Row !== "");
     const total = (runs: Cell[][], given: object) => rowWhere(trace(runs, item, given), { Run: "Total" })["Amount"];
     expect(total(typical, asTypical)).toBeCloseTo(Number(total(written, asWritten)), 9);
+    // What is read above the total adds up to it, line by line: 3 in the north, 2 in the south, of A twice as many.
+    const traced = rows(typical, asTypical);
+    expect(traced.reduce((sum, row) => sum + Number(row["Amount"]), 0)).toBeCloseTo(Number(total(typical, asTypical)), 9); // prettier-ignore
+    expect(traced.map(({ Run, Times }) => [Run, Times])).toEqual(expect.arrayContaining([["A (North)", 6], ["A (South)", 4], ["C (North)", 3], ["H", 1]])); // prettier-ignore
   }
   const plan = (runs: Cell[][], given: object) => jobCuts(runs, given).slice(0, 3).map((row) => row.slice(0, 4)); // prettier-ignore
   expect(plan(typical, { shoes, rules })).toEqual(plan(written, { shoes }));

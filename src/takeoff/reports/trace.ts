@@ -74,12 +74,12 @@ const totalRow = (group: readonly string[], lines: readonly TakeoffLine[]): Cell
   lines[0]!.item.unit,
 ];
 
-/** The sources of a line in the order of the rows, those of one run added up. */
+/** The sources of a line in the order of the rows, those of one run added up; a row of a typical is a run in each area. */
 function mergedSources({ sources }: TakeoffLine): Source[] {
   const merged = new Map<string, Source>();
   for (const { rows: unsorted, ...rest } of sources) {
     const source = { ...rest, rows: [...unsorted].sort((a, b) => a.rowNumber - b.rowNumber) };
-    const key = JSON.stringify([source.rows.map(({ rowNumber, name }) => [rowNumber, name]), source.times, source.note]);
+    const key = JSON.stringify([source.rows.map(({ rowNumber, name }) => [rowNumber, name]), source.note]);
     const before = merged.get(key);
     merged.set(key, before ? { ...source, each: before.each + source.each } : source);
   }
