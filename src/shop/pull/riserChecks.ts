@@ -8,21 +8,21 @@ import { kindInWords } from "../code/circuits";
 import type { Finding } from "../code/finding";
 import { runConductors } from "../code/runConductors";
 import type { BuiltPull, BuiltRun } from "../run/builtRun";
+import type { Run } from "../run/runsTable";
+import type { Conductors } from "../../wiring/conductors";
 
 /** Conductors hang in a leg that climbs at least so much of its length: steeper than 30°. Our choice, no source. */
 const STEEP = 0.5;
 
 /** Conductors in a vertical raceway that rises more than they may hang without a support. */
 export function hangingConductors({ run, pulls }: BuiltRun, edition: Edition): Finding[] {
-  const conductors = runConductors(run);
-  if (conductors.length === 0) return [];
+  const worst = worstHanging(run);
+  if (!worst) return [];
   const rise = Math.max(...pulls.map(highestRise));
-  // Of conductors of one metal the largest may hang least.
-  const [worst] = [...conductors].sort((a, b) => riserSpacing(a.size, a.metal) - riserSpacing(b.size, b.metal));
-  const spacing = riserSpacing(worst!.size, worst!.metal);
+  const spacing = riserSpacing(worst.size, worst.metal);
   const supports = riserSupports(rise, spacing);
   if (supports === 0) return [];
-  const name = worst!.type === "bare" ? `bare ${sizeInWords(worst!.size)}` : kindInWords(worst!);
+  const name = worst.type === "bare" ? `bare ${sizeInWords(worst.size)}` : kindInWords(worst);
   return [
     {
       run: run.name,
@@ -34,6 +34,18 @@ export function hangingConductors({ run, pulls }: BuiltRun, edition: Edition): F
       fix: 'Plan a wedge support at the top or a box with supports ("box" in the route) where the conductors would hang farther.',
     },
   ];
+}
+
+/** The conductor of a run that may hang least; of those of one metal the largest. */
+const worstHanging = (run: Run): Conductors | undefined =>
+  [...runConductors(run)].sort((a, b) => riserSpacing(a.size, a.metal) - riserSpacing(b.size, b.metal))[0];
+
+/** Supports that the conductors of a run need where they hang: those of the highest rise of each pull, one set for all of them. */
+export function hangingSupports({ run, pulls }: BuiltRun): number {
+  const worst = worstHanging(run);
+  if (!worst) return 0;
+  const spacing = riserSpacing(worst.size, worst.metal);
+  return pulls.reduce((sum, pull) => sum + riserSupports(highestRise(pull), spacing), 0);
 }
 
 /** The most that legs of a pull climb one after the other, up or down [in]. */

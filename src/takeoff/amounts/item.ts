@@ -18,6 +18,7 @@ const KINDS = {
   locknut: "fittings",
   bushing: "fittings",
   "grounding bushing": "fittings",
+  "conductor support": "fittings",
   strap: "supports",
   trapeze: "supports",
   strut: "supports",

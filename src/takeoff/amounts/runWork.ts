@@ -10,6 +10,7 @@ import { ROUNDING } from "../../units/tolerances";
 import { someOf, type Amount } from "./amount";
 import { conductorAmounts } from "./conductorAmounts";
 import { couplingItem, endAmounts } from "./endAmounts";
+import { hangingSupports } from "../../shop/pull/riserChecks";
 import { readFittingStyle } from "../../shop/code/fittingStyle";
 import { innerBoxes, runWhips } from "../../shop/run/pullEnds";
 import { expansionAmounts, notCoupled, routeFittings } from "./routeFittings";
@@ -71,7 +72,10 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
       ...fittings,
       ...endAmounts(built, style, rules),
       ...strapAmounts(built, rules),
-      ...someOf([{ item: sizedItem(run, "pull box"), each: pullBoxes(built) }]),
+      ...someOf([
+        { item: sizedItem(run, "pull box"), each: pullBoxes(built) },
+        { item: sizedItem(run, "conductor support"), each: hangingSupports(built), note: HANGING },
+      ]),
       ...bends.map((bend) => ({ item: sizedItem(run, "bend"), each: 1, operation: bend.kind })),
       ...sawn.flat(),
       ...endAndSupportWork(built, fittings, supportsOf(built, rules), rules),
@@ -80,6 +84,8 @@ export const runWork: (built: BuiltRun, rules: RuleBook) => RunWork = remember((
     ...(typeof conductors === "string" ? { noConductors: conductors } : {}),
   };
 });
+
+const HANGING = "in vertical raceway, where the conductors would hang farther than the code lets them";
 
 /** The conductors of a run, or why they cannot be read. */
 function readableConductors(built: BuiltRun, rules: RuleBook): Amount[] | string {
