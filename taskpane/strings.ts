@@ -35,6 +35,8 @@ export const strings = {
     opening: "Opening…",
     inWords: "This drawing in words",
     notRead: "The workbook could not be read",
+    copyByHand: "The pane may not copy here: the text is selected, press Ctrl+C (on a Mac Command+C).",
+    asText: "The same as text",
     noRuns: "This workbook has no Runs table yet. Set the workbook up first; it takes one click.",
     toStart: "Go to Start",
     broken: "This view stopped on a fault of ours. Your workbook is untouched.",

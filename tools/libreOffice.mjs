@@ -97,10 +97,11 @@ async function main() {
     const draw = loadDrawPng();
     const csv = path.join(folder, "runs.csv");
     fs.writeFileSync(csv, demoCsv());
-    for (const options of [["--plain"], []]) {
-      const file = path.join(folder, `${options.length > 0 ? "plain" : "live"}.xlsx`);
-      if ((await workbook([...options, csv, file], { draw })) !== 0) throw new Error(`${file} was not written.`);
-      await compare(file, folder, options.length > 0);
+    const addIn = { id: "11111111-2222-4333-8444-555555555555", version: "7.8.9" };
+    for (const [name, ...options] of [["plain", "--plain"], ["live"], ["offers-pane", "--offer-pane"]]) {
+      const file = path.join(folder, `${name}.xlsx`);
+      if ((await workbook([...options, csv, file], { draw, addIn })) !== 0) throw new Error(`${file} was not written.`);
+      await compare(file, folder, name === "plain");
     }
     for (const name of fs.readdirSync(samples)) await compare(path.join(samples, name), folder, false);
   } finally {

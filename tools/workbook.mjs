@@ -6,7 +6,9 @@ import { loadDrawPng } from "./pictures/load.mjs";
 try {
   await build(["functions", "tools"]);
   const { main } = createRequire(import.meta.url)("../dist/tools/workbook.cjs");
-  process.exitCode = await main(process.argv.slice(2), { draw: loadDrawPng() });
+  const { version, config } = createRequire(import.meta.url)("../package.json");
+  const addIn = { id: process.env.ADDIN_ID ?? config.addinId, version };
+  process.exitCode = await main(process.argv.slice(2), { draw: loadDrawPng(), addIn });
 } catch (error) {
   process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = 2;

@@ -2,6 +2,7 @@ import { Field, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { MergedMade } from "../../src/made/records/mergeMade";
 import { readRecordsText } from "../../src/made/records/recordsText";
+import { CopyText } from "../components/CopyText";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { saveText } from "../components/saveText";
@@ -42,14 +43,18 @@ export function ForTablet({
     });
   return (
     <Section title={t.forTablet}>
-      <SheetButton
-        onClick={() => {
-          saveText(job, FILE, "application/json");
-          setSaved(FILE);
-        }}
-      >
-        {t.saveJob}
-      </SheetButton>
+      {workbook.waysOut().saves ? (
+        <SheetButton
+          onClick={() => {
+            saveText(job, FILE, "application/json");
+            setSaved(FILE);
+          }}
+        >
+          {t.saveJob}
+        </SheetButton>
+      ) : (
+        <CopyText label={t.copyJob} text={job} copied={t.copiedJob} />
+      )}
       {saved && <Notice intent="success">{t.savedJob(saved)}</Notice>}
       <Field label={t.paste}>
         <Textarea value={pasted} onChange={(_, { value }) => setPasted(value)} />

@@ -51,6 +51,9 @@ export const benderStrings = {
   saveJob: "Save the job",
   savedJob: (name: string) =>
     `Saved as ${name} with your downloads. Open it at the bender page; bring its records back here.`,
+  copyJob: "Copy the job",
+  copiedJob:
+    "Copied: this Excel lets a pane save no file. Send the text to the tablet and paste it at the bender page.",
   merge: "Records from the bender page",
   paste: "Paste records here",
   addRecords: "Add to Made",
@@ -63,7 +66,7 @@ export const benderStrings = {
   // On the page
   title: "At the bender",
   openJob: "Open a job",
-  openWords: "Save the job in the pane (Bender), bring its file here, or paste it.",
+  openWords: "Save or copy the job in the pane (Bender), bring its file here, or paste it.",
   pasteJob: "Paste the job here",
   open: "Open",
   otherJob: "Open another job",

@@ -18,6 +18,7 @@ export * from "./contents";
 export * from "./enterAgain";
 export * from "./events";
 export * from "./names";
+export * from "./platform";
 export * from "./sheets/printArea";
 export * from "./sheets/printSheet";
 export * from "./rows/readTables";

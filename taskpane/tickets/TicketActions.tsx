@@ -9,12 +9,13 @@ import { SheetButton } from "../components/SheetButton";
 import { useTask } from "../hooks/useTask";
 import type { TableCells } from "../excel";
 import { useKept } from "../hooks/useKept";
+import { useWorkbook } from "../hooks/useWorkbook";
 import { strings } from "../strings";
 import { ticketStrings as t } from "./ticketStrings";
 import { useCuts } from "./useCuts";
 import { usePaper, type Paper } from "./usePaper";
 
-/** Prints tickets or stickers, saves them as a page, or puts them in the workbook. */
+/** Prints tickets or stickers, saves them as a page, or puts them in the workbook: in the ways that this Excel has. */
 export function TicketActions({
   tickets,
   issue,
@@ -33,6 +34,7 @@ export function TicketActions({
   made: TableCells | undefined;
 }) {
   const task = useTask();
+  const workbook = useWorkbook();
   const [paper, setPaper] = useKept<Paper>("tickets.pages", "one");
   const [cutsAsked, setWithCuts] = useKept<boolean | undefined>("tickets.cuts", undefined);
   const withCuts = cutsAsked ?? straight > 0;
@@ -40,6 +42,14 @@ export function TicketActions({
   const cuts = useCuts(rows, made);
   const to = usePaper({ tickets, issue, straight, paper, plan: withCuts ? cuts.plan : undefined });
 
+  const { prints, saves, workbookFirst } = workbook.waysOut();
+  const toSheet = { text: t.toSheet, icon: <DocumentTableRegular />, go: to.toSheet };
+  const ways = [
+    ...(workbookFirst ? [toSheet] : []),
+    ...(prints ? [{ text: t.print, icon: <PrintRegular />, go: to.print }] : []),
+    ...(saves ? [{ text: t.save, icon: <ArrowDownloadRegular />, go: to.save }] : []),
+    ...(workbookFirst ? [] : [toSheet]),
+  ];
   const start = (action: () => Promise<string>) => {
     setDone("");
     void task.run(async () => setDone(await action()));
@@ -60,20 +70,17 @@ export function TicketActions({
         <Checkbox label={t.cutSheet} checked={withCuts} onChange={(_, data) => setWithCuts(data.checked === true)} />
       )}
       <div className="rl-row">
-        <SheetButton
-          appearance="primary"
-          icon={<PrintRegular />}
-          disabledFocusable={task.busy}
-          onClick={() => start(to.print)}
-        >
-          {t.print}
-        </SheetButton>
-        <SheetButton icon={<ArrowDownloadRegular />} disabledFocusable={task.busy} onClick={() => start(to.save)}>
-          {t.save}
-        </SheetButton>
-        <SheetButton icon={<DocumentTableRegular />} disabledFocusable={task.busy} onClick={() => start(to.toSheet)}>
-          {t.toSheet}
-        </SheetButton>
+        {ways.map(({ text, icon, go }, place) => (
+          <SheetButton
+            key={text}
+            appearance={place === 0 ? "primary" : "secondary"}
+            icon={icon}
+            disabledFocusable={task.busy}
+            onClick={() => start(go)}
+          >
+            {text}
+          </SheetButton>
+        ))}
       </div>
       {cuts.title !== undefined && (
         <div className="rl-row" role="status">
@@ -94,7 +101,7 @@ export function TicketActions({
       )}
       {task.problem && <Notice intent="error">{task.problem}</Notice>}
       {done && <Notice intent="success">{done}</Notice>}
-      <p className="rl-hint">{t.printHint}</p>
+      <p className="rl-hint">{!prints ? t.onlyWorkbookHint : workbookFirst ? t.workbookHint : t.printHint}</p>
     </Section>
   );
 }

@@ -29,6 +29,10 @@ export const ticketStrings = {
   toSheet: "Put in the workbook",
   printHint:
     "Where Excel does not let the pane print, save the page, open it in a browser and print it there. A PDF is made by the same print window.",
+  workbookHint:
+    "Put the tickets in the workbook and print them from Excel: that works in every Excel. Print and Save work where the browser lets the pane; where it does not, nothing comes of them.",
+  onlyWorkbookHint:
+    "This Excel lets a pane neither print nor save files, as on a Mac. Put the tickets in the workbook and print them from Excel; a PDF is made by the same print window.",
   planning: (title: string) => (title ? `Planning the cuts of ${title}…` : "Planning the cuts…"),
   saved: (name: string) => `Saved as ${name} with your downloads.`,
   writing: (percent: number) => `Writing into the workbook, ${percent} %…`,

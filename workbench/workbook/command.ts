@@ -6,6 +6,7 @@ import { readBundle } from "../commandLine/readBundle";
 import { demoRuns } from "../demo/ferryTerminal";
 import { decodeText, readCsv, tableToCsv } from "./csv/csv";
 import { makeWorkbook } from "./makeWorkbook";
+import type { AddInFacts } from "./file/offerPane";
 import { runsFromCsv } from "./csv/runsFromCsv";
 import { runsFromDrawing } from "./drawing/runsFromDrawing";
 import type { DrawPng } from "./content/ticketSheets";
@@ -17,6 +18,7 @@ runs.csv has a header row with at least Run, Raceway, Size and Route. job.xlsx g
 formulas are live where the add-in is installed and show their last results where it is not, and shop tickets to print.
 --plain   results as plain values, and a sheet of bends by built-in functions: for programs without the add-in,
           LibreOffice among them
+--offer-pane  Excel offers the add-in's pane when it opens the workbook (ADDIN_ID: its id, where you chose another)
 --csv     writes each sheet as job-NAME.csv too
 --overview a sheet of the whole job with charts too, and the tables Bid, Costs and Factors that it reads
 Of an ASCII DXF every line is a run, by the name of its layer: TH-01_EMT_1-2. A list of points (Run, East, North, Up) does too.
@@ -37,6 +39,8 @@ export interface Surroundings {
   bundle?: string;
   /** Draws the tickets' pictures; without it they have none. */
   draw?: DrawPng;
+  /** The add-in as the admin center has it. */
+  addIn?: AddInFacts;
 }
 
 /**
@@ -44,10 +48,10 @@ export interface Surroundings {
  */
 export async function main(
   given: readonly string[],
-  { bundle = join(__dirname, ".."), draw }: Surroundings = {},
+  { bundle = join(__dirname, ".."), draw, addIn }: Surroundings = {},
 ): Promise<number> {
   try {
-    const { files, plain, csv, overview, tickets, drawing } = readWords(given);
+    const { files, plain, csv, overview, offersPane, tickets, drawing } = readWords(given);
     const [source, target, ...more] = files;
     if (!source || !target || more.length > 0) throw new Error(usage);
     if (extname(target).toLowerCase() !== ".xlsx") throw new Error(`the second file must end in .xlsx; got ${target}.`);
@@ -57,7 +61,7 @@ export async function main(
     const runs = drawn?.runs ?? runsFromCsv(text, basename(source));
     const title = basename(target, extname(target));
     const { bytes, rows, tables } = await makeWorkbook(runs, readBundle(bundle), {
-      ...{ title, plain, overview, draw, ...tickets },
+      ...{ title, plain, overview, draw, ...tickets, ...(offersPane && { offersPaneOf: addIn }) },
       onPicture: tellSometimes(),
     });
     writeFileSync(target, bytes);
@@ -75,10 +79,13 @@ export async function main(
 function readWords(given: readonly string[]) {
   const { positionals: files, values } = parsed(given);
   const { plain = false, csv = false, overview = false, straight = false, stickers = false, made, changed } = values;
+  const offersPane = values["offer-pane"] ?? false;
+  if (plain && offersPane)
+    throw new Error(`--offer-pane is for live formulas: a --plain workbook does without the add-in.\n\n${usage}`);
   const { area = "", date = "", crew = "", conduit = "" } = values;
   const choice = { area, date, crew, conduit, bentOnly: !straight };
   return {
-    ...{ files, plain, csv, overview, drawing: { unit: values.unit, drawnAs: values["drawn-as"] } },
+    ...{ files, plain, csv, overview, offersPane, drawing: { unit: values.unit, drawnAs: values["drawn-as"] } },
     tickets: {
       choice,
       stickers,
@@ -90,7 +97,7 @@ function readWords(given: readonly string[]) {
 
 function parsed(given: readonly string[]) {
   try {
-    const flags = { plain: FLAG, csv: FLAG, overview: FLAG, straight: FLAG, stickers: FLAG };
+    const flags = { plain: FLAG, csv: FLAG, overview: FLAG, straight: FLAG, stickers: FLAG, "offer-pane": FLAG };
     const words = { area: WORD, date: WORD, crew: WORD, conduit: WORD, made: WORD, changed: WORD };
     const drawing = { unit: WORD, "drawn-as": WORD };
     return parseArgs({ args: [...given], allowPositionals: true, options: { ...flags, ...words, ...drawing } });

@@ -4,6 +4,7 @@ import { contentOfBook } from "./content/bookContent";
 import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
 import { withoutEmpty } from "./file/withoutEmpty";
+import { offerPane, type AddInFacts } from "./file/offerPane";
 import { jobContent } from "./content/jobContent";
 import { openData } from "./openData";
 import { plainNames, plainSheet, toFileLambda } from "./file/plainSheet";
@@ -20,6 +21,8 @@ export interface WorkbookWishes extends TicketWishes {
   overview?: boolean;
   /** Sheets of shop tickets behind the rest; they are written unless this is false. */
   withTickets?: boolean;
+  /** The add-in whose pane Excel offers when it opens the workbook. */
+  offersPaneOf?: AddInFacts | undefined;
 }
 
 /** Makes a job's workbook from its runs. */
@@ -33,7 +36,7 @@ const OVERVIEW = ["Overview", "Bid", "Costs", "Factors"] as const;
 export async function writeWorkbook(
   sheetsToWrite: readonly SheetContent[],
   functions: FunctionSet,
-  { title, plain = false, withTickets = true, ...tickets }: WorkbookWishes,
+  { title, plain = false, withTickets = true, offersPaneOf, ...tickets }: WorkbookWishes,
 ) {
   const content = plain ? [...sheetsToWrite, plainSheet()] : sheetsToWrite;
   const { book, close } = openHeadless(functions, openData(content));
@@ -48,7 +51,8 @@ export async function writeWorkbook(
     );
     const tables = sheets.map(({ name, cells }) => [name, cells.map((row) => row.map(shownValue))] as const);
     const all = withTickets ? [...sheets, ...(await ticketSheets(sheets, tickets))] : sheets;
-    return { tables, bytes: await writeXlsx(all, { title, namespace: functions.namespace, names }), rows };
+    const bytes = await writeXlsx(all, { title, namespace: functions.namespace, names });
+    return { tables, bytes: offersPaneOf ? offerPane(bytes, offersPaneOf) : bytes, rows };
   } finally {
     close();
   }

@@ -17,6 +17,7 @@ import { Turned } from "../../components/Turned";
 import { useKept } from "../../hooks/useKept";
 import { useLedger } from "../../hooks/useLedger";
 import { useUnits } from "../../hooks/useUnits";
+import { useWorkbook } from "../../hooks/useWorkbook";
 import { useMade } from "../../made/useMade";
 import { ClashList } from "./ClashList";
 import { wholeStrings as t } from "./wholeStrings";
@@ -26,6 +27,7 @@ const FILE = "job.svg";
 /** All runs of the job where they stand, and where two of them take the same place. */
 export function WholePart() {
   const { tables, selectRun } = useLedger();
+  const { saves } = useWorkbook().waysOut();
   const { made } = useMade();
   const { show } = useUnits();
   const [area, setArea] = useKept("whole.area", "");
@@ -104,15 +106,19 @@ export function WholePart() {
         <>
           {leftOut > 0 && <p>{t.leftOut(runs.length, leftOut)}</p>}
           <Turned draw={draw} onPick={pick} />
-          <SheetButton
-            onClick={() => {
-              if (!scene.current) return;
-              saveText(toSvg(scene.current, { standalone: true }), FILE, "image/svg+xml");
-              setSaved(FILE);
-            }}
-          >
-            {t.save}
-          </SheetButton>
+          {saves ? (
+            <SheetButton
+              onClick={() => {
+                if (!scene.current) return;
+                saveText(toSvg(scene.current, { standalone: true }), FILE, "image/svg+xml");
+                setSaved(FILE);
+              }}
+            >
+              {t.save}
+            </SheetButton>
+          ) : (
+            <p className="rl-hint">{t.notSaved}</p>
+          )}
           {saved && <Notice intent="success">{t.saved(saved)}</Notice>}
           <ClashList clashes={clashes} isAll={isAll} />
         </>

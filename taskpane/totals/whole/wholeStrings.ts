@@ -17,6 +17,8 @@ export const wholeStrings = {
   leftOut: (drawn: number, left: number) =>
     `The first ${drawn} runs are drawn, ${many(left, "run is", "runs are")} left out: choose an area.`,
   save: "Save the picture",
+  notSaved:
+    "This Excel lets a pane save no file, as on a Mac. In Excel on the web or on Windows the picture can be saved.",
   saved: (name: string) => `Saved as ${name} with your downloads.`,
   clashes: (count: number) => (count === 0 ? "No two of these runs take the same place." : `${many(count, "pair of runs takes", "pairs of runs take")} the same place`), // prettier-ignore
   more: "There are more; these are the first.",

@@ -2,6 +2,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { unzipSync } from "fflate";
 import { main, readCsv } from "../../../workbench/workbook/command";
 import { readWithExcelJs, shownValues } from "./otherReader";
 
@@ -77,6 +78,16 @@ test("stickers when they are asked for, files of each sheet only when asked for"
   expect(told.join("")).toMatch(/job\.xlsx: 3 runs, \d+ rows of results\./);
 });
 
+test("a workbook offers the pane of the add-in only when it is asked to", async () => {
+  const addIn = { id: "11111111-2222-4333-8444-555555555555", version: "7.8.9" };
+  const parts = async (...words: string[]) => {
+    expect(await main([...words, at("runs.csv"), at("job.xlsx")], { bundle, addIn })).toBe(0);
+    return Object.keys(unzipSync(readFileSync(at("job.xlsx")))).filter((name) => name.includes("webextension"));
+  };
+  expect(await parts("--offer-pane")).toHaveLength(3);
+  expect(await parts()).toEqual([]);
+});
+
 test.each([
   [
     "an option there is not",
@@ -85,6 +96,11 @@ test.each([
   ],
   ["an option without its value", ["runs.csv", "job.xlsx", "--area"], /--area[^]*argument missing[^]*usage:/],
   ["a value for what takes none", ["--plain=no", "runs.csv", "job.xlsx"], /--plain[^]*does not take an argument/],
+  [
+    "the pane for a file without its formulas",
+    ["--offer-pane", "--plain", "runs.csv", "job.xlsx"],
+    /--offer-pane is for live formulas/,
+  ],
   ["no files", [], /usage: npm run workbook/],
   ["three files", ["runs.csv", "made.csv", "job.xlsx"], /usage:/],
   ["a second file that is no workbook", ["runs.csv", "made.csv"], /must end in \.xlsx; got .*made\.csv/],
