@@ -1,4 +1,6 @@
 /** Cards: their shape by Microsoft's rules, their fields against the other functions and by hand, the value without cards. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { bendDial, bendGainOf } from "../../functions/bend/bends";
 import { bendCard, runCard } from "../../functions/bend/cards";
 import { cutPlanOf } from "../../functions/job/cuts";
@@ -41,6 +43,8 @@ const cards: [what: string, card: () => unknown][] = [
   ["a run", () => runCard(ROUTE, "EMT", "1/2", SHOES)],
   ["a run without bends", () => runCard("up 36", "EMT", "1/2")],
 ];
+
+const ELBOWS: (typeof cards)[number] = ["a run with factory elbows", () => runCard("up 36, east 60", "PVC 40", "1")];
 
 /** What each type of value needs besides its type: Microsoft, Excel.CellValue, ExcelApi 1.16. */
 const NEEDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -175,6 +179,34 @@ test("the fields of a run are what the RUN functions give", () => {
   expect(field(card, "Cut lengths")).toEqual([...cuts.values()]);
   expectNear([field(card, "Gain")], [bendGainOf(90, 4) + 2 * bendGainOf(30, 4)]);
   expect(field(runCard("up 36, east 60, south 60, up 30, west 60, up 40", "EMT", "1/2"), "Check")).toMatch(/360/);
+});
+
+/** Fields that the help of a card names: what the metadata has no place for. */
+function fieldsInHelp(name: string): string[] {
+  const help = readFileSync(join(__dirname, "../../docs/help", `${name.toLowerCase()}.html`), "utf8");
+  const [, told] = /Fields are ([^.;]*)[.;]/.exec(help.replace(/<[^>]+>/g, "").replace(/\s+/g, " "))!;
+  return told!
+    .replace(/\([^)]*\)/g, "")
+    .split(/,| and /)
+    .map((field) => field.trim());
+}
+
+test.each([
+  ["BEND.CARD", cards.filter(([what]) => !what.includes("run"))],
+  ["RUN.CARD", [...cards.filter(([what]) => what.includes("run")), ELBOWS]],
+])("the help of %s names every field that a card has, and no other", (name, made) => {
+  const all = made.map(([, make]) => Object.keys((make() as Loose).properties));
+  const told = fieldsInHelp(name);
+  expect([...told].sort()).toEqual([...new Set(all.flat())].sort());
+});
+
+test("a card is a result that Excel takes as it is: its function may give any type of value", () => {
+  const { functions } = JSON.parse(readFileSync(join(__dirname, "../../dist/functions.json"), "utf8")) as {
+    functions: { id: string; result: Record<string, unknown>; allowCustomDataForDataTypeAny?: boolean }[];
+  };
+  const cardFunctions = functions.filter(({ id }) => id.endsWith(".CARD"));
+  expect(cardFunctions.map(({ id }) => id).sort()).toEqual(["BEND.CARD", "RUN.CARD"]);
+  for (const { result } of cardFunctions) expect([undefined, "any"]).toContain(result.type);
 });
 
 test("without cards a bend is words and a run its length", () => {

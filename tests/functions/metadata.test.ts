@@ -37,6 +37,14 @@ describe("the metadata that Excel reads", () => {
     expect(contract.filter((id) => !ids.includes(id))).toEqual([]);
   });
 
+  test("no function is volatile: the same inputs give the same result", () => {
+    const { functions: all } = JSON.parse(readFileSync(join(root, "dist/functions.json"), "utf8")) as {
+      functions: { id: string; options?: { volatile?: boolean } }[];
+    };
+    expect(all.filter(({ options }) => options?.volatile).map(({ id }) => id)).toEqual([]);
+    expect(all.some(({ options }) => options !== undefined)).toBe(true);
+  });
+
   test("is what the bundle associates", () => {
     expect([...implementations.keys()].sort()).toEqual(functions.map(({ id }) => id).sort());
   });
