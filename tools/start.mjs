@@ -52,6 +52,16 @@ const accepts = (request, encoding) =>
     .split(",")
     .some((part) => new RegExp(`^\\s*${encoding}\\s*(;\\s*q=(?!0(\\.0*)?\\s*$).*)?$`).test(part));
 
+/** Where the functions' metadata says their help is until the site is built; here it is served from this machine. */
+const HELP = "https://raceway-ledger.example/";
+
+/** The metadata with the help of this server. */
+function answerMetadata(file, request, response, headers) {
+  const scheme = "encrypted" in request.socket ? "https" : "http";
+  const here = `${scheme}://localhost:${request.socket.localPort}/`;
+  response.writeHead(200, headers).end(fs.readFileSync(file, "utf8").replaceAll(HELP, here));
+}
+
 /** The ribbon on Windows shows no icon that may not be kept. */
 const cacheOf = (pathname) => (pathname.startsWith("/icons/") ? "public, max-age=60" : "no-store");
 
@@ -69,10 +79,12 @@ function answer(request, response, headersOf) {
   }
   if (!fs.statSync(file, { throwIfNoEntry: false })?.isFile()) return response.writeHead(404).end("Not found");
   const type = types[path.extname(file)] ?? "application/octet-stream";
+  const headers = { "Content-Type": type, "Cache-Control": cacheOf(pathname), ...headersOf(file) };
+  if (pathname === "/functions.json") return answerMetadata(file, request, response, headers);
   const sent = encodings.find(({ name, ending }) => accepts(request, name) && isFresh(file, ending));
   if (sent) response.setHeader("Content-Encoding", sent.name);
   response.setHeader("Vary", "Accept-Encoding");
-  response.writeHead(200, { "Content-Type": type, "Cache-Control": cacheOf(pathname), ...headersOf(file) });
+  response.writeHead(200, headers);
   fs.createReadStream(file + (sent?.ending ?? ""))
     .on("error", () => response.destroy())
     .pipe(response);

@@ -2,7 +2,7 @@ import { Field, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { MergedMade } from "../../src/made/records/mergeMade";
 import { readRecordsText } from "../../src/made/records/recordsText";
-import { CopyText } from "../components/CopyText";
+import { CopyText } from "./CopyText";
 import { Notice } from "../components/Notice";
 import { Section } from "../components/Section";
 import { saveText } from "../components/saveText";

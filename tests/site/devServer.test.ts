@@ -23,6 +23,18 @@ test("every address of manifest.xml opens; icons may be kept", async () => {
   expect(opened.filter((address) => /help|support|shortcuts|icon-16/.test(address)).length).toBeGreaterThanOrEqual(4);
 });
 
+test("the help of every function opens from this machine, by the address that the served metadata names", async () => {
+  const response = await fetch(`${server!.address}functions.json`);
+  const { functions } = (await response.json()) as { functions: { id: string; helpUrl: string }[] };
+  expect(functions.length).toBeGreaterThan(40);
+  const closed: string[] = [];
+  for (const { id, helpUrl } of functions) {
+    const page = helpUrl.startsWith(server!.address) ? await fetch(helpUrl) : undefined;
+    if (page?.status !== 200 || !(await page.text()).includes(`CONDUIT.${id}`)) closed.push(`${id}: ${helpUrl}`);
+  }
+  expect(closed).toEqual([]);
+});
+
 test("nothing outside docs is served by way of the help", async () => {
   for (const path of ["help/..%2f..%2fpackage.json", "help/%2e%2e/%2e%2e/package.json"])
     expect((await fetch(`${server!.address}${path}`)).status).toBe(404);

@@ -1,7 +1,7 @@
 import { Field, Textarea } from "@fluentui/react-components";
 import { useRef, useState } from "react";
-import { Notice } from "./Notice";
-import { SheetButton } from "./SheetButton";
+import { Notice } from "../components/Notice";
+import { SheetButton } from "../components/SheetButton";
 import { strings } from "../strings";
 
 /** Copies a text where no file of it can be saved; it stands selected below for whom the pane may not copy. */
