@@ -14,6 +14,9 @@ export interface DiveTools {
   offer: (plan: FillCount[]) => void;
 }
 
+/** A part of a fill from which on it is rounded up. */
+const HALF = 0.5;
+
 /** Dives from each smaller program before its parent chooses anew. */
 const TRIES = 3;
 /** A new, smaller program is made when this share of the weights is left. */
@@ -115,6 +118,32 @@ export function* packRest(
     if (plan) return outward(plan);
   }
   return undefined;
+}
+
+/**
+ * The plan that a linear program cut short comes to: its whole parts, its largest fractions as far as all their pieces
+ * are still wanted, and best fit for what is left.
+ *
+ * @param counts bins that may be used, by kind; of the main one as many as it takes
+ */
+export function roundedOff({ model, simplex, fills }: Master, counts: readonly number[], work: Work): FillCount[] {
+  const left = Int32Array.from(model.demands);
+  const available = [Infinity, ...counts.slice(1)];
+  const plan: FillCount[] = [];
+  const places = [...simplex.basis.keys()].filter((place) => simplex.basis[place]! >= 0 && simplex.x[place]! > 0.4);
+  const take = (place: number, amount: number): void => {
+    const fill = fills[simplex.basis[place]!]!;
+    const count = Math.min(amount, available[fill.bin]!);
+    if (count > 0) available[fill.bin]! -= takeRepeated(fill, count, left, plan);
+  };
+  for (const place of places) take(place, Math.floor(simplex.x[place]! + 1e-4));
+  const part = (place: number): number => simplex.x[place]! % 1;
+  for (const place of places.sort((a, b) => part(b) - part(a) || a - b)) {
+    const { items, copies } = fills[simplex.basis[place]!]!;
+    if (part(place) > HALF && items.every((item, k) => left[item]! >= copies[k]!)) take(place, 1);
+  }
+  work.add(10 * simplex.rows);
+  return [...plan, ...bestFit(model, left, available, mainLast(model), work)];
 }
 
 /** Takes up to `count` such fills, trimmed as pieces run out; answers how many bins that took. */

@@ -1,6 +1,6 @@
 import { leastCounts, volumeCut } from "../model/counts";
 import type { BinCounts, Cut } from "../model/counts";
-import { dive, PACES } from "./dive";
+import { dive, PACES, roundedOff } from "./dive";
 import type { DiveTools } from "./dive";
 import { downsize } from "./downsize";
 import { Branching, suitsBranching } from "../branching/branching";
@@ -125,6 +125,7 @@ export class Search {
       aim = leastCounts(model.bins, cuts, work, tried)
     ) {
       const proof: BinCounts | undefined = yield* prove(master, aim, start > 0, tried, best, work);
+      if (!proof && work.over()) this.offer(roundedOff(master, aim.counts, work));
       if (!proof || this.proven() || work.over()) return;
       yield* this.diveFor(proof, master, start);
       if (this.proven() || work.over()) return;
