@@ -28,6 +28,10 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => browser?.close());
 
+/** Page x of y, as each page says it. */
+const pageNumbers = (pages: readonly string[]) =>
+  pages.map((text) => /page(\d+)of(\d+)/.exec(text)?.slice(1).map(Number));
+
 async function printed(title: string, table: (string | number)[][], format: string): Promise<string[]> {
   await page.setContent(bidDocument(title, table, facts));
   return pdfPages(await page.pdf({ format }));
@@ -51,9 +55,7 @@ test.each(["A4", "Letter"])(
     }
     // What is said in the title block does not stand among the lines again.
     expect(all.split("Demobidder")).toHaveLength(2);
-    expect(pages.map((text) => /page(\d+)of(\d+)/.exec(text)?.slice(1).map(Number))).toEqual(
-      pages.map((_, at) => [at + 1, pages.length]),
-    );
+    expect(pageNumbers(pages)).toEqual(pages.map((_, at) => [at + 1, pages.length]));
   },
   120_000,
 );
@@ -62,6 +64,7 @@ test("an order form goes on over pages with its headings on each, and shows no p
   const table = orderForm(demoRuns, lists);
   const pages = await printed("Order form", table, "Letter");
   expect(pages.length).toBeGreaterThan(1);
+  expect(pageNumbers(pages)).toEqual(pages.map((_, at) => [at + 1, pages.length]));
   const lines = pages.filter((text) => text.includes("EMT1"));
   expect(lines.length).toBeGreaterThan(0);
   for (const text of lines) expect(text).toContain("ItemUnitNeeded");
