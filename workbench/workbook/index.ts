@@ -3,6 +3,7 @@ import type { Book, DescribedFunctions } from "../engine";
 import { contentOfBook } from "./content/bookContent";
 import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
+import { hideEmptyColumns } from "./file/emptyColumns";
 import { withoutEmpty } from "./file/withoutEmpty";
 import { readXlsx } from "./readXlsx";
 import { valuesOnly } from "./file/valuesOnly";
@@ -20,7 +21,8 @@ export function saveXlsx(book: Book, title: string, namespace = "CONDUIT"): Prom
 
 /** The same with every result as a plain value, for programs without the add-in. */
 export function saveValuesXlsx(book: Book, title: string, namespace = "CONDUIT"): Promise<Uint8Array> {
-  return writeXlsx(withRowHeights(columnsAsShown(valuesOnly(withoutEmpty(contentOfBook(book))))), { title, namespace });
+  const written = hideEmptyColumns(withoutEmpty(contentOfBook(book)));
+  return writeXlsx(withRowHeights(columnsAsShown(valuesOnly(written))), { title, namespace });
 }
 
 /** Workbook data from the bytes of an .xlsx file, ready for `openBook` or `openHeadless`. */

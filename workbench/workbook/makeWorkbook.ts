@@ -3,6 +3,7 @@ import { openHeadless } from "../engine/headless";
 import { contentOfBook } from "./content/bookContent";
 import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
+import { hideEmptyColumns } from "./file/emptyColumns";
 import { withoutEmpty } from "./file/withoutEmpty";
 import { offerPane, type AddInFacts } from "./file/offerPane";
 import { jobContent } from "./content/jobContent";
@@ -43,7 +44,9 @@ export async function writeWorkbook(
   try {
     await book.settled();
     const live = withNotes(contentOfBook(book), content);
-    const sheets = withRowHeights(plain ? columnsAsShown(withoutEmpty(live).map(withoutAddIn)) : live);
+    const sheets = withRowHeights(
+      plain ? columnsAsShown(hideEmptyColumns(withoutEmpty(live)).map(withoutAddIn)) : live,
+    );
     const names = plain ? plainNames().map(({ name, formula }) => ({ name, formula: toFileLambda(formula) })) : [];
     const rows = sheets.reduce(
       (sum, sheet) => sum + (sheet.tables.length > 0 ? 0 : Math.max(0, sheet.cells.length - 1)),

@@ -1,4 +1,6 @@
 import { columnsAsShown } from "../../../workbench/workbook/file/columnsAsShown";
+import { withoutEmpty } from "../../../workbench/workbook/file/withoutEmpty";
+import { hideEmptyColumns } from "../../../workbench/workbook/file/emptyColumns";
 import { arialLines, arialWidth } from "../../../workbench/workbook/file/arial";
 import { setUpContent } from "../../../workbench/workbook/content/jobContent";
 import { withRowHeights } from "../../../workbench/workbook/file/dress";
@@ -41,6 +43,39 @@ test("a sheet that is as it was designed, or is somebody's own, stays as it is",
   const own = { ...takeoff(), name: "My prices" };
   const [whole] = setUpContent(["Checks"], {});
   expect(columnsAsShown([own, whole!])).toEqual([own, whole]);
+});
+
+test("tables nobody has written in and results that only wait leave no page; one row and a result do", () => {
+  const sheets = setUpContent(["Runs", "Prices", "Labor", "Progress", "Schedule"], {
+    rows: { Prices: [{ Item: "Box" }] },
+  });
+  const results = [
+    ["Progress", [["Write what was made into Made, a row for each time: it is counted here."]]],
+    [
+      "Schedule",
+      [
+        ["Run", "Piece"],
+        ["A", 1],
+      ],
+    ],
+  ] as const;
+  const worked = sheets.map((sheet) => {
+    const shown = results.find(([name]) => name === sheet.name)?.[1];
+    return shown ? { ...sheet, cells: shown.map((row) => row.map((value) => ({ value }))) } : sheet;
+  });
+  expect(withoutEmpty(worked).map(({ name }) => name)).toEqual(["Schedule", "Prices"]);
+});
+
+test("columns of Runs with nothing in them are out of sight on paper, and no others; other tables keep theirs", () => {
+  const [runs, prices] = setUpContent(["Runs", "Prices"], {
+    rows: { Runs: [{ Run: "A", Raceway: "EMT", Size: "1", Route: "up 4'", Crew: "B" }], Prices: [{ Item: "Box" }] },
+  });
+  const [printed, list] = hideEmptyColumns([runs!, prices!]);
+  const shown = printed!.cells[0]!.filter((_, at) => !printed!.columns[at]!.hidden).map((cell) => cell!.value);
+  const computed = ["Length in.", "Bends", "Degrees", "Check"];
+  expect(shown).toEqual(["Run", "Raceway", "Size", "Route", "Crew", ...computed]);
+  expect(printed!.cells).toEqual(runs!.cells);
+  expect(list).toEqual(prices);
 });
 
 test("rows are as high as their words, and programs with other fonts may measure anew; words stand at the top", async () => {

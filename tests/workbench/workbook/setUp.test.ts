@@ -48,3 +48,44 @@ test("the demo is what Set up makes with the same rows: sheets, formats, widths,
   made.close();
   demo.close();
 });
+
+/** What the format of a column must show of its unit, said by hand. */
+const UNITS: Readonly<Record<string, RegExp>> = {
+  "Cut length": /in\./,
+  Mark: /in\./,
+  "Length in.": /in\./,
+  Radius: /in\./,
+  Deduct: /in\./,
+  "Room above": /in\./,
+  "Reach ahead": /in\./,
+  Angle: /°/,
+  Dial: /°/,
+  Degrees: /°/,
+  Price: /\$/,
+  "Unit price": /\$/,
+  Extension: /\$/,
+};
+
+test("no number is shown raw: a long fraction has a format that rounds it, and lengths, angles and money their unit", async () => {
+  const demo = openHeadless(builtFunctions(), demoData());
+  await demo.book.settled();
+  const numbers = contentOfBook(demo.book).flatMap(({ name, cells, columns }) =>
+    asSeen(name, cells, columns).flatMap(({ at, value, look }) => {
+      const header = String(cells[0]?.[Number(at.split(",").at(-1))]?.value ?? "");
+      return typeof value === "number" ? [{ at, header, value, format: look.format ?? "General" }] : [];
+    }),
+  );
+  demo.close();
+  // A person's 9.1 or 0.0625 may stand as it is; 86.7261544226 may not.
+  const isLong = (value: number) => Number(value.toFixed(4)) !== value;
+  const raw = numbers.filter(({ value, format }) => isLong(value) && /^(General|@)$/.test(format));
+  expect(raw).toEqual([]);
+  for (const [header, unit] of Object.entries(UNITS)) {
+    const formats = new Set(numbers.filter((number) => number.header === header).map(({ format }) => format));
+    expect({ header, count: formats.size > 0, without: [...formats].filter((format) => !unit.test(format)) }).toEqual({
+      header,
+      count: true,
+      without: [],
+    });
+  }
+});
