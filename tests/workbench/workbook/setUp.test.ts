@@ -1,4 +1,5 @@
 import { setUp } from "../../../taskpane/excel";
+import { INPUTS } from "../../../taskpane/workbook/design/sheets";
 import { TABS } from "../../../taskpane/workbook/items";
 import { DEMO_ITEM, DEMO_ROWS } from "../../../workbench/demo/demoBook";
 import { demoData } from "../../../workbench/demo/demoData";
@@ -47,6 +48,21 @@ test("the demo is what Set up makes with the same rows: sheets, formats, widths,
   }
   made.close();
   demo.close();
+});
+
+test("no result reads a computed column, nor a table with one whole: nothing can become its own input", () => {
+  const formulas = setUpSheets(TABS).flatMap(({ sheet, cells }) =>
+    cells.flat().flatMap((cell) => (String(cell).startsWith("=") && sheet !== "Runs" ? [[sheet, String(cell)]] : [])),
+  );
+  const inputs = `Runs[[#All],[Run]:[${INPUTS.Runs.at(-1)}]]`;
+  const computed = /\[(Length in\.|Bends|Degrees|Check)\]/;
+  const reading = formulas.filter(([, formula]) => formula!.includes("Runs["));
+  expect(reading.length).toBeGreaterThan(10);
+  for (const [sheet, formula] of reading) {
+    const ranges = formula!.match(/Runs\[(?:\[[^\]]*\][,:]?)+\]|Runs\[[^\]]*\]/g) ?? [];
+    expect({ sheet, ranges: [...new Set(ranges)] }).toEqual({ sheet, ranges: [inputs] });
+    expect(formula).not.toMatch(computed);
+  }
 });
 
 /** What the format of a column must show of its unit, said by hand. */
