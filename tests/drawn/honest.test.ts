@@ -84,7 +84,7 @@ test("four bends of 45° that bring the run back to its line are a saddle; 90s t
 });
 
 describe("a list of points", () => {
-  const text = `Run,Raceway,Size,X,Y,Z\nA,EMT,3/4,0,0,0\nA,,,0,0,40\nA,,,"8' 0""",0,40\nB,EMT,1/2,5,5,5\nC,EMT,1/2,x,0,0\n`;
+  const text = `Run,Raceway,Size,X,Y,Z\nA,EMT,3/4,0,0,0\nA,,,0,0,40 in\nA,,,"8' 0""",0,40 in\nB,EMT,1/2,5 in,5 in,5 in\nC,EMT,1/2,x,0,0\n`;
 
   test("comes in by the same road; a bad row and a lonely point are told", () => {
     const { rows, notRead } = rowsOf(text, 1, "points.csv");
@@ -105,4 +105,27 @@ describe("a list of points", () => {
       'p.csv must have the column "Up"; the header row reads "Run", "East", "North".',
     );
   });
+});
+
+test("a list of points in feet and inches is one of inches; a number without a unit in it is not guessed", () => {
+  const list = (third: string) =>
+    `Run,East,North,Up,Raceway,Size\nA,0,0,0,EMT,1/2\nA,0,0,"4'",,\nA,"10'",0,${third},,\n`;
+  // 4 ft up and 10 ft east.
+  expect(rowsOf(list(`"4'"`), undefined, "a.csv").rows).toMatchObject([{ route: "up 48, east 120" }]);
+  const { rows, notRead } = rowsOf(list("4"), undefined, "a.csv");
+  expect(rows).toEqual([]);
+  expect(notRead.map(({ what, why }) => `${what}: ${why}`)).toEqual([
+    "row 4: Up is 4 without a unit, and other rows have one",
+    "run: a row of it cannot be read",
+  ]);
+});
+
+test("a run of which a point cannot be read is left out, not drawn past it; the others come", () => {
+  const text = "Run,East,North,Up,Raceway,Size\nA,0,0,0,EMT,1/2\nA,0,0,\nA,120,0,48\nB,0,0,0,EMT,1/2\nB,90,0,0\n";
+  const { rows, notRead } = rowsOf(text, 1, "a.csv");
+  expect(rows.map(({ run }) => run)).toEqual(["B"]);
+  expect(notRead.map(({ layer, why }) => `${layer}: ${why}`)).toEqual([
+    "A: Up is empty",
+    "A: a row of it cannot be read",
+  ]);
 });

@@ -15,8 +15,9 @@ export const POINT_COLUMNS: readonly Column[] = [
 ];
 
 /**
- * Reads a list of points as a drawing: the points of a run follow one another and are its line. Plain numbers are in the
- * list's unit, lengths with a unit of their own (`12' 6"`) in that.
+ * Reads a list of points as a drawing: the points of a run follow one another and are its line. Either all coordinates are
+ * plain numbers in the list's unit, or all but zeros say their own (`12' 6"`), which makes the list one of inches. A run
+ * that has a row which cannot be read is left out whole: without that point it would be another run.
  *
  * @param cells with a header row; a run's raceway and size stand in any of its rows
  * @throws InputError when a needed column is missing
@@ -27,7 +28,9 @@ export function readPoints(cells: readonly (readonly unknown[])[], source: strin
     source,
     POINT_COLUMNS.map((column) => ({ ...column, zero: true })),
   );
+  const hasUnits = rows.some((row) => AXES.some((axis) => saysUnit(row.get(axis))));
   const runs = new Map<string, Vec3[]>();
+  const broken = new Set<string>();
   const conduits = new Map<string, { raceway: string; size: string }>();
   const notRead: NotRead[] = [];
   let decimals = 0;
@@ -35,7 +38,7 @@ export function readPoints(cells: readonly (readonly unknown[])[], source: strin
     const name = String(row.get("Run") ?? "").trim();
     try {
       if (name === "") throw new InputError("it names no run");
-      const texts = ["East", "North", "Up"].map((axis) => coordinate(row.get(axis), axis));
+      const texts = AXES.map((axis) => coordinate(row.get(axis), axis, hasUnits));
       const point = texts.map((text) => Number(text)) as unknown as Vec3;
       decimals = Math.max(decimals, ...texts.map((text) => Math.min(8, /\.(\d*?)0*$/.exec(text)?.[1]?.length ?? 0)));
       runs.set(name, [...(runs.get(name) ?? []), point]);
@@ -43,21 +46,40 @@ export function readPoints(cells: readonly (readonly unknown[])[], source: strin
       if (said.raceway !== "" || said.size !== "") conduits.set(name, said);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
+      broken.add(name);
       notRead.push({ layer: name, what: `row ${row.rowNumber}`, why: error.message, times: 1 });
     }
   }
   const lines: DrawnLine[] = [];
   for (const [layer, points] of runs) {
-    if (points.length > 1) lines.push({ layer, handle: "", points });
+    if (broken.has(layer)) notRead.push({ layer, what: "run", why: "a row of it cannot be read", times: 1 });
+    else if (points.length > 1) lines.push({ layer, handle: "", points });
     else notRead.push({ layer, what: "run", why: "it has a single point; a line takes two", times: 1 });
   }
-  return { unit: null, decimals, lines, points: [], notRead, conduits };
+  return { unit: hasUnits ? 1 : null, decimals, lines, points: [], notRead, conduits };
 }
 
-/** A coordinate as a plain number; one with a unit is not mixed with the list's. */
-function coordinate(cell: unknown, axis: string): string {
+const AXES = ["East", "North", "Up"] as const;
+
+/** True for a length that says its unit. */
+function saysUnit(cell: unknown): boolean {
   const text = String(cell ?? "").trim();
-  if (text !== "" && Number.isFinite(Number(text))) return text;
+  if (text === "" || Number.isFinite(Number(text))) return false;
+  try {
+    toInches(text, "");
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A coordinate as a plain number; in a list whose lengths say their unit [in] one without is not guessed. */
+function coordinate(cell: unknown, axis: string, hasUnits: boolean): string {
+  const text = String(cell ?? "").trim();
   if (text === "") throw new InputError(`${axis} is empty`);
+  if (Number.isFinite(Number(text))) {
+    if (!hasUnits || Number(text) === 0) return text;
+    throw new InputError(`${axis} is ${text} without a unit, and other rows have one`);
+  }
   return String(toInches(text, axis));
 }
