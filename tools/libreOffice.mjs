@@ -103,7 +103,8 @@ async function main() {
       if ((await workbook([...options, csv, file], { draw, addIn })) !== 0) throw new Error(`${file} was not written.`);
       await compare(file, folder, name === "plain");
     }
-    for (const name of fs.readdirSync(samples)) await compare(path.join(samples, name), folder, false);
+    for (const name of fs.readdirSync(samples).filter((each) => each.endsWith(".xlsx")))
+      await compare(path.join(samples, name), folder, false);
   } finally {
     fs.rmSync(folder, { recursive: true, force: true });
   }
