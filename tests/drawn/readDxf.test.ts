@@ -200,3 +200,19 @@ test("blocks that hold each other end, and are told", () => {
   const { notRead } = readDxf(dxfOf([0, "INSERT", 8, "A", 2, "B", 10, 0, 20, 0, 30, 0], before));
   expect(notRead.map(notReadWords)).toEqual(["A: INSERT: its blocks hold each other"]);
 });
+
+// AutoCAD DXF reference, header, $INSUNITS.
+test.each([
+  [1, 1],
+  [2, 12],
+  [4, 1 / 25.4],
+  [5, 1 / 2.54],
+  [6, 1 / 0.0254],
+  [0, null],
+])("a drawing whose $INSUNITS is %d has a unit of %d in.", (code, inches) => {
+  const text = dxfOf(polyline("A EMT 1/2", [0, 0, 0], [80, 0, 0])).replace(
+    "$INSUNITS\n70\n1\n",
+    `$INSUNITS\n70\n${code}\n`,
+  );
+  expect(readDxf(text).unit).toBe(inches);
+});
