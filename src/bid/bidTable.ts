@@ -94,7 +94,10 @@ const wordsOf = (name: string, cell: unknown): string =>
   /\bdate\b/i.test(name) ? dayText(cell) : String(cell ?? "").trim();
 
 function readUnit(cell: unknown): BidUnit {
-  const text = String(cell ?? "").toLowerCase().replace(/\s+/g, " ").trim(); // prettier-ignore
+  const text = String(cell ?? "")
+    .toLowerCase()
+    .replace(/\s+/g, " ")
+    .trim();
   const unit = BID_UNITS.find((known) => known === text) ?? OTHER_WORDS[text];
   if (unit) return unit;
   throw new InputError(`Unit must be ${BID_UNITS.slice(0, -1).join(", ")} or total; got ${quoteValue(cell)}.`);

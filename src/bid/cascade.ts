@@ -114,9 +114,13 @@ function leftOut(table: readonly BidLine[], { material, hours, costs }: BidBase)
   const has = (unit: BidLine["unit"]): boolean => table.some((line) => line.unit === unit);
   const words = (what: string, unit: string): string => `left out: ${what}; no line of the bid has the Unit ${unit}`;
   return [
-    ...(!has("material") && sumOf(material) !== 0 ? [words(`material of ${showMoney(moneyOf(sumOf(material)))}`, "material")] : []), // prettier-ignore
+    ...(!has("material") && sumOf(material) !== 0
+      ? [words(`material of ${showMoney(moneyOf(sumOf(material)))}`, "material")]
+      : []),
     ...(!has("per hour") && sumOf(hours) > 0 ? [words(`${show(sumOf(hours), 2)} h of labor`, "per hour")] : []),
-    ...(!has("costs") && sumOf(costs) !== 0 ? [words(`job costs of ${showMoney(moneyOf(sumOf(costs)))}`, "costs")] : []), // prettier-ignore
+    ...(!has("costs") && sumOf(costs) !== 0
+      ? [words(`job costs of ${showMoney(moneyOf(sumOf(costs)))}`, "costs")]
+      : []),
     ...table
       .filter(({ unit, value }) => value === undefined && ["per hour", "%", "margin %", "lump sum"].includes(unit))
       .map(({ name }) => `not filled in: ${name}`),

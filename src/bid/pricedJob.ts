@@ -59,8 +59,14 @@ export function pricedJob(runs: unknown, ranges: JobLists): PricedJob {
   return {
     ...{ job, works, lines, labor, factors, counts },
     problems: [
-      ...lacking(LACKING.prices, lines.flatMap((entry) => entry.noPrice ?? [])), // prettier-ignore
-      ...lacking(LACKING.labor, lines.flatMap((entry) => entry.noLabor)), // prettier-ignore
+      ...lacking(
+        LACKING.prices,
+        lines.flatMap((entry) => entry.noPrice ?? []),
+      ),
+      ...lacking(
+        LACKING.labor,
+        lines.flatMap((entry) => entry.noLabor),
+      ),
       ...problems.map(({ name, message }) => `not counted: ${name}: ${message}`),
       ...notRead(job, job.rules, stock, prices, labor, factors, counts, allowances).map(
         (words) => `not read: ${words}`,

@@ -39,10 +39,16 @@ export function recap(runs: unknown, bid: unknown, ranges: RecapRanges = {}): Jo
     costs.map(({ cell }) => by.map(cell)),
   );
   const places = new Map(base.groups.map((cells, place) => [labelKey(cells), place]));
-  const costCents = costs.reduce<Cents>((sum, { cents, cell }) => {
-    const place = places.get(labelKey(by.map(cell)));
-    return addParts(sum, sum.map((_, other) => (other === place ? cents : 0))); // prettier-ignore
-  }, base.groups.map(() => 0)); // prettier-ignore
+  const costCents = costs.reduce<Cents>(
+    (sum, { cents, cell }) => {
+      const place = places.get(labelKey(by.map(cell)));
+      return addParts(
+        sum,
+        sum.map((_, other) => (other === place ? cents : 0)),
+      );
+    },
+    base.groups.map(() => 0),
+  );
   const worked = cascade(table.lines, {
     ...{ material: base.material, addedHours: base.addedHours, costs: costCents },
     hours: base.hours.map((hours, place) => hours + base.addedHours[place]!),

@@ -8,9 +8,12 @@ export interface Room3 {
 
 /** True when two rooms have a point in common. */
 export const roomsMeet = (a: Room3, b: Room3): boolean =>
-  a.low[0] <= b.high[0] && b.low[0] <= a.high[0] &&
-  a.low[1] <= b.high[1] && b.low[1] <= a.high[1] &&
-  a.low[2] <= b.high[2] && b.low[2] <= a.high[2]; // prettier-ignore
+  a.low[0] <= b.high[0] &&
+  b.low[0] <= a.high[0] &&
+  a.low[1] <= b.high[1] &&
+  b.low[1] <= a.high[1] &&
+  a.low[2] <= b.high[2] &&
+  b.low[2] <= a.high[2];
 
 /**
  * Every two of some things that have rooms which meet, by their places, the lower first; each pair once.
@@ -21,7 +24,9 @@ export const roomsMeet = (a: Room3, b: Room3): boolean =>
  * @param rooms those of each thing
  */
 export function* boxPairs(rooms: readonly (readonly Room3[])[]): Generator<readonly [number, number]> {
-  const sides = rooms.flatMap((own) => own.map(({ low, high }) => Math.max(high[0] - low[0], high[1] - low[1], high[2] - low[2]))); // prettier-ignore
+  const sides = rooms.flatMap((own) =>
+    own.map(({ low, high }) => Math.max(high[0] - low[0], high[1] - low[1], high[2] - low[2])),
+  );
   const cell = Math.max(1, sides.reduce((sum, side) => sum + side, 0) / Math.max(1, sides.length));
   const grid = new Map<string, { thing: number; room: Room3 }[]>();
   const told = new Set<number>();

@@ -8,7 +8,10 @@ import type { Bar, OverviewPart } from "./part";
 export function wasteBySize(job: Job, stock: unknown): OverviewPart {
   const { planned, unplanned } = plannedJob(job, { stock });
   const bars = planned.map(({ title, plan, grid }): Bar => {
-    const [waste, length] = [plan.waste, plan.stockLength].map((steps) => stepsToInches(steps, grid) / 12) as [number, number]; // prettier-ignore
+    const [waste, length] = [plan.waste, plan.stockLength].map((steps) => stepsToInches(steps, grid) / 12) as [
+      number,
+      number,
+    ];
     return {
       label: title,
       amount: waste,

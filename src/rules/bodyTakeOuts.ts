@@ -41,7 +41,8 @@ export const ruleOfBody = ({ body, raceway, size }: Omit<BodyTakeOut, keyof Take
  * @example readTakeOut("1-1/2, 2-1/4", "Take-out LB EMT 1") //=> { in: 1.5, out: 2.25 }
  */
 export function readTakeOut(cell: unknown, name: string): TakeOut {
-  const parts = typeof cell === "number" ? [cell] : String(cell ?? "").split(/,|;|\band\b/).map((part) => part.trim()); // prettier-ignore
+  const words = String(cell ?? "").split(/,|;|\band\b/);
+  const parts = typeof cell === "number" ? [cell] : words.map((part) => part.trim());
   if (parts.length > 2 || parts.some((part) => part === "")) {
     throw new InputError(
       `"${name}" must be a length, or two for where the run comes in and where it goes on, as in 1-1/2, 2-1/4; got ${quoteValue(cell)}.`,

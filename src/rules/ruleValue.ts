@@ -102,7 +102,13 @@ function sized(word: string | undefined, limits: Limits): Reader {
 
 function oneOf(...words: string[]): Reader {
   return (cell, name) => {
-    const word = words.find((known) => known === String(cell ?? "").trim().toLowerCase()); // prettier-ignore
+    const word = words.find(
+      (known) =>
+        known ===
+        String(cell ?? "")
+          .trim()
+          .toLowerCase(),
+    );
     if (word === undefined) throw mistake(name, inWords(words), cell);
     return word;
   };

@@ -188,8 +188,9 @@ const hiddenRows = (sheet: ItemName): number[] => {
   return [1, 2, 3, 4, 5].filter((row) => grid.getRowFiltered(row));
 };
 
-/** A new row of Runs gets the formulas of its table: four columns at the right. */
+/** A new row of Runs gets the formulas of its table, in the columns that are worked out. */
 const isFormulaOfRuns = (at: string): boolean => {
   const [, letters, row] = /^Runs!([A-Z]+)(\d+)$/.exec(at) ?? [];
-  return row === "5" && ["AD", "AE", "AF", "AG"].includes(letters!);
+  const header = String(contents()[`Runs!${letters}1`]);
+  return row === "5" && ["Length in.", "Bends", "Degrees", "Check"].includes(header);
 };

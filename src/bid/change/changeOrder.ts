@@ -8,7 +8,18 @@ import { Shares } from "../shares";
 
 type Cell = string | number;
 
-const HEADERS = ["Change", "Item or line", "Unit", "Before", "After", "Difference", "Unit price", "Amount", "Hours", "Note"]; // prettier-ignore
+const HEADERS = [
+  "Change",
+  "Item or line",
+  "Unit",
+  "Before",
+  "After",
+  "Difference",
+  "Unit price",
+  "Amount",
+  "Hours",
+  "Note",
+];
 
 /** Less of a quantity than this is none [ft, pieces or h]. */
 const NONE = 1e-9;

@@ -97,7 +97,11 @@ export class Branching {
 
   private add(pieces: readonly number[]): boolean {
     const rows = [...pieces].sort((a, b) => a - b);
-    const column = this.simplex.addColumn(rows, rows.map(() => 1), 1); // prettier-ignore
+    const column = this.simplex.addColumn(
+      rows,
+      rows.map(() => 1),
+      1,
+    );
     if (column !== undefined) this.fills[column] = new Set(rows);
     return column !== undefined;
   }

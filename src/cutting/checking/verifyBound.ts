@@ -39,11 +39,19 @@ export function checkBound(request: CutRequest, plan: CutPlan): string[] {
     return { worths, need: worthOfAll(list, wanted.demands) };
   };
   // Often the weight alone tells it; tables are large where lengths are many.
-  const rough = prices.map((list) => claim(list, kinds.map(({ room }) => worthByWeight(wanted, list, room)))); // prettier-ignore
+  const rough = prices.map((list) =>
+    claim(
+      list,
+      kinds.map(({ room }) => worthByWeight(wanted, list, room)),
+    ),
+  );
   if (!canSatisfy(kinds, rough, budget)) return [];
   const claims = prices.map((list) => {
     const table = mostWorth(wanted, list, Math.max(...kinds.map((kind) => kind.room)));
-    return claim(list, kinds.map(({ room }) => table[room]!)); // prettier-ignore
+    return claim(
+      list,
+      kinds.map(({ room }) => table[room]!),
+    );
   });
   return canSatisfy(kinds, claims, budget) ? [`the certificate does not prove the bound ${plan.bound}`] : [];
 }

@@ -98,7 +98,12 @@ function reachOf(runs: readonly StandingRun[], eye: Projection): [Flat, Flat] | 
       }
     }
   }
-  return left > right ? undefined : [[left, low], [right, high]]; // prettier-ignore
+  return left > right
+    ? undefined
+    : [
+        [left, low],
+        [right, high],
+      ];
 }
 
 /** The farthest run first, by the middle of its ends; the chosen one last. */
@@ -117,7 +122,9 @@ function nameRuns(
 ): void {
   for (const { name, row, paths } of runs) {
     if (runs.length > NAMED && row !== chosen) continue;
-    const spots = paths.flatMap(({ points }) => points.slice(1).map((point, leg) => halfway(page(point), page(points[leg]!)))); // prettier-ignore
+    const spots = paths.flatMap(({ points }) =>
+      points.slice(1).map((point, leg) => halfway(page(point), page(points[leg]!))),
+    );
     const around = spots.flatMap(([x, y]) => [
       { at: [x, y - 10] as Spot, anchor: "middle" as const },
       { at: [x, y + 12] as Spot, anchor: "middle" as const },
@@ -134,12 +141,16 @@ const halfway = ([a, b]: Spot, [c, d]: Spot): Spot => [(a + c) / 2, (b + d) / 2]
 function pointOut(sketch: Sketch, at: Spot, number: number): void {
   sketch.circle(at, 9, "highlight");
   const [x, y] = at;
-  sketch.label(String(number), [
-    { at: [x + 16, y - 10], anchor: "start" },
-    { at: [x - 16, y - 10], anchor: "end" },
-    { at: [x + 16, y + 12], anchor: "start" },
-    { at: [x - 16, y + 12], anchor: "end" },
-  ], "strong"); // prettier-ignore
+  sketch.label(
+    String(number),
+    [
+      { at: [x + 16, y - 10], anchor: "start" },
+      { at: [x - 16, y - 10], anchor: "end" },
+      { at: [x + 16, y + 12], anchor: "start" },
+      { at: [x - 16, y + 12], anchor: "end" },
+    ],
+    "strong",
+  );
 }
 
 /** What each color and dash means, in rows as wide as the page. */
@@ -148,7 +159,14 @@ function drawKinds(sketch: Sketch, kinds: readonly string[]): void {
   kinds.forEach((kind, index) => {
     const room = 34 + textWidth(kind) + 14;
     if (x > EDGE && x + room > sketch.width) [x, y] = [EDGE, y + LINE_HEIGHT + 2];
-    sketch.line([[x, y], [x + 28, y]], "conduit-thin", { hue: index + 1 }); // prettier-ignore
+    sketch.line(
+      [
+        [x, y],
+        [x + 28, y],
+      ],
+      "conduit-thin",
+      { hue: index + 1 },
+    );
     sketch.text(kind, [x + 34, y], "start");
     x += room;
   });
@@ -157,7 +175,13 @@ function drawKinds(sketch: Sketch, kinds: readonly string[]): void {
 /** How many runs there are of each kind, and how much room they take. */
 function describe(runs: readonly StandingRun[], kinds: readonly string[], show: ShowLength): string {
   if (runs.length === 0) return "No run says where it begins.";
-  const counts = kinds.map((kind) => `${kind}: ${runs.filter((run) => run.kind === kind).map(({ name }) => name).join(", ")}`); // prettier-ignore
+  const counts = kinds.map(
+    (kind) =>
+      `${kind}: ${runs
+        .filter((run) => run.kind === kind)
+        .map(({ name }) => name)
+        .join(", ")}`,
+  );
   const points = runs.flatMap(({ paths }) => paths.flatMap((path) => path.points));
   const [wide, deep, high] = ([0, 1, 2] as const).map((axis) => {
     const values = points.map((point) => point[axis]);

@@ -33,8 +33,11 @@ export const placedRows: (row: RunRow, rules: RuleBook) => readonly RunRow[] | s
   return places.map(({ area, times }): RunRow => {
     const called = area === "" ? name : `${name} (${area})`;
     const placed: Run = {
-      ...{ ...run, name: called, area: area || run.area },
-      ...{ quantity: run.quantity * times, placed: times },
+      ...run,
+      name: called,
+      area: area || run.area,
+      quantity: run.quantity * times,
+      placed: times,
     };
     return { rowNumber, name: called, run: placed };
   });

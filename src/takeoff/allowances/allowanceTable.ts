@@ -57,7 +57,9 @@ function readAllowance(row: TableRow): Allowance {
 }
 
 const lookUpUnit = (cell: unknown): string => {
-  const word = String(cell ?? "").trim().toLowerCase(); // prettier-ignore
+  const word = String(cell ?? "")
+    .trim()
+    .toLowerCase();
   return word === "percent" ? "%" : word;
 };
 

@@ -98,7 +98,9 @@ const [MOST_SIZES, LARGEST] = [6, 100_000];
 /** Whole numbers parted by commas or the word or. */
 function readPackages(cell: unknown): number[] {
   if (cell === null) return [];
-  const sizes = String(cell).split(/[,;]|\bor\b/).map((part) => asNumber(part.trim())); // prettier-ignore
+  const sizes = String(cell)
+    .split(/[,;]|\bor\b/)
+    .map((part) => asNumber(part.trim()));
   const isSize = (size: number | undefined): size is number =>
     size !== undefined && Number.isInteger(size) && size >= 1 && size <= LARGEST;
   if (sizes.every(isSize) && sizes.length <= MOST_SIZES) return [...new Set(sizes)];

@@ -177,7 +177,7 @@ function unusedRows(list: ListName, unused: readonly Unused[]): Cell[][] {
   const left = unused.length - named.length;
   return [
     ...named.map(({ name, rowNumber, meant }): Cell[] => {
-      const finding = meant ? `row ${rowNumber} matches nothing: did you mean ${meant}?` : `row ${rowNumber} matches nothing in this job`; // prettier-ignore
+      const finding = meant ? `row ${rowNumber} matches nothing: did you mean ${meant}?` : `row ${rowNumber} matches nothing in this job`;
       return [list, name, "", "", finding, meant ?? ""];
     }),
     ...(left > 0 ? [[list, `and ${left} more rows`, "", "", "match nothing in this job", ""]] : []),

@@ -37,6 +37,9 @@ function spelled(name: string): { letters: string; sorted: string; numbers: stri
     sorted: [...letters].sort().join(" "),
     numbers: words.filter(isNumber).sort().join(" "),
     words: letters.length,
-    short: letters.filter((word) => word.length <= SHORT).sort().join(" "), // prettier-ignore
+    short: letters
+      .filter((word) => word.length <= SHORT)
+      .sort()
+      .join(" "),
   };
 }

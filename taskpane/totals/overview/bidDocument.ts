@@ -69,7 +69,8 @@ const isTitle = (row: readonly Cell[], words: TitleWords): boolean =>
   words.some(([name, said]) => row[0] === name && row[1] === said);
 
 /** What is told below the lines has no number. */
-const isNote = (row: readonly Cell[]): boolean => row.every((value) => typeof value !== "number" || value === 0) && /^(note|not read|not counted)/.test(String(row[0])); // prettier-ignore
+const isNote = (row: readonly Cell[]): boolean =>
+  row.every((value) => typeof value !== "number" || value === 0) && /^(note|not read|not counted)/.test(String(row[0]));
 
 const isSum = (row: readonly Cell[]): boolean => /total/i.test(String(row[0]));
 

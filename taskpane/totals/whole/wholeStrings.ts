@@ -20,8 +20,12 @@ export const wholeStrings = {
   notSaved:
     "This Excel lets a pane save no file, as on a Mac. In Excel on the web or on Windows the picture can be saved.",
   saved: (name: string) => `Saved as ${name} with your downloads.`,
-  clashes: (count: number) => (count === 0 ? "No two of these runs take the same place." : `${many(count, "pair of runs takes", "pairs of runs take")} the same place`), // prettier-ignore
+  clashes: (count: number) =>
+    count === 0
+      ? "No two of these runs take the same place."
+      : `${many(count, "pair of runs takes", "pairs of runs take")} the same place`,
   more: "There are more; these are the first.",
   clash: (apart: string, needed: string) => `${apart} center to center where they need ${needed}`,
-  where: (along: string, one: string, other: string, at: string) => `${along} along ${one}, ${other} along the other, at ${at} east, north and up`, // prettier-ignore
+  where: (along: string, one: string, other: string, at: string) =>
+    `${along} along ${one}, ${other} along the other, at ${at} east, north and up`,
 };
