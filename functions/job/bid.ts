@@ -210,9 +210,9 @@ export function jobHours(
 }
 
 /**
- * A job at a glance, to draw charts from: feet of conduit by size and area, material by class, the lines of the bid, hours by crew and week, waste and progress; spills with a header row.
+ * A job at a glance, to draw charts from: feet of conduit, material by class, the lines of the bid, hours, waste and progress; spills with a header row.
  *
- * Every number is that of JOB.TAKEOFF, JOB.RECAP, JOB.HOURS, JOB.CUTS and JOB.PROGRESS; a part with nothing in it says why. Weeks begin on Monday (ISO 8601).
+ * Feet are told by size and by area, hours by crew and by week. Every number is that of JOB.TAKEOFF, JOB.RECAP, JOB.HOURS, JOB.CUTS and JOB.PROGRESS; a part with nothing in it says why. Weeks begin on Monday (ISO 8601).
  * Example: =CONDUIT.JOB.OVERVIEW(Runs[#All], Prices[#All]) //=> Part, What, Unit, Amount, Note
  * Source: derived, as the functions it adds up.
  * @customfunction JOB.OVERVIEW

@@ -6,7 +6,7 @@ import { readBundle } from "../commandLine/readBundle";
 import { demoRuns } from "../demo/ferryTerminal";
 import { decodeText, readCsv, tableToCsv } from "./csv/csv";
 import { makeWorkbook } from "./makeWorkbook";
-import type { AddInFacts } from "./file/offerPane";
+import type { AddInFacts } from "./file/besides/offerPane";
 import { runsFromCsv } from "./csv/runsFromCsv";
 import { runsFromDrawing } from "./drawing/runsFromDrawing";
 import type { DrawPng } from "./content/ticketSheets";

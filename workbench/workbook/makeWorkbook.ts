@@ -5,7 +5,7 @@ import { columnsAsShown } from "./file/columnsAsShown";
 import { withRowHeights } from "./file/dress";
 import { hideEmptyColumns } from "./file/emptyColumns";
 import { withoutEmpty } from "./file/withoutEmpty";
-import { offerPane, type AddInFacts } from "./file/offerPane";
+import { offerPane, type AddInFacts } from "./file/besides/offerPane";
 import { jobContent } from "./content/jobContent";
 import { openData } from "./openData";
 import { plainNames, plainSheet, toFileLambda } from "./file/plainSheet";

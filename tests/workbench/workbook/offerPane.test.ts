@@ -5,7 +5,7 @@ import { join, posix } from "node:path";
 import { unzipSync } from "fflate";
 import { openHeadless } from "../../../workbench/engine/headless";
 import { makeWorkbook, openXlsx, runsFromCsv } from "../../../workbench/workbook";
-import { offerPane } from "../../../workbench/workbook/file/offerPane";
+import { offerPane } from "../../../workbench/workbook/file/besides/offerPane";
 import { builtFunctions } from "./demoFile";
 import { partOf, readWithExcelJs, shownValues } from "./otherReader";
 

@@ -2,7 +2,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { columnLetters } from "../../../taskpane/workbook/address";
 import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
-import { ownSizes } from "./pictures";
+import { ownSizes } from "./besides/pictures";
 import type { ContentTable, SheetContent } from "../content/sheetContent";
 
 /**

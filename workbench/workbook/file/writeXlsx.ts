@@ -6,8 +6,8 @@ import { blockAddress } from "../address";
 import { toFileFormula } from "./fileFormula";
 import { finishFile } from "./finishFile";
 import { DIGIT, fileStyle, usualFont } from "./looks";
-import { isOverview, overviewCharts } from "./overviewCharts";
-import { fileImage } from "./pictures";
+import { isOverview, overviewCharts } from "./besides/overviewCharts";
+import { fileImage } from "./besides/pictures";
 import type { ContentCell, Look, SheetContent } from "../content/sheetContent";
 
 /** What is written about the workbook itself. */

@@ -1,6 +1,6 @@
 import type { WriteSheet } from "hucre/xlsx";
-import { PICTURE_DOWN } from "../../../src/drawing/ticket/blocks";
-import type { Picture } from "../content/sheetContent";
+import { PICTURE_DOWN } from "../../../../src/drawing/ticket/blocks";
+import type { Picture } from "../../content/sheetContent";
 
 type FileImage = NonNullable<WriteSheet["images"]>[number];
 

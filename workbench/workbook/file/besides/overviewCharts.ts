@@ -1,7 +1,7 @@
 import type { SheetChart } from "hucre/xlsx";
-import { OVERVIEW_HEADERS } from "../../../src/overview/overview";
-import { cellName } from "../../../taskpane/workbook/address";
-import type { SheetContent } from "../content/sheetContent";
+import { OVERVIEW_HEADERS } from "../../../../src/overview/overview";
+import { cellName } from "../../../../taskpane/workbook/address";
+import type { SheetContent } from "../../content/sheetContent";
 
 /** Where charts stand: two beside each other, right of the table. */
 const [FIRST_COLUMN, ACROSS, WIDE, HIGH] = [6, 2, 7, 15] as const;
