@@ -15,7 +15,7 @@ import { readRuns } from "../shop/run/runsTable";
 import { writeStart } from "../shop/cells/start";
 import type { ShoeBook } from "../shop/shoe/shoeBook";
 import { radiusOf } from "../shop/shoe/springback";
-import { isUserError } from "../units/errors";
+import { InputError, isUserError } from "../units/errors";
 import { formatLength } from "../units/length";
 import { naturalOrder } from "../units/names/naturalOrder";
 import { compare, type Farthest } from "./check/compare";
@@ -85,9 +85,16 @@ export interface RunsReached {
   readonly of: number;
 }
 
-/** The same run by run, for whoever shows how far it is. */
+/**
+ * The same run by run, for whoever shows how far it is.
+ *
+ * @throws InputError where the lengths say their units themselves, and another is asked for
+ */
 export function* drawnRowsInTurn(drawing: Drawing, reading: Reading): Generator<RunsReached, DrawnRows> {
   const { unit, layers, shoes, fittings } = reading;
+  if (drawing.lengthsSayUnits && unit !== drawing.unit) {
+    throw new InputError("the lengths of this list say their units themselves; take it as one in inches.");
+  }
   const plans = new Map(layers.filter(({ take }) => take).map((plan) => [plan.layer, plan]));
   const { runs, notRead } = chainLines(drawing, unit, (layer) => plans.has(layer));
   const turn = turnOf(runs);

@@ -112,6 +112,7 @@ test("a list of points in feet and inches is one of inches; a number without a u
     `Run,East,North,Up,Raceway,Size\nA,0,0,0,EMT,1/2\nA,0,0,"4'",,\nA,"10'",0,${third},,\n`;
   // 4 ft up and 10 ft east.
   expect(rowsOf(list(`"4'"`), undefined, "a.csv").rows).toMatchObject([{ route: "up 48, east 120" }]);
+  expect(() => rowsOf(list(`"4'"`), 12, "a.csv")).toThrow("the lengths of this list say their units themselves");
   const { rows, notRead } = rowsOf(list("4"), undefined, "a.csv");
   expect(rows).toEqual([]);
   expect(notRead.map(({ what, why }) => `${what}: ${why}`)).toEqual([

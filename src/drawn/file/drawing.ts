@@ -28,6 +28,8 @@ export interface NotRead {
 export interface Drawing {
   /** Inches in a drawing unit; null where the drawing does not say. */
   readonly unit: number | null;
+  /** True for a list whose lengths say their units themselves: it is in inches, and nobody may say otherwise. */
+  readonly lengthsSayUnits?: boolean;
   /** Decimals its coordinates are written with, at most. */
   readonly decimals: number;
   readonly lines: readonly DrawnLine[];

@@ -56,7 +56,7 @@ export function readPoints(cells: readonly (readonly unknown[])[], source: strin
     else if (points.length > 1) lines.push({ layer, handle: "", points });
     else notRead.push({ layer, what: "run", why: "it has a single point; a line takes two", times: 1 });
   }
-  return { unit: hasUnits ? 1 : null, decimals, lines, points: [], notRead, conduits };
+  return { unit: hasUnits ? 1 : null, lengthsSayUnits: hasUnits, decimals, lines, points: [], notRead, conduits };
 }
 
 const AXES = ["East", "North", "Up"] as const;
