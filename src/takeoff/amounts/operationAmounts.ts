@@ -1,3 +1,4 @@
+import { remember } from "../../memory/remember";
 import type { RuleBook } from "../../rules/rules";
 import { readOperations, type Operation } from "../../rules/operations";
 import { endsOf } from "../../shop/code/ends";
@@ -9,8 +10,9 @@ import { someOf, type Amount } from "./amount";
 import { sizedItem, type OfSize } from "./item";
 
 /** Work that the rule "Work counted besides" names. */
-export const operationsIn = (rules: RuleBook): readonly Operation[] =>
-  readOperations(rules.text("Work counted besides"), '"Work counted besides"');
+export const operationsIn: (rules: RuleBook) => readonly Operation[] = remember((rules) =>
+  readOperations(rules.text("Work counted besides"), '"Work counted besides"'),
+);
 
 /**
  * Cuts, threads and reams of one piece: a whole stick has none, any other piece one cut and as many sawn ends as the rule
