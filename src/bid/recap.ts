@@ -1,6 +1,6 @@
 import { readBy } from "../takeoff/amounts/groupBy";
 import { readBid } from "./bidTable";
-import { addParts, moneyOf, sumOf, type Cents } from "./amounts";
+import { moneyOf, sumOf, type Cents } from "./amounts";
 import { cascade, type Recap, type RecapLine } from "./cascade";
 import { readRules } from "../rules/rules";
 import { costsIn } from "./costs";
@@ -42,10 +42,7 @@ export function recap(runs: unknown, bid: unknown, ranges: RecapRanges = {}): Jo
   const costCents = costs.reduce<Cents>(
     (sum, { cents, cell }) => {
       const place = places.get(labelKey(by.map(cell)));
-      return addParts(
-        sum,
-        sum.map((_, other) => (other === place ? cents : 0)),
-      );
+      return sum.map((own, other) => (other === place ? own + cents : own));
     },
     base.groups.map(() => 0),
   );

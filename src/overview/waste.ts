@@ -1,4 +1,4 @@
-import { stepsToInches } from "../cutting";
+import { stepsToInches, type CutGrid } from "../cutting";
 import type { Job } from "../shop/job/job";
 import { plannedJob } from "../takeoff/reports/jobCuts";
 import { show } from "../units/show";
@@ -8,10 +8,7 @@ import type { Bar, OverviewPart } from "./part";
 export function wasteBySize(job: Job, stock: unknown): OverviewPart {
   const { planned, unplanned } = plannedJob(job, { stock });
   const bars = planned.map(({ title, plan, grid }): Bar => {
-    const [waste, length] = [plan.waste, plan.stockLength].map((steps) => stepsToInches(steps, grid) / 12) as [
-      number,
-      number,
-    ];
+    const [waste, length] = [inFeet(plan.waste, grid), inFeet(plan.stockLength, grid)];
     return {
       label: title,
       amount: waste,
@@ -22,6 +19,8 @@ export function wasteBySize(job: Job, stock: unknown): OverviewPart {
   const note = bars.length > 0 ? lacks : lacks || "nothing is cut: no run of the job takes sticks";
   return { name: "Waste by size", unit: "ft", bars: withNote(bars, lacks), note };
 }
+
+const inFeet = (steps: number, grid: CutGrid): number => stepsToInches(steps, grid) / 12;
 
 /** What is said of all of them goes with the first, behind its own. */
 const withNote = (bars: readonly Bar[], words: string): Bar[] =>
