@@ -1,6 +1,7 @@
 import type { DrawnRows, RunsReached } from "../../src/drawn/drawnRows";
 import type { Drawing } from "../../src/drawn/file/drawing";
 import { lookAtRuns, openDrawing, type DrawingFile, type DrawingWishes, type OpenedDrawing } from "./drawingWork";
+import { throughSteps } from "../throughSteps";
 
 /** What the pane asks of the worker: to read a file, then to lay its runs out, as often as it likes. */
 export type DrawingQuestion = { file: DrawingFile } | { wishes: DrawingWishes };
@@ -8,9 +9,6 @@ export type DrawingQuestion = { file: DrawingFile } | { wishes: DrawingWishes };
 /** What the worker tells the pane. */
 export type DrawingMessage =
   { opened: OpenedDrawing } | { reached: RunsReached } | { found: DrawnRows } | { problem: string };
-
-/** Least time between two reports [ms]. */
-const PAUSE = 100;
 
 let drawing: Drawing | undefined;
 
@@ -22,14 +20,7 @@ addEventListener("message", ({ data }: MessageEvent<DrawingQuestion>) => {
       drawing = read.drawing;
       return tell({ opened: read.opened });
     }
-    const steps = lookAtRuns(drawing!, data.wishes);
-    let told = 0;
-    for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) return tell({ found: step.value });
-      if (performance.now() - told < PAUSE) continue;
-      told = performance.now();
-      tell({ reached: step.value });
-    }
+    tell({ found: throughSteps(lookAtRuns(drawing!, data.wishes), (reached) => tell({ reached })) });
   } catch (error) {
     tell({ problem: error instanceof Error ? error.message : String(error) });
   }
